@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/length/cut_request.h"
+
+#include "core/base/result.h"
+
+#include <string>
+#include <vector>
+
+namespace rw::length {
+
+/// Where the outline comes from, best first.
+enum class StandsOn { Measured, MeasuredAndMarked, Marked, SportOnly };
+
+/// The hoop as it was used: |x/b|^n + |(y - widestY)/a|^n = 1, origin in the middle, y toward the head.
+struct Outline {
+    double lengthMm;
+    double widthMm;
+    double widestFromThroat; ///< p
+    double headExponent;
+    double throatExponent;
+    double wallMm;
+    double areaCm2;
+    StandsOn standsOn;
+};
+
+struct Point {
+    double x; ///< mm, positive to the right, head pointing away
+    double y; ///< mm, positive toward the head
+};
+
+/// A string's place in the bed. Mains are counted 1 outward from the middle on each side, crosses from the head.
+struct StringId {
+    enum class Kind { MainLeft, MainRight, MainCentre, Cross };
+    Kind kind;
+    int number; ///< 1 is the middle main or the first cross; 0 for a centre main
+    [[nodiscard]] std::string text() const; ///< "1L", "2R", "C", "X1"
+    bool operator==(const StringId&) const = default;
+};
+
+enum class RunsTo { Head, Throat, Left, Right };
+
+struct LaidString {
+    StringId id;
+    RunsTo to;
+    double chordMm;
+    Point from; ///< on the inner edge, where the string enters
+    Point end;  ///< where it leaves
+};
+
+/// One run of string from where the piece starts to one of its ends, in the order it is laid.
+struct Arm {
+    Side side; ///< which side of the frame its mains are on; for crosses, where it begins
+    std::vector<LaidString> strings;
+    HoopEnd endsAtEnd; ///< which half of the hoop the arm comes out of
+    Side endsAtSide;   ///< and on which side
+    [[nodiscard]] std::string endsAtText() const; ///< "head, left"
+    double pathMm; ///< chords, walls, its links (half of a shared centre loop), crimp
+};
+
+/// What of a one-piece job is measured off before the first string is pulled.
+struct ShortSide {
+    Side side;
+    double needMm;      ///< the median, reach included
+    Length measure;     ///< what to measure: its own safe length, on the tape
+    double headLengths; ///< measure in head lengths of this frame
+};
+
+struct PiecePlan {
+    PieceRole role;
+    std::vector<Arm> arms; ///< of a one-piece job the short side first
+    double chordsMm;
+    double wallsMm;
+    double linksMm;
+    double crimpMm;
+    double pathMm;
+    double stretchPercent;
+    double endsMm;
+    double needMm;   ///< median
+    double needSdLog; ///< standard deviation of ln(need): shop, frame, material and one job's scatter
+    Length cut = Length::fromMillimetres(0);
+    double chanceShort; ///< P(need > cut)
+    bool heldAtPacket;  ///< the cut was held at the sport's usual packet
+    std::optional<ShortSide> shortSide;
+};
+
+/// One reason, for people: a code and its numbers; ui/text makes the sentence.
+struct Why {
+    enum class Kind {
+        OutlineFrom,      ///< text: measured, measured and marked, marked, sport only
+        MarkedDisagrees,  ///< the marked size disagrees with the tape: value = marked cm2, other = tape's
+        LargerThanRules,  ///< text: which measure; value, other = the rule's limit
+        RouteChosen,      ///< text: route name
+        StartEndAssumed,  ///< text: head or throat, the one the route needs
+        TwoTopCrosses,    ///< why k top crosses on the short side: value = k
+        GeometryOnly,     ///< never strung here: from the head's measurements
+        HeldAtPacket,     ///< value = packet mm, other = the model's own cut
+        AbovePacket,      ///< value = cut mm, other = packet mm
+        LeastCost,        ///< the cut with the least expected cost: value = cost
+        CeilingDecides,   ///< value = ceiling per piece
+        CrossesFromThroat ///< a caution: the maker's word is needed
+    };
+    Kind kind;
+    std::string text;
+    double value = 0;
+    double other = 0;
+};
+
+struct CutPlan {
+    Outline hoop;
+    Method method;
+    std::string route; ///< "" for two pieces
+    HoopEnd mainsStart;
+    double headLengthMm; ///< the longest main and one wall: inside of one end to outside of the other
+    double headWidthMm;
+    std::vector<PiecePlan> pieces;
+    double chanceShortJob;
+    std::vector<Why> why;
+};
+
+/// The cut plan of a job. Refusals: ImpossibleValue {key}, RouteUnknown, RouteDoesNotFit {route, reason, fits},
+/// StartEndUnknown. Pure, thread-safe.
+[[nodiscard]] Result<CutPlan> planCut(const CutRequest& request);
+
+} // namespace rw::length

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/id.h"
+#include "core/frames/sport.h"
+#include "core/strings/material.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+
+namespace rw {
+
+/// A string as it is bought: name, kind, thickness. What is on the shelf of it is a Lot (core/stock).
+struct StringArticle {
+    std::optional<StringArticleId> id; ///< nothing until the ledger has given one
+    std::string code;                  ///< the shop's own short code, unique: "K"
+    std::string name;                  ///< "Kestrelline 125"
+    std::string colour;
+    Sport sport = Sport::Tennis;
+    Material material = Material::Nylon;
+    int diameterMicrometres = 1300; ///< 400 to 2000
+    std::string gaugeName;          ///< "16L": beside the millimetres, never instead
+    std::optional<std::int64_t> milligramsPerMetre;
+    std::optional<double> stretchPercent; ///< its own measured e55; else the material's
+
+    [[nodiscard]] double diameterMm() const { return diameterMicrometres / 1000.0; }
+};
+
+} // namespace rw
