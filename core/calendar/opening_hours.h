@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/clock.h"
+
+#include <array>
+#include <chrono>
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rw {
+
+/// Minutes after midnight, local: [from, to).
+struct DayHours {
+    std::chrono::minutes from;
+    std::chrono::minutes to;
+    bool operator==(const DayHours&) const = default;
+};
+
+/// When the shop is open, on its own wall clock.
+struct OpeningHours {
+    std::string timeZone = "UTC";                 ///< IANA name
+    std::array<std::optional<DayHours>, 7> week;  ///< Monday first; nothing: closed
+    std::vector<CivilDate> closedDays;
+};
+
+/// The hours of a date; nothing when closed.
+[[nodiscard]] std::optional<DayHours> hoursOn(const OpeningHours& hours, CivilDate date);
+
+/// Wall clock and instant. Inside a repeated hour the earlier one is meant; inside a skipped hour the moment after it.
+[[nodiscard]] Instant toInstant(const OpeningHours& hours, CivilDate date, std::chrono::minutes sinceMidnight);
+[[nodiscard]] CivilDate localDate(const OpeningHours& hours, Instant at);
+[[nodiscard]] std::chrono::minutes localMinutes(const OpeningHours& hours, Instant at);
+
+} // namespace rw

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/base/id.h"
+#include "core/frames/sport.h"
+#include "core/jobs/charge.h"
+#include "core/length/piece_role.h"
+#include "core/money/money.h"
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace rw {
+
+/// How tax stands to the prices people see.
+enum class TaxRule { Included, Added };
+
+struct PriceLine {
+    ChargeKind kind;
+    std::optional<Sport> sport;             ///< nothing: every sport
+    std::optional<Method> method;           ///< nothing: either; the more particular line wins
+    std::optional<StringArticleId> article; ///< for full and half beds and packets
+    std::string label;                      ///< for extras
+    Money amount;
+    int taxHundredthsPercent = 0;
+};
+
+struct PriceList {
+    std::int64_t id = 0;
+    CivilDate validFrom;
+    Currency currency;
+    TaxRule taxRule = TaxRule::Included;
+    std::vector<PriceLine> lines;
+
+    [[nodiscard]] const PriceLine* find(ChargeKind kind, Sport sport, Method method,
+                                        const std::optional<StringArticleId>& article = std::nullopt,
+                                        std::string_view label = {}) const;
+};
+
+} // namespace rw
