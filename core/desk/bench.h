@@ -1,0 +1,103 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/intake.h"
+#include "core/desk/port/ledger.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+// The job at the machine: what is next, the card, cutting, losing a length, finishing.
+namespace rw::desk {
+
+/// Logged jobs and those on a machine, by promise.
+[[nodiscard]] Result<std::vector<JobLine>> benchQueue(Transaction& ledger);
+
+/// One tension as the machine is set: the steps either side of what was asked, in the machine's unit.
+struct DialSetting {
+    Tension asked;
+    double exact;     ///< in the machine's unit, not rounded
+    Tension below;    ///< the dial step at or below
+    Tension above;    ///< the dial step at or above
+};
+[[nodiscard]] DialSetting dialSetting(const Tension& asked, TensionUnit unit, int stepHundredths);
+
+struct CardPiece {
+    JobPiece piece;
+    StringArticle article;
+    std::optional<Lot> lot;  ///< the one it was cut from, else the planned one
+    Fit fit = Fit::Fits;     ///< of a planned cut
+    Length leavesOnLot;      ///< after a planned cut, by the book
+};
+
+/// Everything a stringer needs to see, from one job.
+struct JobCard {
+    Job job;
+    Customer customer;
+    Racket racket;
+    FrameModel frame;
+    std::vector<CardPiece> pieces;
+    length::CutPlan plan;    ///< what the drawing is made of
+    std::optional<ShortSideProposal> shortSide;
+    std::optional<Machine> machine;
+    std::optional<DialSetting> mains;   ///< with a machine
+    std::optional<DialSetting> crosses;
+    std::string stringer;    ///< who strung it, "" if nobody yet
+};
+[[nodiscard]] Result<JobCard> jobCard(Transaction& ledger, JobId job, const std::optional<MachineId>& machine);
+
+struct TakeJob {
+    JobId job;
+    MachineId machine;
+    By by;
+};
+[[nodiscard]] Result<Job> takeJob(Transaction& ledger, const TakeJob& command); ///< WrongState; taken twice is taken once
+struct PutDown {
+    JobId job;
+    By by;
+};
+[[nodiscard]] Result<Job> putDownJob(Transaction& ledger, const PutDown& command);
+
+struct ConfirmCut {
+    JobId job;
+    PieceRole role;
+    int attempt;                        ///< the number the card showed; an older one is StaleAttempt
+    std::optional<LotId> lot;           ///< nothing: the planned one; a customer's own set needs none
+    Length length;                      ///< > 0
+    std::optional<Length> measuredLeft; ///< what the tape says is on the lot before the cut: corrects the book first
+    By by;
+};
+
+struct CutDone {
+    Job job;
+    bool already = false; ///< this attempt was cut before; nothing was changed
+    std::optional<Lot> lot;
+    std::optional<Length> corrected; ///< by how much the tape corrected the book
+};
+/// Charges the cut to its lot, once per attempt. Refusals: WrongState, StaleAttempt, NoLot, WrongLot, LotClosed,
+/// MeasureFirst (longer than the book says), NotEnoughString (longer than was measured). A lot left empty is closed.
+[[nodiscard]] Result<CutDone> confirmCut(Transaction& ledger, const ConfirmCut& command);
+
+struct LoseLength {
+    JobId job;
+    PieceRole role;
+    int attempt; ///< the number the card showed
+    LostReason reason;
+    By by;
+};
+/// Closes the attempt, cut as it was, and opens the next. NotCut when nothing was cut in it. The new attempt's planned
+/// cut is longer by a tape step when it came short.
+[[nodiscard]] Result<Job> loseLength(Transaction& ledger, const LoseLength& command);
+
+struct FinishJob {
+    JobId job;
+    TensionPair strung;
+    MachineId machine;
+    std::string note; ///< words to remember, may be empty
+    By by;
+};
+/// WrongState unless on the machine; NotCut while a piece is uncut. Done twice it is done once.
+[[nodiscard]] Result<Job> finishJob(Transaction& ledger, const FinishJob& command);
+
+} // namespace rw::desk

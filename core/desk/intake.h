@@ -1,0 +1,93 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/promise.h"
+#include "core/desk/port/ledger.h"
+#include "core/length/cut_plan.h"
+#include "core/pricing/quote.h"
+#include "core/stock/shelf.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+// Taking a racket in: what the counter shows while somebody types, and logging it.
+namespace rw::desk {
+
+struct WantedString {
+    StringArticleId article;
+    PieceSource source = PieceSource::ShopLot;
+    std::optional<LotId> lot; ///< pinned by somebody; nothing: the shop proposes one
+};
+
+/// What has been typed so far. A frame is enough for a plan; the customer comes when it is logged.
+struct IntakeDraft {
+    FrameModelId frame;
+    std::optional<RacketId> racket; ///< whose history counts
+    std::optional<Method> method;   ///< nothing: as last time, else the sport's usual one
+    std::optional<std::string> route;
+    std::optional<Side> shortSide;  ///< nothing: forced by the frame, as its twin, else left
+    WantedString mains;
+    std::optional<WantedString> crosses; ///< nothing: the same string as the mains
+    TensionPair tensions;
+    std::vector<std::pair<std::string, int>> extras;
+    bool rush = false;
+};
+
+/// Where a proposed cut comes from.
+enum class CutFrom { LastTime, UsualCut, Geometry };
+
+struct PieceProposal {
+    PieceRole role;
+    StringArticle article;
+    PieceSource source;
+    std::optional<Lot> lot;     ///< nothing: no lot holds it
+    Length cut;
+    Length expected;
+    CutFrom cutFrom;
+    Fit fit = Fit::Fits;
+    Length leavesOnLot;         ///< by the book, after this and everything planned there
+    Holding holding;            ///< of the string, before this job
+    Length freeAfter;           ///< of the string, with this job promised
+};
+
+/// Why the short side is where it is.
+enum class SideFrom { Frame, Twin, Chosen, Usual };
+
+struct ShortSideProposal {
+    Side side;
+    SideFrom from;
+    std::string because;  ///< the frame's reason, or the twin's mark
+    std::string mountingMark;
+    Length measure;
+    double headLengths;
+    int topCrosses = 0;   ///< how many top crosses go on the short side
+};
+
+struct IntakePreview {
+    length::CutPlan plan;
+    std::vector<PieceProposal> pieces;
+    std::optional<ShortSideProposal> shortSide;
+    Quote quote;
+    Instant promise;
+    bool aboveMarked = false;            ///< the highest pull is above the frame's marked maximum
+    std::optional<Tension> highestMarked;
+};
+
+/// Refusals: NotFound, RouteDoesNotFit, Missing (a price), NoLot is not one: a piece may be without a lot.
+[[nodiscard]] Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draft, Instant now);
+
+struct LogJob {
+    std::string requestKey; ///< made once per intake; pressing twice logs once
+    CustomerId customer;
+    RacketId racket;
+    IntakeDraft draft;
+    std::string note;
+    std::optional<Instant> promised; ///< nothing: the earliest
+    By by;
+};
+
+/// Logs the job, or gives back the one that the same request key logged before.
+[[nodiscard]] Result<Job> logJob(Transaction& ledger, const LogJob& command);
+
+} // namespace rw::desk

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/opening_hours.h"
+#include "core/customers/customer.h"
+#include "core/frames/frame_model.h"
+#include "core/jobs/job.h"
+#include "core/pricing/price_list.h"
+#include "core/stock/lot.h"
+#include "core/stock/movement.h"
+#include "core/stock/shelf.h"
+#include "core/strings/string_article.h"
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+// What the use cases need of a ledger, one repository per aggregate. core/sql implements them. All calls belong to
+// the open transaction they were taken from; they throw WorldError when the ledger breaks.
+namespace rw::desk {
+
+class Customers {
+public:
+    virtual ~Customers() = default;
+    virtual CustomerId add(const Customer& customer) = 0;
+    /// Replaces name and contacts when `version` is still the stored one; else ChangedMeanwhile.
+    virtual Result<void> update(const Customer& customer) = 0;
+    [[nodiscard]] virtual std::optional<Customer> get(CustomerId id) = 0;
+    /// People whose name holds every word of `text` (searchKey), or one of whose phone numbers holds its digits
+    /// (two or more of them), by name.
+    [[nodiscard]] virtual std::vector<Customer> find(std::string_view text, int atMost) = 0;
+    virtual RacketId addRacket(const Racket& racket) = 0;
+    [[nodiscard]] virtual std::optional<Racket> racket(RacketId id) = 0;
+    [[nodiscard]] virtual std::vector<Racket> racketsOf(CustomerId customer) = 0; ///< by frame name, mark
+};
+
+/// A cut that the shop usually makes for a frame, typed from its old book.
+struct UsualCut {
+    FrameModelId frame;
+    PieceRole role;
+    std::optional<Material> material; ///< nothing: any
+    std::string route;                ///< "" for two pieces
+    Length cut;
+    std::optional<Length> shortSide;
+};
+
+class Frames {
+public:
+    virtual ~Frames() = default;
+    virtual FrameModelId add(const FrameModel& frame) = 0;
+    [[nodiscard]] virtual std::optional<FrameModel> get(FrameModelId id) = 0;
+    [[nodiscard]] virtual std::vector<FrameModel> find(std::string_view text, int atMost) = 0; ///< by name
+    virtual void setUsualCut(const UsualCut& cut) = 0; ///< replaces the one of the same frame, role, material, route
+    [[nodiscard]] virtual std::vector<UsualCut> usualCuts(FrameModelId frame) = 0;
+};
+
+class Strings {
+public:
+    virtual ~Strings() = default;
+    virtual StringArticleId add(const StringArticle& article) = 0;
+    [[nodiscard]] virtual std::optional<StringArticle> get(StringArticleId id) = 0;
+    [[nodiscard]] virtual std::vector<StringArticle> all() = 0; ///< by code
+};
+
+class Lots {
+public:
+    virtual ~Lots() = default;
+    /// Adds the lot empty; its length comes with the movement "received".
+    virtual LotId add(const Lot& lot) = 0;
+    [[nodiscard]] virtual std::optional<Lot> get(LotId id) = 0;
+    [[nodiscard]] virtual std::optional<Lot> byTag(std::string_view tag) = 0;
+    [[nodiscard]] virtual std::vector<Lot> open() = 0; ///< every open lot, by article, received, id
+    [[nodiscard]] virtual std::vector<Lot> open(StringArticleId article) = 0;
+    /// Writes a movement; the ledger adds it to the lot's length. LedgerGuard when it would go below zero or the
+    /// attempt was charged before.
+    virtual MovementId move(const Movement& movement) = 0;
+    [[nodiscard]] virtual std::vector<Movement> movements(LotId lot) = 0; ///< oldest first
+    virtual void close(LotId lot, Instant at) = 0;
+    /// Cuts that are planned and have not happened: pieces of jobs not withdrawn whose current attempt is uncut.
+    [[nodiscard]] virtual std::vector<PlannedCut> plannedCuts() = 0;
+};
+
+/// One line of a list of jobs.
+struct JobLine {
+    JobId id;
+    std::int64_t number;
+    JobState state;
+    std::string customer;
+    std::string frame;
+    std::string mark;
+    Sport sport;
+    Method method;
+    TensionPair asked;
+    std::string strings; ///< codes: "L", "K / L"
+    std::optional<Instant> promised;
+    Instant logged;
+};
+
+class Jobs {
+public:
+    virtual ~Jobs() = default;
+    /// Stores job, pieces (each with attempt 1), charges and the event "logged"; gives back the job as stored.
+    /// The caller has looked for the request key before; a key met twice all the same is a LedgerGuard.
+    virtual JobId add(const Job& job, const By& by) = 0;
+    [[nodiscard]] virtual std::optional<Job> get(JobId id) = 0;
+    [[nodiscard]] virtual std::optional<JobId> byNumber(std::int64_t number) = 0;
+    [[nodiscard]] virtual std::optional<JobId> byRequestKey(std::string_view key) = 0;
+    /// Jobs in any of `states`, by promise (those without one last), then number.
+    [[nodiscard]] virtual std::vector<JobLine> inStates(const std::vector<JobState>& states) = 0;
+    [[nodiscard]] virtual std::vector<JobId> ofRacket(RacketId racket) = 0;     ///< newest first
+    [[nodiscard]] virtual std::vector<JobId> ofCustomer(CustomerId customer) = 0; ///< newest first
+    [[nodiscard]] virtual std::vector<JobId> ofFrame(FrameModelId frame, int atMost) = 0;
+    /// Writes an event; the ledger derives the state. LedgerGuard when the state does not allow it.
+    virtual JobEventId record(const JobEvent& event) = 0;
+    [[nodiscard]] virtual std::vector<JobEvent> events(JobId job) = 0; ///< oldest first
+    /// Closes an attempt with a reason and opens the next; gives the new one's number.
+    virtual int loseAttempt(AttemptId attempt, LostReason reason, Instant at) = 0;
+    virtual void plan(JobPieceId piece, std::optional<LotId> lot, Length planned, bool pinned) = 0;
+    virtual void setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) = 0;
+    virtual void addNote(JobId job, std::string_view words) = 0;
+    virtual void pay(JobId job, Money amount, std::string_view way, const By& by) = 0;
+    [[nodiscard]] virtual Money paid(JobId job) = 0;
+    virtual void handOver(JobId job, JobEventId event, std::string_view takenBy) = 0;
+};
+
+class PriceLists {
+public:
+    virtual ~PriceLists() = default;
+    virtual void add(const PriceList& list) = 0;
+    [[nodiscard]] virtual std::optional<PriceList> validOn(CivilDate date) = 0;
+};
+
+struct StaffMember {
+    std::optional<StaffId> id;
+    std::string name;
+};
+
+struct Machine {
+    std::optional<MachineId> id;
+    std::string name;
+    TensionUnit unit;
+    int stepHundredths = 50; ///< of its unit; 1 to 1000
+    Length reach = Length::fromMillimetres(300);
+};
+
+/// The shop itself: settings, people, machines.
+class Shop {
+public:
+    virtual ~Shop() = default;
+    [[nodiscard]] virtual std::optional<std::string> setting(std::string_view name) = 0;
+    virtual void set(std::string_view name, std::string_view value) = 0;
+    virtual StaffId add(const StaffMember& member) = 0;
+    virtual MachineId add(const Machine& machine) = 0;
+    [[nodiscard]] virtual std::vector<StaffMember> staff() = 0;  ///< by id
+    [[nodiscard]] virtual std::vector<Machine> machines() = 0;   ///< by name
+    [[nodiscard]] virtual Currency currency() = 0;
+};
+
+} // namespace rw::desk

@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/port/ledger.h"
+#include "core/stock/shelf.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+// What is on the shelf, receiving, correcting.
+namespace rw::desk {
+
+struct ShelfLot {
+    Lot lot;
+    Length promised; ///< planned on this very lot
+    WholeJobs whole; ///< of the string's usual job
+};
+
+struct ShelfString {
+    StringArticle article;
+    std::vector<ShelfLot> lots; ///< the shop's open ones
+    Holding holding;
+    Length perJob;              ///< what one job usually takes: the mean of its last twenty, else the sport's usual plan
+    std::int64_t wholeJobs;     ///< over the lots, each on its own, of what is left
+    bool runningShort;          ///< fewer whole jobs free than the shop's setting (default 2)
+};
+[[nodiscard]] Result<std::vector<ShelfString>> shelf(Transaction& ledger);
+
+struct ReceiveLot {
+    std::string tag; ///< "" : the next free one of the string, "K-5"
+    StringArticleId article;
+    LotKind kind = LotKind::Reel;
+    std::optional<CustomerId> owner;
+    Length nominal;
+    Money price;
+    Money shipping;
+    std::string batch;
+    By by;
+};
+/// Missing, TooLong, OutOfRange (a nominal length outside 1 m to 1000 m), ImpossibleValue (a tag in use).
+[[nodiscard]] Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command);
+
+struct CorrectLot {
+    LotId lot;
+    Length measured; ///< what is really there, >= 0
+    By by;
+};
+/// Books the difference as a movement "measured"; zero is a correction too: it says that the book was right.
+[[nodiscard]] Result<Lot> correctLot(Transaction& ledger, const CorrectLot& command);
+
+struct LotLife {
+    Lot lot;
+    StringArticle article;
+    std::vector<Movement> movements;
+    std::vector<std::int64_t> jobNumbers; ///< of each movement, 0 where no job stands behind it
+};
+[[nodiscard]] Result<LotLife> lotLife(Transaction& ledger, LotId lot);
+
+} // namespace rw::desk
