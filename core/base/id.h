@@ -31,7 +31,7 @@ using MovementId = Id<struct MovementKind>;
 using JobId = Id<struct JobKind>;
 using JobPieceId = Id<struct JobPieceKind>;
 using AttemptId = Id<struct AttemptKind>;
-using JobEventId = Id<struct JobEventKind>;
+using JobEventId = Id<struct JobEventKindTag>;
 using StaffId = Id<struct StaffKind>;
 using MachineId = Id<struct MachineKind>;
 

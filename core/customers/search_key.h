@@ -6,9 +6,12 @@
 
 namespace rw {
 
-/// Text as it is searched: lower case, accents taken off, white space single. "Zoë  Ångström" is "zoe angstrom".
+/// Text as it is searched: lower case, accents taken off, letters like "ß" and "ø" spelled out ("ss", "o"),
+/// marks that nobody sees dropped, white space single. "Zoë  Ångström" is "zoe angstrom". Takes and gives
+/// UTF-8.
 [[nodiscard]] std::string searchKey(std::string_view text);
-/// Only the digits, for phone numbers: "+44 (0)20 7946" is "4402079 46" without spaces.
+/// Only the digits, for phone numbers: "+44 (0)20 7946" is "440207946". Digits of other scripts become 0
+/// to 9.
 [[nodiscard]] std::string digitsOf(std::string_view text);
 
 } // namespace rw
