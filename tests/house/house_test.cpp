@@ -37,9 +37,7 @@ std::vector<std::string> filesBelow(const std::string& folder) {
     return paths;
 }
 
-bool isSource(const fs::path& path) {
-    return path.extension() == ".h" || path.extension() == ".cpp";
-}
+bool isSource(const fs::path& path) { return path.extension() == ".h" || path.extension() == ".cpp"; }
 
 void report(const std::vector<Finding>& findings) {
     for (const Finding& finding : findings) {
@@ -66,8 +64,7 @@ TEST(House, SourcesAreNamedInOneWay) {
     for (const char* folder : {"app", "core", "ui", "tests"}) {
         for (const auto& path : filesBelow(folder)) {
             const auto extension = fs::path(path).extension();
-            EXPECT_FALSE(extension == ".hpp" || extension == ".cc" || extension == ".cxx" ||
-                         extension == ".hh")
+            EXPECT_FALSE(extension == ".hpp" || extension == ".cc" || extension == ".cxx" || extension == ".hh")
                 << path;
             EXPECT_TRUE(std::none_of(path.begin(), path.end(), [](char c) { return c >= 'A' && c <= 'Z'; }) ||
                         !isSource(path))
@@ -94,8 +91,7 @@ TEST(House, BuildFilesAndScriptsCarryTheLicence) {
 TEST(House, TheTopLevelIsFixed) {
     for (const auto& entry : fs::directory_iterator(g_tree)) {
         const std::string name = entry.path().filename().string();
-        const bool ignored =
-            name.front() == '.' || name.substr(0, 5) == "build" || name == "compile_commands.json";
+        const bool ignored = name.front() == '.' || name.substr(0, 5) == "build" || name == "compile_commands.json";
         EXPECT_TRUE(ignored || topLevel().count(name) != 0) << name << " has no place at the top";
     }
 }

@@ -47,18 +47,16 @@ std::string objection(std::string_view path, const Include& include, const Row& 
     }
     if (const auto found = qt.find(name); found != qt.end()) {
         const auto& modules = found->second;
-        const bool allowed = std::any_of(modules.begin(), modules.end(), [&](const std::string& module) {
-            return row.qt.count(module) != 0;
-        });
+        const bool allowed = std::any_of(modules.begin(), modules.end(),
+                                         [&](const std::string& module) { return row.qt.count(module) != 0; });
         return allowed ? "" : row.folder + " does not use Qt" + *modules.begin();
     }
     if (std::regex_match(name, std::regex("[a-z_0-9]+"))) {
         return {}; // the standard library
     }
-    const bool allowed =
-        std::any_of(row.foreign.begin(), row.foreign.end(), [&](const std::string& beginning) {
-            return name.substr(0, beginning.size()) == beginning;
-        });
+    const bool allowed = std::any_of(row.foreign.begin(), row.foreign.end(), [&](const std::string& beginning) {
+        return name.substr(0, beginning.size()) == beginning;
+    });
     if (allowed || (row.system && std::regex_match(name, std::regex("([a-z_0-9]+/)?[a-z_0-9]+\\.h")))) {
         return {};
     }
@@ -77,8 +75,8 @@ void inspectTestWords(std::string_view path, std::string_view code, std::vector<
         rest.remove_prefix(end == std::string_view::npos ? rest.size() : end + 1);
         std::smatch match;
         if (std::regex_search(line, match, kIdle)) {
-            findings.push_back({std::string(path), number,
-                                match.str() + " in a test: it would pass without testing, or by waiting"});
+            findings.push_back(
+                {std::string(path), number, match.str() + " in a test: it would pass without testing, or by waiting"});
         }
     }
 }

@@ -23,8 +23,7 @@ const QtHeaders kQt = {{"QString", {"Core"}},
 
 std::vector<std::string> objections(const std::string& path, const std::string& body) {
     std::vector<std::string> texts;
-    for (const auto& finding :
-         inspectSource(path, "// SPDX-License-Identifier: GPL-3.0-or-later\n" + body, kQt)) {
+    for (const auto& finding : inspectSource(path, "// SPDX-License-Identifier: GPL-3.0-or-later\n" + body, kQt)) {
         texts.push_back(describe(finding));
     }
     return texts;
@@ -36,9 +35,7 @@ struct Sample {
     std::string objection; ///< empty: allowed
 };
 
-void PrintTo(const Sample& sample, std::ostream* out) {
-    *out << sample.path << " with " << sample.body;
-}
+void PrintTo(const Sample& sample, std::ostream* out) { *out << sample.path << " with " << sample.body; }
 
 class InspectSource : public testing::TestWithParam<Sample> {};
 
@@ -53,23 +50,23 @@ TEST_P(InspectSource, FindsWhatTheRowForbids) {
 
 INSTANTIATE_TEST_SUITE_P(
     Arrows, InspectSource,
-    testing::Values(
-        Sample{"core/stock/lot.h", "#include \"core/units/length.h\"", ""},
-        Sample{"core/stock/lot.h", "#include \"core/stock/reel.h\"", ""},
-        Sample{"core/stock/lot.h", "#include \"core/jobs/job.h\"", "core/stock does not stand on core/jobs"},
-        Sample{"core/units/length.h", "#include \"core/money/money.h\"", "does not stand on core/money"},
-        Sample{"core/base/id.h", "#include \"core/units/length.h\"", "does not stand on core/units"},
-        Sample{"core/exchange/csv.cpp", "#include \"core/sql/ledger.h\"", "does not stand on core/sql"},
-        Sample{"core/desk/intake.cpp", "#include \"ui/text/words.h\"", "does not stand on ui/text"},
-        Sample{"ui/text/words.cpp", "#include \"core/desk/intake.h\"", ""},
-        Sample{"ui/text/words.cpp", "#include \"core/sql/ledger.h\"", "does not stand on core/sql"},
-        Sample{"ui/presenter/bench.h", "#include \"ui/widgets/edit.h\"", "does not stand on ui/widgets"},
-        Sample{"ui/counter/page.h", "#include \"ui/bench/page.h\"", "does not stand on ui/bench"},
-        Sample{"ui/counter/page.h", "#include \"ui/shell/window.h\"", "does not stand on ui/shell"},
-        Sample{"ui/counter/page.h", "#include \"ui/qtport/printer.h\"", "does not stand on ui/qtport"},
-        Sample{"ui/shell/window.h", "#include \"ui/bench/page.h\"", ""},
-        Sample{"app/main.cpp", "#include \"core/sql/ledger.h\"", ""},
-        Sample{"core/stock/x.h", "#include \"tests/core/shop.h\"", "does not stand on tests/core"}));
+    testing::Values(Sample{"core/stock/lot.h", "#include \"core/units/length.h\"", ""},
+                    Sample{"core/stock/lot.h", "#include \"core/stock/reel.h\"", ""},
+                    Sample{"core/stock/lot.h", "#include \"core/jobs/job.h\"",
+                           "core/stock does not stand on core/jobs"},
+                    Sample{"core/units/length.h", "#include \"core/money/money.h\"", "does not stand on core/money"},
+                    Sample{"core/base/id.h", "#include \"core/units/length.h\"", "does not stand on core/units"},
+                    Sample{"core/exchange/csv.cpp", "#include \"core/sql/ledger.h\"", "does not stand on core/sql"},
+                    Sample{"core/desk/intake.cpp", "#include \"ui/text/words.h\"", "does not stand on ui/text"},
+                    Sample{"ui/text/words.cpp", "#include \"core/desk/intake.h\"", ""},
+                    Sample{"ui/text/words.cpp", "#include \"core/sql/ledger.h\"", "does not stand on core/sql"},
+                    Sample{"ui/presenter/bench.h", "#include \"ui/widgets/edit.h\"", "does not stand on ui/widgets"},
+                    Sample{"ui/counter/page.h", "#include \"ui/bench/page.h\"", "does not stand on ui/bench"},
+                    Sample{"ui/counter/page.h", "#include \"ui/shell/window.h\"", "does not stand on ui/shell"},
+                    Sample{"ui/counter/page.h", "#include \"ui/qtport/printer.h\"", "does not stand on ui/qtport"},
+                    Sample{"ui/shell/window.h", "#include \"ui/bench/page.h\"", ""},
+                    Sample{"app/main.cpp", "#include \"core/sql/ledger.h\"", ""},
+                    Sample{"core/stock/x.h", "#include \"tests/core/shop.h\"", "does not stand on tests/core"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Libraries, InspectSource,
@@ -89,16 +86,14 @@ INSTANTIATE_TEST_SUITE_P(
                     Sample{"ui/bench/page.cpp", "#include <QWidget>", ""},
                     Sample{"ui/bench/page.cpp", "#include <gtest/gtest.h>", "does not use this library"},
                     Sample{"tests/core/units/length_test.cpp", "#include <gtest/gtest.h>", ""},
-                    Sample{"tests/core/units/length_test.cpp", "#include <QWidget>",
-                           "does not use QtWidgets"}));
+                    Sample{"tests/core/units/length_test.cpp", "#include <QWidget>", "does not use QtWidgets"}));
 
 INSTANTIATE_TEST_SUITE_P(
     Forms, InspectSource,
     testing::Values(Sample{"ui/text/words.cpp", "#include <QtCore/QString>", "short form"},
                     Sample{"core/stock/lot.cpp", "#include \"lot.h\"", "named from the top"},
                     Sample{"core/stock/lot.cpp", "#include \"../units/length.h\"", "named from the top"},
-                    Sample{"core/stock/lot.cpp", "#include \"core/stock/../jobs/job.h\"",
-                           "named from the top"},
+                    Sample{"core/stock/lot.cpp", "#include \"core/stock/../jobs/job.h\"", "named from the top"},
                     Sample{"tests/ui/window_test.cpp", "#include \"window_test.moc\"", ""},
                     Sample{"ui/bench/page.cpp", "#include \"other.moc\"", "named from the top"},
                     Sample{"core/stock/lot.cpp", "  #  include   \"lot.h\"", "named from the top"},
@@ -115,8 +110,7 @@ TEST(InspectSourceFile, CountsCodeLinesOnly) {
         body += "int a" + std::to_string(i) + ";\n// remark\n\n";
     }
     EXPECT_THAT(objections("core/stock/lot.cpp", body), IsEmpty());
-    EXPECT_THAT(objections("core/stock/lot.cpp", body + "int more;"),
-                ElementsAre(HasSubstr("501 code lines")));
+    EXPECT_THAT(objections("core/stock/lot.cpp", body + "int more;"), ElementsAre(HasSubstr("501 code lines")));
 }
 
 TEST(InspectSourceFile, SaysWhere) {
@@ -141,9 +135,8 @@ TEST(CodeOnly, LeavesLinesAndNamesInPlace) {
 TEST(Rows, NoNeighbourAndNothingAbove) {
     const Row* length = rowOf("core/length/plan.h");
     ASSERT_NE(length, nullptr);
-    EXPECT_EQ(length->own,
-              (std::set<std::string>{"core/base", "core/units", "core/money", "core/calendar", "core/frames",
-                                     "core/strings", "core/customers", "core/length"}));
+    EXPECT_EQ(length->own, (std::set<std::string>{"core/base", "core/units", "core/money", "core/calendar",
+                                                  "core/frames", "core/strings", "core/customers", "core/length"}));
     EXPECT_EQ(rowOf("tests/core/sql/ledger_test.cpp")->folder, "tests/core/sql");
     EXPECT_EQ(rowOf("core/lengthy/plan.h"), nullptr);
 }

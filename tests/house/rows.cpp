@@ -68,9 +68,7 @@ const std::vector<Upper> kUpper = {
     // what stations are made of
     {"ui/widgets", {"ui/text", "ui/drawing", "ui/model", "ui/port"}, {"Core", "Gui", "Widgets"}},
     {"ui/charts", {"ui/text", "ui/drawing", "ui/model"}, {"Core", "Gui", "Widgets", "Charts"}},
-    {"ui/qtport",
-     {"ui/text", "ui/documents", "ui/port", "ui/widgets"},
-     {"Core", "Gui", "Widgets", "PrintSupport"}},
+    {"ui/qtport", {"ui/text", "ui/documents", "ui/port", "ui/widgets"}, {"Core", "Gui", "Widgets", "PrintSupport"}},
 };
 
 const Names kStations = {"ui/counter", "ui/bench", "ui/stockroom", "ui/books"};
@@ -153,8 +151,8 @@ const std::vector<Row>& rows() {
 const Row* rowOf(std::string_view path) {
     const Row* best = nullptr;
     for (const Row& row : rows()) {
-        const bool inside = path.size() > row.folder.size() &&
-                            path.substr(0, row.folder.size()) == row.folder && path[row.folder.size()] == '/';
+        const bool inside = path.size() > row.folder.size() && path.substr(0, row.folder.size()) == row.folder &&
+                            path[row.folder.size()] == '/';
         if (inside && (best == nullptr || row.folder.size() > best->folder.size())) {
             best = &row;
         }
@@ -163,9 +161,9 @@ const Row* rowOf(std::string_view path) {
 }
 
 const std::set<std::string>& topLevel() {
-    static const std::set<std::string> kNames = {
-        "CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE",  "app", "core", "ui",
-        "migrations",     "tests",     "resources",     "packaging"};
+    static const std::set<std::string> kNames = {"CMakeLists.txt", "README.md", "DEVELOPERS.md", "LICENSE", "app",
+                                                 "core",           "ui",        "migrations",    "tests",   "resources",
+                                                 "packaging"};
     return kNames;
 }
 

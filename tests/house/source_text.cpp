@@ -24,9 +24,7 @@ std::vector<std::string_view> linesOf(std::string_view text) {
     return lines;
 }
 
-bool isWord(char c) {
-    return std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '_';
-}
+bool isWord(char c) { return std::isalnum(static_cast<unsigned char>(c)) != 0 || c == '_'; }
 
 // Walks the source once; each skip function starts on the first character of what it skips.
 class Blanker {
@@ -116,9 +114,7 @@ private:
 
 } // namespace
 
-std::string codeOnly(std::string_view source) {
-    return Blanker(source).run();
-}
+std::string codeOnly(std::string_view source) { return Blanker(source).run(); }
 
 std::vector<Include> includesOf(std::string_view code) {
     std::vector<Include> includes;
