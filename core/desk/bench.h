@@ -40,7 +40,7 @@ struct JobCard {
     std::vector<CardPiece> pieces;
     length::CutPlan plan;    ///< what the drawing is made of
     std::optional<ShortSideProposal> shortSide;
-    std::optional<Machine> machine;
+    std::optional<Machine> machine;     ///< the one asked for, else where it was strung or is lying
     std::optional<DialSetting> mains;   ///< with a machine
     std::optional<DialSetting> crosses;
     std::string stringer;    ///< who strung it, "" if nobody yet
@@ -52,7 +52,8 @@ struct TakeJob {
     MachineId machine;
     By by;
 };
-[[nodiscard]] Result<Job> takeJob(Transaction& ledger, const TakeJob& command); ///< WrongState; taken twice is taken once
+/// WrongState; taken twice at the same machine is taken once.
+[[nodiscard]] Result<Job> takeJob(Transaction& ledger, const TakeJob& command);
 struct PutDown {
     JobId job;
     By by;
@@ -76,7 +77,9 @@ struct CutDone {
     std::optional<Length> corrected; ///< by how much the tape corrected the book
 };
 /// Charges the cut to its lot, once per attempt. Refusals: WrongState, StaleAttempt, NoLot, WrongLot, LotClosed,
-/// MeasureFirst (longer than the book says), NotEnoughString (longer than was measured). A lot left empty is closed.
+/// MeasureFirst (longer than the book says), NotEnoughString (longer than was measured), OutOfRange (a length that is
+/// none), AlreadyCut (this attempt, with another length or lot). A lot left empty is closed. Planned cuts of other jobs
+/// that the lot cannot hold any more are planned elsewhere unless somebody pinned them.
 [[nodiscard]] Result<CutDone> confirmCut(Transaction& ledger, const ConfirmCut& command);
 
 struct LoseLength {
@@ -87,7 +90,7 @@ struct LoseLength {
     By by;
 };
 /// Closes the attempt, cut as it was, and opens the next. NotCut when nothing was cut in it. The new attempt's planned
-/// cut is longer by a tape step when it came short.
+/// cut is longer by a tape step when it came short. Said twice it is said once.
 [[nodiscard]] Result<Job> loseLength(Transaction& ledger, const LoseLength& command);
 
 struct FinishJob {
@@ -97,7 +100,8 @@ struct FinishJob {
     std::string note; ///< words to remember, may be empty
     By by;
 };
-/// WrongState unless on the machine; NotCut while a piece is uncut. Done twice it is done once.
+/// WrongState unless on the machine; NotCut while a piece is uncut (a customer's own set may stay uncut). Done twice
+/// with the same tensions at the same machine it is done once.
 [[nodiscard]] Result<Job> finishJob(Transaction& ledger, const FinishJob& command);
 
 } // namespace rw::desk

@@ -111,6 +111,11 @@ public:
     [[nodiscard]] virtual std::vector<JobId> ofRacket(RacketId racket) = 0;     ///< newest first
     [[nodiscard]] virtual std::vector<JobId> ofCustomer(CustomerId customer) = 0; ///< newest first
     [[nodiscard]] virtual std::vector<JobId> ofFrame(FrameModelId frame, int atMost) = 0;
+    /// The job that an attempt belongs to, for a movement's story.
+    [[nodiscard]] virtual std::optional<JobId> ofAttempt(AttemptId attempt) = 0;
+    /// What each of the newest strung or collected jobs took of a string, newest first: the sum of the cuts that held
+    /// (lost lengths left out). Jobs that took none of it are left out.
+    [[nodiscard]] virtual std::vector<Length> lastTakes(StringArticleId article, int atMost) = 0;
     /// Writes an event; the ledger derives the state. LedgerGuard when the state does not allow it.
     virtual JobEventId record(const JobEvent& event) = 0;
     [[nodiscard]] virtual std::vector<JobEvent> events(JobId job) = 0; ///< oldest first
