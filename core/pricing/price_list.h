@@ -36,6 +36,9 @@ struct PriceList {
     TaxRule taxRule = TaxRule::Included;
     std::vector<PriceLine> lines;
 
+    /// The line for something asked: same kind and label, and no sport, method or string that differs. The
+    /// most particular one: its own string before any string, its own sport before any, its own method before
+    /// either; the earlier one among equals. Null when there is none.
     [[nodiscard]] const PriceLine* find(ChargeKind kind, Sport sport, Method method,
                                         const std::optional<StringArticleId>& article = std::nullopt,
                                         std::string_view label = {}) const;

@@ -46,18 +46,22 @@ struct Quote {
     Money total;
 };
 
-/// Missing {what} when the list has no price for something asked. Two pieces of one string are one full bed;
-/// of two strings, a half bed each. All string the customer's own: own-string labour instead of labour.
-/// Half away from zero once on the discounted sum, and once per tax rate.
+/// Two pieces of one string are one full bed, of two strings a half bed each; a packet has its own price
+/// once, however it is halved. All string the customer's own: own-string labour instead of labour. Half away
+/// from zero once on the discounted sum, and once per tax rate. Where lines have several rates the discount
+/// is one line a rate, in proportion to what it takes off.
+/// Refusals: Missing {what: price, kind, article or label} when the list has no price for something asked;
+/// Missing {what: reason} for a discount without one; OutOfRange {what: discount or count}; CurrencyMismatch.
 [[nodiscard]] Result<Quote> quote(const PriceList& list, const QuoteRequest& request);
 
 /// Tax contained in, or to be added to, `amount`.
 [[nodiscard]] Money taxOf(Money amount, int hundredthsPercent, TaxRule rule);
 
-/// What `cut` of a lot cost: landed cost x cut / nominal length, rounded half away from zero.
+/// What `cut` of a lot cost: landed cost x cut / nominal length (> 0), rounded half away from zero.
 [[nodiscard]] Money costOfCut(Money landedCost, Length nominal, Length cut);
 
-/// Landed shipping of the lots of one delivery, by price. Adds up to `shipping`.
+/// Landed shipping of the lots of one delivery, by price; evenly when they cost nothing. Adds up to
+/// `shipping`.
 [[nodiscard]] std::vector<Money> shareShipping(Money shipping, const std::vector<Money>& lotPrices);
 
 } // namespace rw

@@ -20,16 +20,16 @@ struct Lot {
     std::string tag; ///< what is written on it, unique: "K-2"; 1 to 20 characters
     StringArticleId article;
     LotKind kind = LotKind::Reel;
-    std::optional<CustomerId> owner;                  ///< nothing: the shop's
-    Length nominal = Length::fromMillimetres(0);      ///< when new
-    Length length = Length::fromMillimetres(0);       ///< by the book, now; the ledger keeps it
-    Money price;                                      ///< what was paid for it
-    Money shipping;                                   ///< its share of the delivery's shipping
+    std::optional<CustomerId> owner;             ///< nothing: the shop's
+    Length nominal = Length::fromMillimetres(0); ///< when new
+    Length length = Length::fromMillimetres(0);  ///< by the book, now; the ledger keeps it
+    Money price;                                 ///< what was paid for it
+    Money shipping;                              ///< its share of the delivery's shipping
     std::string batch;
     Instant received;
-    bool sealed = true;               ///< nothing was ever cut from it
+    bool sealed = true;                ///< nothing was ever cut from it
     bool measuredSinceLastCut = false; ///< the book was held against a tape and nothing was cut since
-    std::optional<Instant> closed;    ///< empty, thrown away or given back
+    std::optional<Instant> closed;     ///< empty, thrown away or given back
 
     [[nodiscard]] Money landedCost() const { return price + shipping; }
     [[nodiscard]] bool isOpen() const { return !closed.has_value(); }

@@ -17,7 +17,8 @@ enum class MovementReason { Received, Cut, Lost, Measured, Weighed, Returned, Th
 /// Why a length was lost. Nobody is scolded.
 enum class LostReason { CameShort, Kinked, Nicked, Snapped, MisWoven, WrongString, FaultyReel, Other };
 
-[[nodiscard]] std::string_view movementReasonText(MovementReason reason); ///< "received", "cut", "lost", ... "thrown-away"
+[[nodiscard]] std::string_view
+movementReasonText(MovementReason reason); ///< "received", "cut", "lost", ... "thrown-away"
 [[nodiscard]] std::optional<MovementReason> movementReasonFromText(std::string_view text);
 [[nodiscard]] std::string_view lostReasonText(LostReason reason); ///< "came-short", "kinked", ... "other"
 [[nodiscard]] std::optional<LostReason> lostReasonFromText(std::string_view text);
@@ -34,9 +35,9 @@ struct Movement {
     std::optional<MovementId> id;
     LotId lot;
     MovementReason reason;
-    Length change; ///< signed; a cut is negative
-    std::optional<AttemptId> attempt;      ///< for a cut, always
-    std::optional<LostReason> lostReason;  ///< for a loss that no attempt stands behind
+    Length change;                        ///< signed; a cut is negative
+    std::optional<AttemptId> attempt;     ///< for a cut, always
+    std::optional<LostReason> lostReason; ///< for a loss that no attempt stands behind
     std::optional<MovementId> corrects;
     By by;
 };

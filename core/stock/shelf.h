@@ -22,7 +22,9 @@ struct PlannedCut {
 struct Holding {
     Length left;
     Length promised;
-    [[nodiscard]] Length free() const { return left - promised; } ///< negative when more is promised than is there
+    [[nodiscard]] Length free() const {
+        return left - promised;
+    } ///< negative when more is promised than is there
 };
 
 /// Whole jobs in a length and what the next one lacks: "2 jobs; a third would be 0.3 m short".
@@ -38,15 +40,38 @@ struct WholeJobs {
 /// What a lot still holds for a new plan: its length without what is planned on it.
 [[nodiscard]] Length uncommitted(const Lot& lot, const std::vector<PlannedCut>& planned);
 
+/// Whole jobs still free in `lots` (of one string and owner, with the cuts `planned` for just those): of each
+/// open lot what is not planned on it, less the jobs' worth of cuts that are planned on none of them.
+/// Negative when more is promised than is there.
+[[nodiscard]] std::int64_t wholeJobsFree(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
+                                         Length perJob); ///< perJob > 0
+
+/// How many whole free jobs of a string a shop wants at least, until it says otherwise.
+constexpr std::int64_t kFewestJobs = 2;
+/// The fixed rule: a string runs short when fewer than `fewest` whole jobs of it are free.
+[[nodiscard]] bool isRunningShort(std::int64_t jobsFree, std::int64_t fewest = kFewestJobs);
+
+/// What planning leaves on a lot that the book may have wrong: 0.15 m on an opened lot below 25 m, nothing on
+/// one that was measured since its last cut, that is sealed, or that holds more.
+[[nodiscard]] Length plannersGap(const Lot& lot);
+
+/// One standard deviation of a lot's booked length: 1 cm by tape; else 0.5 % of the nominal length and 2 cm
+/// for each cut. A lot does not tell how many cuts it had: as many as pieces of 5 m are gone from it, at
+/// least one.
+[[nodiscard]] Length bookUncertainty(const Lot& lot);
+
 /// Which lot the next piece is proposed from: among the open lots of `owner` where it fits beside what is
-/// planned there, the one that is left shortest; a sealed one only when no opened one serves; ties to the older.
-/// Nothing when it fits nowhere.
-[[nodiscard]] std::optional<LotId> proposeLot(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
-                                              Length piece, const std::optional<CustomerId>& owner);
+/// planned there with the planner's gap, the one that is left shortest; a sealed one only when no opened one
+/// serves; ties to the older. Nothing when it fits nowhere.
+[[nodiscard]] std::optional<LotId> proposeLot(const std::vector<Lot>& lots,
+                                              const std::vector<PlannedCut>& planned, Length piece,
+                                              const std::optional<CustomerId>& owner);
 
 /// How the book's word on a tight cut is passed on.
 enum class Fit { Fits, FitsIfBookIsRight, DoesNotFit };
-/// FitsIfBookIsRight when what would be left is under twice the book's uncertainty or under a quarter metre.
-[[nodiscard]] Fit fitOf(const Lot& lot, Length piece);
+/// By the book as it is, beside what else is planned there. FitsIfBookIsRight when what would be left is
+/// under twice the book's uncertainty or under a quarter metre; a sealed packet is used whole and either fits
+/// or does not.
+[[nodiscard]] Fit fitOf(const Lot& lot, Length piece, Length plannedThere = Length::fromMillimetres(0));
 
 } // namespace rw
