@@ -1,0 +1,282 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/text/sentences.h"
+
+#include "core/units/length.h"
+#include "ui/text/format.h"
+
+#include <QCoreApplication>
+
+namespace rw::ui {
+
+namespace {
+struct Sentences {
+    Q_DECLARE_TR_FUNCTIONS(Sentences)
+};
+
+/// The arguments of a refusal as words. What a refusal forgot becomes a neutral word, never a gap.
+class Facts {
+public:
+    Facts(const Refusal& refusal, const QLocale& locale)
+        : m_refusal(refusal)
+        , m_locale(locale) {}
+
+    [[nodiscard]] bool has(const char* name) const { return !m_refusal.text(name).empty(); }
+    [[nodiscard]] QString plain(const char* name, const QString& otherwise) const {
+        return has(name) ? oneLine(fromUtf8(m_refusal.text(name)), 300) : otherwise;
+    }
+    [[nodiscard]] QString typed(const char* name) const { return quoted(fromUtf8(m_refusal.text(name))); }
+    [[nodiscard]] QString length(const char* name) const {
+        return lengthText(Length::fromMillimetres(m_refusal.number(name)), m_locale);
+    }
+    [[nodiscard]] std::int64_t number(const char* name) const { return m_refusal.number(name); }
+    [[nodiscard]] QString lengthDifference(const char* more, const char* less) const {
+        return lengthText(Length::fromMillimetres(number(more) - number(less)), m_locale);
+    }
+    [[nodiscard]] QString thing() const { return plain("what", Sentences::tr("value")); }
+    [[nodiscard]] QString lot() const {
+        return has("lot") ? Sentences::tr("Lot %1").arg(typed("lot")) : Sentences::tr("This lot");
+    }
+    [[nodiscard]] QString job() const {
+        return has("job") ? Sentences::tr("Job %1").arg(plain("job", {})) : Sentences::tr("This job");
+    }
+    [[nodiscard]] QString route() const {
+        return has("route") ? Sentences::tr("The route %1").arg(typed("route")) : Sentences::tr("This route");
+    }
+    [[nodiscard]] QString ledger() const {
+        return has("ledger") ? oneLine(fromUtf8(m_refusal.text("ledger")), 200) : Sentences::tr("The ledger");
+    }
+    [[nodiscard]] QString piece() const { return plain("piece", Sentences::tr("piece")); }
+
+private:
+    static QString oneLine(QString text, qsizetype most) {
+        for (QChar& c : text) {
+            if (c.category() == QChar::Other_Control) {
+                c = QLatin1Char(' ');
+            }
+        }
+        text = text.simplified();
+        return text.size() <= most ? text : text.left(most - 1) + QChar(u'…');
+    }
+    const Refusal& m_refusal;
+    const QLocale& m_locale;
+};
+
+/// ": 52, 52.5 lb or 23.5 kg would do" for the kinds of value that have a written form; else nothing.
+QString example(const QString& thing) {
+    if (thing == QLatin1String("tension")) {
+        return Sentences::tr("; write it as 52, 52.5 lb or 23.5 kg");
+    }
+    if (thing == QLatin1String("length")) {
+        return Sentences::tr("; write it as 11.2, 11.2 m or 1120 cm");
+    }
+    if (thing == QLatin1String("money")) {
+        return Sentences::tr("; write it as 14 or 14.50");
+    }
+    return {};
+}
+
+/// `thing` with its article: "a tension", "an amount".
+QString aThing(const QString& thing) {
+    if (thing == QLatin1String("money")) {
+        return Sentences::tr("an amount of money");
+    }
+    const bool vowel = !thing.isEmpty() && QStringLiteral("aeio").contains(thing.at(0).toLower());
+    return (vowel ? Sentences::tr("an %1") : Sentences::tr("a %1")).arg(thing);
+}
+
+QString outOfRange(const Facts& facts) {
+    const QString thing = aThing(facts.thing());
+    if (facts.has("lowest") && facts.has("highest")) {
+        return Sentences::tr("%1 is no possible value for %2: it must be between %3 and %4.")
+            .arg(facts.typed("text"), thing, facts.plain("lowest", {}), facts.plain("highest", {}));
+    }
+    return Sentences::tr("%1 is too small or too large for %2.").arg(facts.typed("text"), thing);
+}
+
+QString impossible(const Facts& facts) {
+    const QString key = facts.plain("key", facts.thing());
+    if (facts.has("text") && facts.has("expected")) {
+        return Sentences::tr("%1 cannot be %2: it must be %3.")
+            .arg(key, facts.typed("text"), facts.plain("expected", {}));
+    }
+    if (facts.has("expected")) {
+        return Sentences::tr("%1 does not fit: it must be %2.").arg(key, facts.plain("expected", {}));
+    }
+    if (facts.has("text")) {
+        return Sentences::tr("%1 cannot be %2.").arg(key, facts.typed("text"));
+    }
+    return Sentences::tr("%1 has an impossible value.").arg(key);
+}
+
+QString routeDoesNotFit(const Facts& facts) {
+    const QString reason = facts.plain("reason", Sentences::tr("this frame does not allow it"));
+    if (facts.has("fits")) {
+        return Sentences::tr("%1 does not fit: %2; what fits: %3.")
+            .arg(facts.route(), reason, facts.plain("fits", {}));
+    }
+    return Sentences::tr("%1 does not fit: %2.").arg(facts.route(), reason);
+}
+
+QString wrongLot(const Facts& facts) {
+    if (facts.has("string")) {
+        return Sentences::tr("%1 cannot be used for %2: it holds another string or belongs to somebody else.")
+            .arg(facts.lot(), facts.plain("string", {}));
+    }
+    return Sentences::tr("%1 holds another string or belongs to somebody else.").arg(facts.lot());
+}
+
+QString wrongState(const Facts& facts) {
+    if (facts.has("state") && facts.has("wanted")) {
+        return Sentences::tr("%1 is %2, so it cannot be %3.")
+            .arg(facts.job(), facts.plain("state", {}), facts.plain("wanted", {}));
+    }
+    return Sentences::tr("%1 is not at a step where this can be done.").arg(facts.job());
+}
+
+QString alreadyCut(const Facts& facts) {
+    if (facts.has("lengthMm") && facts.has("lot")) {
+        return Sentences::tr("%1: the %2 were cut before, %3 off %4; nothing was changed.")
+            .arg(facts.job(), facts.piece(), facts.length("lengthMm"), facts.typed("lot"));
+    }
+    return Sentences::tr("%1: the %2 were cut before; nothing was changed.").arg(facts.job(), facts.piece());
+}
+
+QString changedMeanwhile(const Facts& facts) {
+    if (facts.has("mine") && facts.has("theirs")) {
+        return Sentences::tr("Somebody else changed the %1 meanwhile: it is %2 now, yours says %3; choose one.")
+            .arg(facts.thing(), facts.typed("theirs"), facts.typed("mine"));
+    }
+    return Sentences::tr("Somebody else changed the %1 meanwhile; look at it again before changing it.")
+        .arg(facts.thing());
+}
+
+QString withReason(const QString& sentence, const Facts& facts) {
+    return facts.has("reason") ? Sentences::tr("%1: %2.").arg(sentence, facts.plain("reason", {}))
+                               : Sentences::tr("%1.").arg(sentence);
+}
+} // namespace
+
+QString quoted(const QString& typed) {
+    constexpr qsizetype kMost = 60;
+    QString text = typed;
+    for (QChar& c : text) {
+        // Marks that turn the direction of writing would turn the sentence around them too.
+        if (c.category() == QChar::Other_Control || c.category() == QChar::Other_Format) {
+            c = QLatin1Char(' ');
+        }
+    }
+    text = text.simplified();
+    if (text.size() > kMost) {
+        qsizetype cut = kMost - 1;
+        if (text.at(cut - 1).isHighSurrogate()) {
+            --cut;
+        }
+        text = text.left(cut) + QChar(u'…');
+    }
+    return QChar(u'“') + text + QChar(u'”');
+}
+
+QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
+    const Facts facts(refusal, locale);
+    switch (refusal.code()) {
+    case Code::Unreadable:
+        return Sentences::tr("%1 cannot be read as %2%3.")
+            .arg(facts.typed("text"), aThing(facts.thing()), example(facts.thing()));
+    case Code::OutOfRange: return outOfRange(facts);
+    case Code::TooFine:
+        return Sentences::tr("%1 has more decimals than are kept for %2.")
+            .arg(facts.typed("text"), aThing(facts.thing()));
+    case Code::NothingToChange:
+        return Sentences::tr("%1 is a change, and there is no earlier %2 to change: write the whole value.")
+            .arg(facts.typed("text"), facts.thing());
+    case Code::Missing: return Sentences::tr("The %1 is missing.").arg(facts.thing());
+    case Code::TooLong:
+        if (facts.has("most")) {
+            return Sentences::tr("The %1 is too long: %2 characters, and at most %3 are kept.")
+                .arg(facts.thing(), facts.plain("length", Sentences::tr("many")), facts.plain("most", {}));
+        }
+        return Sentences::tr("The %1 is too long.").arg(facts.thing());
+    case Code::UnknownKey:
+        if (facts.has("known")) {
+            return Sentences::tr("%1 is not a known key; known here: %2.")
+                .arg(facts.typed("key"), facts.plain("known", {}));
+        }
+        return Sentences::tr("%1 is not a known key.").arg(facts.typed("key"));
+    case Code::WrongType:
+        return Sentences::tr("%1 must be %2.")
+            .arg(facts.plain("key", facts.thing()), facts.plain("expected", Sentences::tr("another kind of value")));
+    case Code::ImpossibleValue: return impossible(facts);
+    case Code::RouteDoesNotFit: return routeDoesNotFit(facts);
+    case Code::RouteUnknown:
+        if (facts.has("known")) {
+            return Sentences::tr("%1 is not known; known routes: %2.")
+                .arg(facts.route(), facts.plain("known", {}));
+        }
+        return Sentences::tr("%1 is not known.").arg(facts.route());
+    case Code::StartEndUnknown:
+        return Sentences::tr("%1 needs to know where the mains of this frame start, at the head or at the throat.")
+            .arg(facts.route());
+    case Code::NotEnoughString:
+        return Sentences::tr("%1 has %2, and %3 are wanted: %4 too little.")
+            .arg(facts.lot(), facts.length("lengthMm"), facts.length("wantedMm"),
+                 facts.lengthDifference("wantedMm", "lengthMm"));
+    case Code::NoLot:
+        if (facts.has("string")) {
+            return Sentences::tr("There is no reel with enough of %1; choose another string or receive one.")
+                .arg(facts.plain("string", {}));
+        }
+        return Sentences::tr("No reel is chosen to cut from.");
+    case Code::WrongLot: return wrongLot(facts);
+    case Code::LotClosed:
+        return Sentences::tr("%1 is closed; nothing can be cut from it.").arg(facts.lot());
+    case Code::MeasureFirst:
+        return Sentences::tr("%1 has %2 by the book and %3 are wanted: measure what is left and enter it.")
+            .arg(facts.lot(), facts.length("lengthMm"), facts.length("wantedMm"));
+    case Code::WrongState: return wrongState(facts);
+    case Code::AlreadyCut: return alreadyCut(facts);
+    case Code::NotCut:
+        return Sentences::tr("%1: the %2 are not cut yet.").arg(facts.job(), facts.piece());
+    case Code::StaleAttempt:
+        return Sentences::tr("%1: the %2 have moved on to another length since this card was opened; open it again.")
+            .arg(facts.job(), facts.piece());
+    case Code::ChangedMeanwhile: return changedMeanwhile(facts);
+    case Code::NotFound:
+        return facts.has("text") ? Sentences::tr("There is no %1 %2.").arg(facts.thing(), facts.typed("text"))
+                                 : Sentences::tr("There is no such %1.").arg(facts.thing());
+    case Code::CurrencyMismatch:
+        return Sentences::tr("%1 and %2 are two currencies and cannot be put on one bill.")
+            .arg(facts.plain("left", Sentences::tr("One amount")),
+                 facts.plain("right", Sentences::tr("the other amount")));
+    case Code::LedgerForeign:
+        return withReason(Sentences::tr("%1 is not a ledger of this program and was not touched").arg(facts.ledger()),
+                          facts);
+    case Code::LedgerNewer:
+        return Sentences::tr("%1 was written by a newer version: it has schema %2 and this program knows %3; "
+                             "it was not touched.")
+            .arg(facts.ledger(), facts.plain("found", Sentences::tr("a later one")),
+                 facts.plain("known", Sentences::tr("an earlier one")));
+    case Code::LedgerDamaged:
+        return withReason(Sentences::tr("%1 is damaged and was not touched").arg(facts.ledger()),
+                          facts);
+    case Code::LedgerUnreachable:
+        return withReason(Sentences::tr("%1 cannot be opened").arg(facts.ledger()), facts);
+    case Code::LedgerNotWritable:
+        return withReason(Sentences::tr("%1 cannot be written to by this user").arg(facts.ledger()), facts);
+    case Code::LedgerEncoding:
+        return Sentences::tr("%1 keeps its text as %2, and a ledger needs UTF-8; it was not touched.")
+            .arg(facts.ledger(), facts.plain("found", Sentences::tr("something else")));
+    case Code::LedgerOnNetwork:
+        return Sentences::tr("%1 is on a network share (%2), where a ledger file is not safe; "
+                             "keep it on a local disk or use a PostgreSQL ledger.")
+            .arg(facts.ledger(), facts.plain("filesystem", Sentences::tr("remote")));
+    case Code::FileUnreadable:
+        return withReason(Sentences::tr("%1 cannot be read").arg(facts.plain("file", Sentences::tr("The file"))),
+                          facts);
+    case Code::FileUnwritable:
+        return withReason(Sentences::tr("%1 cannot be written").arg(facts.plain("file", Sentences::tr("The file"))),
+                          facts);
+    }
+    return Sentences::tr("This cannot be done.");
+}
+
+} // namespace rw::ui
