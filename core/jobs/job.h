@@ -23,10 +23,10 @@ enum class PieceSource { ShopLot, CustomersLot, CustomersSet };
 [[nodiscard]] std::string_view pieceSourceText(PieceSource source); ///< "shop-lot", "customers-lot", "customers-set"
 [[nodiscard]] std::optional<PieceSource> pieceSourceFromText(std::string_view text);
 
-/// A cut that happened.
+/// A cut that happened. A customer's own set is no lot: its cut is known by its event, and as long as was planned.
 struct DoneCut {
-    LotId lot;
-    std::string lotTag;
+    std::optional<LotId> lot;
+    std::string lotTag; ///< "" without a lot
     Length length;
     Instant at;
     bool allThereWas = false; ///< the lot's end was used up: says nothing about what the frame needs
