@@ -7,11 +7,12 @@
 #include <chrono>
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace rw {
 
-/// Minutes after midnight, local: [from, to).
+/// Minutes after midnight, local: [from, to), at most a day. A pair that is empty or runs backwards is a closed day.
 struct DayHours {
     std::chrono::minutes from;
     std::chrono::minutes to;
@@ -20,15 +21,19 @@ struct DayHours {
 
 /// When the shop is open, on its own wall clock.
 struct OpeningHours {
-    std::string timeZone = "UTC";                 ///< IANA name
-    std::array<std::optional<DayHours>, 7> week;  ///< Monday first; nothing: closed
+    std::string timeZone = "UTC";                ///< IANA name
+    std::array<std::optional<DayHours>, 7> week; ///< Monday first; nothing: closed
     std::vector<CivilDate> closedDays;
 };
 
 /// The hours of a date; nothing when closed.
 [[nodiscard]] std::optional<DayHours> hoursOn(const OpeningHours& hours, CivilDate date);
 
-/// Wall clock and instant. Inside a repeated hour the earlier one is meant; inside a skipped hour the moment after it.
+/// Whether this machine knows the time zone by that IANA name.
+[[nodiscard]] bool isTimeZone(std::string_view name);
+
+/// Wall clock and instant. A time zone that this machine does not know is a WorldError: its zone data are gone, and
+/// no time can be told. Inside a repeated hour the earlier one is meant; inside a skipped hour the moment after it.
 [[nodiscard]] Instant toInstant(const OpeningHours& hours, CivilDate date, std::chrono::minutes sinceMidnight);
 [[nodiscard]] CivilDate localDate(const OpeningHours& hours, Instant at);
 [[nodiscard]] std::chrono::minutes localMinutes(const OpeningHours& hours, Instant at);

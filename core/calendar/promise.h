@@ -11,14 +11,20 @@ namespace rw {
 /// What the promise is made from.
 struct Workshop {
     OpeningHours hours;
-    int pairs = 1;                          ///< people and machines that can work at once, the fewer of the two; >= 1
-    int marginPercent = 15;                 ///< added to the time the work takes
-    std::chrono::minutes step{15};          ///< promises are rounded up to it
+    int pairs = 1;                 ///< people and machines that can work at once, the fewer of the two; >= 1
+    int marginPercent = 15;        ///< added to the time the work takes
+    std::chrono::minutes step{15}; ///< promises are rounded up to it
 };
+
+/// How far ahead a promise is looked for.
+constexpr std::chrono::days kPromiseHorizon{366};
 
 /// The earliest honest time for one more job of `minutes`, behind `ahead` (the minutes of each job before it, in
 /// order of promise): a list schedule, each job to the pair that is free first, no job split, none outside hours.
-/// Rounded up to the step; when less than a step is left in the day, the next opening plus the work.
+/// The margin is a share of the open time from now to the end of that work, and is open time too. Then rounded up to
+/// the step of the wall clock; a promise lies within opening hours, so where less than a step is left of the day it is
+/// the next opening. A job longer than any opening is carried over into the next ones, since nothing else would do.
+/// `now` + kPromiseHorizon when the shop does not open often enough before that, or never: nobody can promise less.
 [[nodiscard]] Instant earliestPromise(const Workshop& workshop, Instant now,
                                       const std::vector<std::chrono::minutes>& ahead, std::chrono::minutes minutes);
 
