@@ -6,12 +6,16 @@
 #include "core/base/result.h"
 
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace rw::length {
 
 /// Where the outline comes from, best first.
 enum class StandsOn { Measured, MeasuredAndMarked, Marked, SportOnly };
+
+/// "measured", "measured and marked", "marked", "sport only".
+[[nodiscard]] std::string_view standsOnText(StandsOn standsOn);
 
 /// The hoop as it was used: |x/b|^n + |(y - widestY)/a|^n = 1, origin in the middle, y toward the head.
 struct Outline {
@@ -30,11 +34,12 @@ struct Point {
     double y; ///< mm, positive toward the head
 };
 
-/// A string's place in the bed. Mains are counted 1 outward from the middle on each side, crosses from the head.
+/// A string's place in the bed. Mains are counted 1 outward from the middle on each side, crosses from the
+/// head.
 struct StringId {
     enum class Kind { MainLeft, MainRight, MainCentre, Cross };
     Kind kind;
-    int number; ///< 1 is the middle main or the first cross; 0 for a centre main
+    int number;                             ///< 1 is the middle main or the first cross; 0 for a centre main
     [[nodiscard]] std::string text() const; ///< "1L", "2R", "C", "X1"
     bool operator==(const StringId&) const = default;
 };
@@ -53,8 +58,8 @@ struct LaidString {
 struct Arm {
     Side side; ///< which side of the frame its mains are on; for crosses, where it begins
     std::vector<LaidString> strings;
-    HoopEnd endsAtEnd; ///< which half of the hoop the arm comes out of
-    Side endsAtSide;   ///< and on which side
+    HoopEnd endsAtEnd;                            ///< which half of the hoop the arm comes out of
+    Side endsAtSide;                              ///< and on which side
     [[nodiscard]] std::string endsAtText() const; ///< "head, left"
     double pathMm; ///< chords, walls, its links (half of a shared centre loop), crimp
 };
@@ -77,10 +82,10 @@ struct PiecePlan {
     double pathMm;
     double stretchPercent;
     double endsMm;
-    double needMm;   ///< median
+    double needMm;    ///< median
     double needSdLog; ///< standard deviation of ln(need): shop, frame, material and one job's scatter
     Length cut = Length::fromMillimetres(0);
-    double chanceShort; ///< P(need > cut)
+    double chanceShort; ///< P(need > cut); of a one-piece job, that either side comes short of its share
     bool heldAtPacket;  ///< the cut was held at the sport's usual packet
     std::optional<ShortSide> shortSide;
 };
@@ -88,21 +93,23 @@ struct PiecePlan {
 /// One reason, for people: a code and its numbers; ui/text makes the sentence.
 struct Why {
     enum class Kind {
-        OutlineFrom,      ///< text: measured, measured and marked, marked, sport only
-        MarkedDisagrees,  ///< the marked size disagrees with the tape: value = marked cm2, other = tape's
-        LargerThanRules,  ///< text: which measure; value, other = the rule's limit
-        RouteChosen,      ///< text: route name
-        StartEndAssumed,  ///< text: head or throat, the one the route needs
-        TwoTopCrosses,    ///< why k top crosses on the short side: value = k
-        GeometryOnly,     ///< never strung here: from the head's measurements
-        HeldAtPacket,     ///< value = packet mm, other = the model's own cut
-        AbovePacket,      ///< value = cut mm, other = packet mm
-        LeastCost,        ///< the cut with the least expected cost: value = cost
-        CeilingDecides,   ///< value = ceiling per piece
-        CrossesFromThroat ///< a caution: the maker's word is needed
+        OutlineFrom,       ///< text: measured, measured and marked, marked, sport only
+        MarkedDisagrees,   ///< the marked size disagrees with the tape: value = marked cm2, other = tape's
+        LargerThanRules,   ///< text: which measure; value, other = the rule's limit
+        RouteChosen,       ///< text: route name
+        StartEndAssumed,   ///< text: head or throat, the one the route needs
+        TwoTopCrosses,     ///< why k top crosses on the short side: value = k
+        GeometryOnly,      ///< never strung here: from the head's measurements
+        HeldAtPacket,      ///< value = packet mm, other = the model's own cut
+        AbovePacket,       ///< value = cut mm, other = packet mm
+        LeastCost,         ///< the cut with the least expected cost: value = cost
+        CeilingDecides,    ///< value = ceiling per piece
+        CrossesFromThroat, ///< a caution: the maker's word is needed
+        LongOutsideRun ///< text: "7R to X2"; value = the run outside the hoop in mm, other = what is usual at
+                       ///< most
     };
     Kind kind;
-    std::string text;
+    std::string text = {};
     double value = 0;
     double other = 0;
 };
@@ -110,8 +117,8 @@ struct Why {
 struct CutPlan {
     Outline hoop;
     Method method;
-    std::string route; ///< "" for two pieces
-    HoopEnd mainsStart;
+    std::string route;   ///< "" for two pieces
+    HoopEnd mainsStart;  ///< as known, or the end that the route needs
     double headLengthMm; ///< the longest main and one wall: inside of one end to outside of the other
     double headWidthMm;
     std::vector<PiecePlan> pieces;
@@ -119,8 +126,11 @@ struct CutPlan {
     std::vector<Why> why;
 };
 
-/// The cut plan of a job. Refusals: ImpossibleValue {key}, RouteUnknown, RouteDoesNotFit {route, reason, fits},
-/// StartEndUnknown. Pure, thread-safe.
+/// The cut plan of a job. Refusals: ImpossibleValue {key, text, expected} with the key as in a cut request
+/// file
+/// ("hoop.lengthMm"), RouteUnknown {route, known}, RouteDoesNotFit {route, reason, fits, mainsASide,
+/// mainsStart, mainsFinish} as told in route_choice.h. A start end that nobody knows is never refused. Pure,
+/// thread-safe.
 [[nodiscard]] Result<CutPlan> planCut(const CutRequest& request);
 
 } // namespace rw::length

@@ -18,34 +18,35 @@ struct StringChoice {
     Material material = Material::Nylon;
     double diameterMm = 1.30; ///< 0.4 to 2.0
     Tension tension;
-    std::optional<double> stretchPercent; ///< the article's own measured e55; else the material's
+    std::optional<double> stretchPercent = {}; ///< the article's own measured e55; else the material's
 };
 
 /// What the ends of a piece take, in millimetres.
 struct Ends {
-    double reachMm = 300;        ///< pulled by the machine, then tied off
-    double startingKnotMm = 150; ///< where the crosses of a two-piece job start
-    double knotUseMm = 60;       ///< what stays in a knot when the tail is trimmed
+    double reachMm = 300;             ///< pulled by the machine, then tied off
+    double startingKnotMm = 150;      ///< where the crosses of a two-piece job start
+    double knotUseMm = 60;            ///< what stays in a knot when the tail is trimmed
     bool crossesStartClamped = false; ///< a starting clamp, pulled again later: a reach instead of the knot
 };
 
 /// Everything the model is asked. Nothing in it must be measured; what is left out takes the sport's default.
 struct CutRequest {
     Sport sport = Sport::Tennis;
-    Hoop hoop;
-    Pattern pattern;
-    std::optional<Method> method;     ///< nothing: the sport's default
-    std::optional<std::string> route; ///< a name of the route templates; nothing: the default of method and frame
+    Hoop hoop = {};
+    Pattern pattern = {};
+    std::optional<Method> method = {}; ///< nothing: the sport's default
+    std::optional<std::string> route =
+        {}; ///< a name of the route templates; nothing: the default of method and frame
     Side shortSide = Side::Left;
     StringChoice mains;
     StringChoice crosses;
-    Ends ends;
+    Ends ends = {};
     bool stretch = true;
     bool crimp = true;
-    double ceiling = 0.01;                          ///< chance of a spoiled job that the owner accepts; 1e-6 to 0.5
-    Length tapeStep = Length::fromMillimetres(50);  ///< cuts are rounded up to it
-    std::optional<double> costPerMetre;             ///< with spoiledJobCost, in any one currency
-    std::optional<double> spoiledJobCost;
+    double ceiling = 0.01; ///< chance of a spoiled job that the owner accepts; 1e-6 to 0.5
+    Length tapeStep = Length::fromMillimetres(50); ///< cuts are rounded up to it
+    std::optional<double> costPerMetre = {};       ///< with spoiledJobCost, in any one currency
+    std::optional<double> spoiledJobCost = {};
 };
 
 /// The request that a sport gets when nothing but the sport is known (length model, table of defaults).
