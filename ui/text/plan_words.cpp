@@ -181,6 +181,7 @@ QString sideFromText(const desk::ShortSideProposal& shortSide) {
         return because.isEmpty() ? PlanWords::tr("matched with the twin")
                                  : PlanWords::tr("matched with %1").arg(because);
     case desk::SideFrom::Chosen: return PlanWords::tr("as chosen");
+    case desk::SideFrom::LastTime: return PlanWords::tr("as last time");
     case desk::SideFrom::Usual: return PlanWords::tr("as usual here");
     }
     return {};
