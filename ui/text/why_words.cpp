@@ -62,6 +62,9 @@ QString whyText(const length::Why& why, const QLocale& locale) {
             .arg(chanceText(why.value, locale));
     case Kind::CrossesFromThroat:
         return WhyWords::tr("Crosses from the throat up: make sure that this frame's maker allows it.");
+    case Kind::LongOutsideRun:
+        return WhyWords::tr("The run outside the hoop from %1 is %2, longer than usual (%3): look where it lies.")
+            .arg(text, WhyWords::tr("%1 mm").arg(number(why.value, 0)), WhyWords::tr("%1 mm").arg(number(why.other, 0)));
     }
     return {};
 }
