@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sql/postgres_address.h"
+
+#include <QRegularExpression>
+#include <QUrl>
+#include <QUrlQuery>
+
+namespace rw::sql {
+
+namespace {
+
+/// For a value in a connection string (PostgreSQL 15 manual, 34.1.1.1).
+QString quoted(QString value) {
+    value.replace(QStringLiteral("\\"), QStringLiteral("\\\\")).replace(QStringLiteral("'"), QStringLiteral("\\'"));
+    return QStringLiteral("'%1'").arg(value);
+}
+
+} // namespace
+
+std::optional<PostgresAddress> PostgresAddress::parse(std::string_view text) {
+    const QUrl url(QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())), QUrl::StrictMode);
+    if (!url.isValid() || url.scheme() != QStringLiteral("postgresql") || url.hasFragment()) {
+        return std::nullopt;
+    }
+    PostgresAddress address;
+    address.host = url.host();
+    address.port = url.port();
+    address.user = url.userName(QUrl::FullyDecoded);
+    address.password = url.password(QUrl::FullyDecoded);
+    address.database = url.path(QUrl::FullyDecoded).mid(1);
+    if (address.database.isEmpty() || address.database.contains(u'/')) {
+        return std::nullopt;
+    }
+    address.options = QStringLiteral("connect_timeout='5' application_name='reelwright'");
+    static const QRegularExpression key(QStringLiteral("^[a-z_]+$"));
+    const auto items = QUrlQuery(url).queryItems(QUrl::FullyDecoded);
+    for (const auto& [name, value] : items) {
+        // Qt takes a semicolon for the end of an option.
+        if (!key.match(name).hasMatch() || value.contains(u';')) {
+            return std::nullopt;
+        }
+        address.options += QStringLiteral(" %1=%2").arg(name, quoted(value));
+    }
+    return address;
+}
+
+} // namespace rw::sql
