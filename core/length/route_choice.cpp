@@ -126,7 +126,7 @@ Result<RouteChoice> chooseRoute(const CutRequest& request) {
     const Pattern& pattern = request.pattern;
     if (methodOf(request) == Method::TwoPiece) {
         if (request.route) {
-            return impossible("route", *request.route, "no route with two-piece, or the method one-piece");
+            return impossible("route", *request.route, "left out with the method two-piece: it is a route of one piece");
         }
         return twoPieces(request);
     }

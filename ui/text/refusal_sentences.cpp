@@ -108,11 +108,31 @@ QString impossible(const Facts& facts) {
     return Sentences::tr("%1 has an impossible value.").arg(key);
 }
 
-QString routeDoesNotFit(const Facts& facts) {
+/// The reasons of core/length/route_choice.h; any other is said as it stands.
+QString whyRouteDoesNotFit(const Facts& facts) {
     const QString reason = facts.plain("reason", Sentences::tr("this frame does not allow it"));
+    if (reason.startsWith(QLatin1String("mains-finish-at-"))) {
+        return Sentences::tr("%1 mains a side from the %2 finish at the %3")
+            .arg(facts.plain("mainsASide", {}), facts.plain("mainsStart", {}), facts.plain("mainsFinish", {}));
+    }
+    if (reason == QLatin1String("odd-mains")) {
+        return Sentences::tr("with a centre main the two sides finish at opposite ends");
+    }
+    if (reason == QLatin1String("pattern")) {
+        return Sentences::tr("it cannot be laid over this pattern");
+    }
+    return reason;
+}
+
+QString routeDoesNotFit(const Facts& facts) {
+    const QString reason = whyRouteDoesNotFit(facts);
     if (facts.has("fits")) {
-        return Sentences::tr("%1 does not fit: %2; what fits: %3.")
-            .arg(facts.route(), reason, facts.plain("fits", {}));
+        const QString fits = facts.plain("fits", {});
+        const QString sentence =
+            Sentences::tr("%1 does not fit: %2; what fits: %3.").arg(facts.route(), reason, fits);
+        return fits.contains(QLatin1String("throat-up"))
+                   ? Sentences::tr("%1 Crosses from the throat only where this frame's maker allows it.").arg(sentence)
+                   : sentence;
     }
     return Sentences::tr("%1 does not fit: %2.").arg(facts.route(), reason);
 }

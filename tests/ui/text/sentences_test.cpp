@@ -97,6 +97,23 @@ TEST(Sentences, EveryCodeHasItsOwn) {
     }
 }
 
+TEST(Sentences, RoutesSayWhyTheyDoNotFit) {
+    const auto why = [](std::vector<Argument> arguments) {
+        return said(sentenceFor(Refusal(Code::RouteDoesNotFit, std::move(arguments)), kEnglish));
+    };
+    EXPECT_EQ(why({{"route", "plain-2"},
+                   {"reason", "mains-finish-at-throat"},
+                   {"fits", "two-piece, wrap-first-2, throat-up-0"},
+                   {"mainsASide", mm(8)},
+                   {"mainsStart", "throat"},
+                   {"mainsFinish", "throat"}}),
+              "The route “plain-2” does not fit: 8 mains a side from the throat finish at the throat; what fits: "
+              "two-piece, wrap-first-2, throat-up-0. Crosses from the throat only where this frame's maker allows it.");
+    EXPECT_EQ(why({{"route", "plain-2"}, {"reason", "odd-mains"}, {"fits", "two-piece, plain-0"}}),
+              "The route “plain-2” does not fit: with a centre main the two sides finish at opposite ends; what fits: "
+              "two-piece, plain-0.");
+}
+
 TEST(Sentences, TheTableLeavesNoCodeOut) {
     // The last code by hand: a code added behind it needs a row here and moves this line.
     ASSERT_EQ(kCases.size(), static_cast<std::size_t>(Code::FileUnwritable) + 1);
