@@ -75,6 +75,8 @@ TEST(PlanWords, TheShortSideNamesItsMark) {
     side.from = desk::SideFrom::Twin;
     side.because = "A";
     EXPECT_EQ(said(sideFromText(side)), "matched with A");
+    side.from = desk::SideFrom::LastTime;
+    EXPECT_EQ(said(sideFromText(side)), "as last time");
 }
 
 TEST(PlanWords, EveryReasonIsAWholeSentence) {
