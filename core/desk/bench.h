@@ -17,18 +17,18 @@ namespace rw::desk {
 /// One tension as the machine is set: the steps either side of what was asked, in the machine's unit.
 struct DialSetting {
     Tension asked;
-    double exact;     ///< in the machine's unit, not rounded
-    Tension below;    ///< the dial step at or below
-    Tension above;    ///< the dial step at or above
+    double exact;  ///< in the machine's unit, not rounded
+    Tension below; ///< the dial step at or below
+    Tension above; ///< the dial step at or above
 };
 [[nodiscard]] DialSetting dialSetting(const Tension& asked, TensionUnit unit, int stepHundredths);
 
 struct CardPiece {
     JobPiece piece;
     StringArticle article;
-    std::optional<Lot> lot;  ///< the one it was cut from, else the planned one
-    Fit fit = Fit::Fits;     ///< of a planned cut
-    Length leavesOnLot;      ///< after a planned cut, by the book
+    std::optional<Lot> lot; ///< the one it was cut from, else the planned one
+    Fit fit = Fit::Fits;    ///< of a planned cut
+    Length leavesOnLot;     ///< after a planned cut, by the book
 };
 
 /// Everything a stringer needs to see, from one job.
@@ -38,12 +38,12 @@ struct JobCard {
     Racket racket;
     FrameModel frame;
     std::vector<CardPiece> pieces;
-    length::CutPlan plan;    ///< what the drawing is made of
+    length::CutPlan plan; ///< what the drawing is made of
     std::optional<ShortSideProposal> shortSide;
-    std::optional<Machine> machine;     ///< the one asked for, else where it was strung or is lying
-    std::optional<DialSetting> mains;   ///< with a machine
+    std::optional<Machine> machine;   ///< the one asked for, else where it was strung or is lying
+    std::optional<DialSetting> mains; ///< with a machine
     std::optional<DialSetting> crosses;
-    std::string stringer;    ///< who strung it, "" if nobody yet
+    std::string stringer; ///< who strung it, "" if nobody yet
 };
 [[nodiscard]] Result<JobCard> jobCard(Transaction& ledger, JobId job, const std::optional<MachineId>& machine);
 
@@ -58,6 +58,7 @@ struct PutDown {
     JobId job;
     By by;
 };
+/// WrongState unless on the machine; a job that is on none is put down already.
 [[nodiscard]] Result<Job> putDownJob(Transaction& ledger, const PutDown& command);
 
 struct ConfirmCut {
@@ -65,7 +66,7 @@ struct ConfirmCut {
     PieceRole role;
     int attempt;                        ///< the number the card showed; an older one is StaleAttempt
     std::optional<LotId> lot;           ///< nothing: the planned one; a customer's own set needs none
-    Length length;                      ///< > 0
+    Length length;                      ///< > 0; a customer's own set is taken as it is
     std::optional<Length> measuredLeft; ///< what the tape says is on the lot before the cut: corrects the book first
     By by;
 };
@@ -100,8 +101,8 @@ struct FinishJob {
     std::string note; ///< words to remember, may be empty
     By by;
 };
-/// WrongState unless on the machine; NotCut while a piece is uncut (a customer's own set may stay uncut). Done twice
-/// with the same tensions at the same machine it is done once.
+/// WrongState unless on the machine; NotCut while a piece is uncut. Done twice with the same tensions at the same
+/// machine it is done once.
 [[nodiscard]] Result<Job> finishJob(Transaction& ledger, const FinishJob& command);
 
 } // namespace rw::desk

@@ -43,7 +43,8 @@ struct HistoryEntry {
 };
 [[nodiscard]] Result<std::vector<HistoryEntry>> historyOfCustomer(Transaction& ledger, CustomerId customer);
 [[nodiscard]] Result<std::vector<HistoryEntry>> historyOfRacket(Transaction& ledger, RacketId racket);
-[[nodiscard]] Result<std::vector<HistoryEntry>> historyOfFrame(Transaction& ledger, FrameModelId frame, int atMost = 50);
+[[nodiscard]] Result<std::vector<HistoryEntry>> historyOfFrame(Transaction& ledger, FrameModelId frame,
+                                                               int atMost = 50);
 
 /// Jobs that hang on the rack, ready to be handed over, by promise.
 [[nodiscard]] Result<std::vector<JobLine>> onTheRack(Transaction& ledger);

@@ -26,7 +26,7 @@ struct IntakeDraft {
     std::optional<RacketId> racket; ///< whose history counts
     std::optional<Method> method;   ///< nothing: as last time, else the sport's usual one
     std::optional<std::string> route;
-    std::optional<Side> shortSide;  ///< nothing: as SideFrom says; a frame that forces its side wins even over a choice
+    std::optional<Side> shortSide; ///< nothing: as SideFrom says; a frame that forces its side wins even over a choice
     WantedString mains;
     std::optional<WantedString> crosses; ///< nothing: the same string as the mains
     TensionPair tensions;
@@ -41,15 +41,16 @@ struct PieceProposal {
     PieceRole role;
     StringArticle article;
     PieceSource source;
-    std::optional<Lot> lot;     ///< nothing: no lot holds it
+    std::optional<Lot> lot; ///< nothing: no lot holds it
     Length cut;
     Length expected;
     CutFrom cutFrom;
-    std::optional<Length> cameShortAt; ///< the longest that came short on this frame lately; the cut is above it
+    std::optional<Length>
+        cameShortAt; ///< set when that came short on this frame lately and the cut was raised above it
     Fit fit = Fit::Fits;
-    Length leavesOnLot;         ///< by the book, after this and everything planned there
-    Holding holding;            ///< of the string, before this job
-    Length freeAfter;           ///< of the string, with this job promised
+    Length leavesOnLot; ///< by the book, after this and everything planned there
+    Holding holding;    ///< of the string, before this job
+    Length freeAfter;   ///< of the string, with this job promised
 };
 
 /// Why the short side is where it is: the frame forces it, it was chosen, as on this racket last time, as on another
@@ -59,12 +60,12 @@ enum class SideFrom { Frame, Chosen, LastTime, Twin, Usual };
 struct ShortSideProposal {
     Side side;
     SideFrom from;
-    std::string because;  ///< the frame's reason, or the twin's mark (its frame's name where it has none)
+    std::string because;        ///< the frame's reason, or the twin's mark (its frame's name where it has none)
     bool againstChoice = false; ///< somebody chose the other side and the frame's word stands: the one thing to warn of
     std::string mountingMark;
     Length measure;
     double headLengths;
-    int topCrosses = 0;   ///< how many top crosses go on the short side
+    int topCrosses = 0; ///< how many top crosses go on the short side
 };
 
 struct IntakePreview {
@@ -73,12 +74,12 @@ struct IntakePreview {
     std::optional<ShortSideProposal> shortSide;
     Quote quote;
     Instant promise;
-    bool aboveMarked = false;            ///< the highest pull is above the frame's marked maximum
+    bool aboveMarked = false; ///< the highest pull is above the frame's marked maximum
     std::optional<Tension> highestMarked;
 };
 
-/// Refusals: NotFound, RouteDoesNotFit, RouteUnknown, ImpossibleValue (one piece of two strings), Missing (a price), and
-/// of a pinned lot WrongLot and LotClosed. NoLot is not one: a piece may be without a lot.
+/// Refusals: NotFound, RouteDoesNotFit, RouteUnknown, ImpossibleValue (one piece of two strings), Missing (a price),
+/// and of a pinned lot WrongLot and LotClosed. NoLot is not one: a piece may be without a lot.
 [[nodiscard]] Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draft, Instant now);
 
 struct LogJob {

@@ -21,9 +21,9 @@ struct ShelfString {
     StringArticle article;
     std::vector<ShelfLot> lots; ///< the shop's open ones
     Holding holding;
-    Length perJob;              ///< what one job usually takes: the mean of its last twenty, else the sport's usual plan
-    std::int64_t wholeJobs;     ///< over the lots, each on its own, of what is left
-    bool runningShort;          ///< fewer whole jobs free than the shop's setting (default 2)
+    Length perJob;          ///< what one job usually takes: the mean of its last twenty, else the sport's usual plan
+    std::int64_t wholeJobs; ///< over the lots, each on its own, of what is left
+    bool runningShort;      ///< fewer whole jobs free (wholeJobsFree) than the shop wants (setting, default 2)
 };
 [[nodiscard]] Result<std::vector<ShelfString>> shelf(Transaction& ledger);
 
@@ -38,7 +38,8 @@ struct ReceiveLot {
     std::string batch;
     By by;
 };
-/// Missing, TooLong, OutOfRange (a nominal length outside 1 m to 1000 m), ImpossibleValue (a tag in use).
+/// NotFound, TooLong, OutOfRange (a nominal length outside 1 m to 1000 m), CurrencyMismatch, ImpossibleValue (a tag in
+/// use, a price below nothing).
 [[nodiscard]] Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command);
 
 struct CorrectLot {
@@ -46,7 +47,8 @@ struct CorrectLot {
     Length measured; ///< what is really there, >= 0
     By by;
 };
-/// Books the difference as a movement "measured"; zero is a correction too: it says that the book was right.
+/// Books the difference as a movement "measured"; zero is a correction too: it says that the book was right. A lot with
+/// nothing left is closed; planned cuts that it cannot hold any more are planned elsewhere. LotClosed, OutOfRange.
 [[nodiscard]] Result<Lot> correctLot(Transaction& ledger, const CorrectLot& command);
 
 struct LotLife {

@@ -108,7 +108,7 @@ public:
     [[nodiscard]] virtual std::optional<JobId> byRequestKey(std::string_view key) = 0;
     /// Jobs in any of `states`, by promise (those without one last), then number.
     [[nodiscard]] virtual std::vector<JobLine> inStates(const std::vector<JobState>& states) = 0;
-    [[nodiscard]] virtual std::vector<JobId> ofRacket(RacketId racket) = 0;     ///< newest first
+    [[nodiscard]] virtual std::vector<JobId> ofRacket(RacketId racket) = 0;       ///< newest first
     [[nodiscard]] virtual std::vector<JobId> ofCustomer(CustomerId customer) = 0; ///< newest first
     [[nodiscard]] virtual std::vector<JobId> ofFrame(FrameModelId frame, int atMost) = 0;
     /// The job that an attempt belongs to, for a movement's story.
@@ -157,8 +157,8 @@ public:
     virtual void set(std::string_view name, std::string_view value) = 0;
     virtual StaffId add(const StaffMember& member) = 0;
     virtual MachineId add(const Machine& machine) = 0;
-    [[nodiscard]] virtual std::vector<StaffMember> staff() = 0;  ///< by id
-    [[nodiscard]] virtual std::vector<Machine> machines() = 0;   ///< by name
+    [[nodiscard]] virtual std::vector<StaffMember> staff() = 0; ///< by id
+    [[nodiscard]] virtual std::vector<Machine> machines() = 0;  ///< by name
     [[nodiscard]] virtual Currency currency() = 0;
 };
 

@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/bench.h"
+#include "core/desk/lookups.h"
+
+namespace rw::desk {
+
+Result<Job> finishJob(Transaction& ledger, const FinishJob& command) {
+    auto job = jobOf(ledger, command.job);
+    if (!job) {
+        return job;
+    }
+    if (job->strung && job->state != JobState::OnTheMachine && job->strung->tensions == command.strung &&
+        job->strung->machine == command.machine) {
+        return job;
+    }
+    if (const auto may = mayHappen(*job, JobEventKind::Strung); !may) {
+        return tl::unexpected(may.error());
+    }
+    if (const auto machine = machineOf(ledger, command.machine); !machine) {
+        return tl::unexpected(machine.error());
+    }
+    for (const JobPiece& piece : job->pieces) {
+        if (!piece.isCut()) {
+            return refuse(Code::NotCut, {{"job", job->number}, {"piece", std::string(pieceRoleText(piece.role))}});
+        }
+    }
+    const auto note = maybeWordsOf("note", command.note, kLongestNote);
+    if (!note) {
+        return tl::unexpected(note.error());
+    }
+    const JobEventId event = ledger.jobs().record(
+        {std::nullopt, command.job, JobEventKind::Strung, command.by, command.machine, std::nullopt});
+    ledger.jobs().setStrung(event, command.job, command.strung, command.machine);
+    if (!note->empty()) {
+        ledger.jobs().addNote(command.job, *note);
+    }
+    return jobOf(ledger, command.job);
+}
+
+} // namespace rw::desk

@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/counter.h"
+#include "core/desk/lookups.h"
+
+namespace rw::desk {
+
+namespace {
+Result<void> checkPayment(Transaction& ledger, const Money& payment, const std::string& way) {
+    const Currency currency = ledger.shop().currency();
+    if (payment.currency() != currency) {
+        return refuse(Code::CurrencyMismatch, {{"left", payment.currency().code()}, {"right", currency.code()}});
+    }
+    if (payment.minor() <= 0) {
+        return refuse(Code::ImpossibleValue,
+                      {{"key", "payment"}, {"text", payment.text()}, {"expected", "more than nothing"}});
+    }
+    if (way.empty()) {
+        return refuse(Code::Missing, {{"what", "way of payment"}});
+    }
+    return {};
+}
+} // namespace
+
+Result<Job> handOver(Transaction& ledger, const HandOver& command) {
+    auto job = jobOf(ledger, command.job);
+    if (!job || job->state == JobState::Collected) {
+        return job;
+    }
+    if (const auto may = mayHappen(*job, JobEventKind::Collected); !may) {
+        return tl::unexpected(may.error());
+    }
+    const auto takenBy = maybeWordsOf("name", command.takenBy, kLongestName);
+    const auto way = maybeWordsOf("way of payment", command.way, kLongestMark);
+    if (!takenBy || !way) {
+        return tl::unexpected(takenBy ? way.error() : takenBy.error());
+    }
+    if (command.payment) {
+        if (const auto payment = checkPayment(ledger, *command.payment, *way); !payment) {
+            return tl::unexpected(payment.error());
+        }
+        ledger.jobs().pay(command.job, *command.payment, *way, command.by);
+    }
+    const JobEventId event = ledger.jobs().record(
+        {std::nullopt, command.job, JobEventKind::Collected, command.by, std::nullopt, std::nullopt});
+    ledger.jobs().handOver(command.job, event, *takenBy);
+    return jobOf(ledger, command.job);
+}
+
+} // namespace rw::desk

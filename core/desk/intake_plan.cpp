@@ -1,0 +1,143 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/intake_plan.h"
+
+#include "core/desk/lookups.h"
+
+#include <algorithm>
+
+namespace rw::desk {
+
+namespace {
+length::StringChoice choiceOf(const StringArticle& article, const Tension& tension) {
+    return {.material = article.material,
+            .diameterMm = article.diameterMm(),
+            .tension = tension,
+            .stretchPercent = article.stretchPercent};
+}
+
+/// The jobs that speak for method and route, the nearest first: this racket's, then its twins'.
+std::vector<const Job*> models(const Intake& intake) {
+    std::vector<const Job*> jobs;
+    for (const Job& job : intake.past.ofRacket) {
+        jobs.push_back(&job);
+    }
+    for (const OtherRacket& other : intake.past.others) {
+        if (other.racket.frame == *intake.frame.id) {
+            jobs.push_back(&other.last);
+        }
+    }
+    return jobs;
+}
+
+Result<std::optional<Method>> chooseMethod(const Intake& intake, const IntakeDraft& draft) {
+    const bool routeGiven = draft.route && !draft.route->empty();
+    const auto chosen = draft.method ? draft.method : routeGiven ? std::optional(Method::OnePiece) : std::nullopt;
+    if (!intake.oneString()) {
+        if (chosen == Method::OnePiece) {
+            return refuse(Code::ImpossibleValue, {{"key", "method"},
+                                                  {"text", std::string(methodText(Method::OnePiece))},
+                                                  {"expected", std::string(methodText(Method::TwoPiece))}});
+        }
+        return Method::TwoPiece;
+    }
+    if (chosen) {
+        return chosen;
+    }
+    const auto jobs = models(intake);
+    return jobs.empty() ? std::nullopt : std::optional(jobs.front()->method);
+}
+
+/// Routes that nobody chose but that are remembered for this frame, the best first.
+std::vector<std::string> rememberedRoutes(const Intake& intake) {
+    std::vector<std::string> routes;
+    for (const Job* job : models(intake)) {
+        if (job->method == Method::OnePiece && !job->route.empty()) {
+            routes.push_back(job->route);
+        }
+    }
+    const auto addUsual = [&](bool sameMaterial) {
+        for (const UsualCut& usual : intake.past.usualCuts) {
+            if (usual.role == PieceRole::Whole && !usual.route.empty() &&
+                (usual.material == intake.mainsArticle.material) == sameMaterial) {
+                routes.push_back(usual.route);
+            }
+        }
+    };
+    addUsual(true);
+    addUsual(false);
+    return routes;
+}
+} // namespace
+
+bool Intake::oneString() const {
+    return mains.article == crosses.article && mains.source == crosses.source && mains.lot == crosses.lot;
+}
+
+Result<Intake> readDraft(Transaction& ledger, const IntakeDraft& draft) {
+    auto frame = frameOf(ledger, draft.frame);
+    if (!frame) {
+        return tl::unexpected(frame.error());
+    }
+    std::optional<Racket> racket;
+    if (draft.racket) {
+        auto found = racketOf(ledger, *draft.racket);
+        if (!found) {
+            return tl::unexpected(found.error());
+        }
+        racket = *std::move(found);
+    }
+    const WantedString crosses = draft.crosses.value_or(draft.mains);
+    auto mainsArticle = articleOf(ledger, draft.mains.article);
+    auto crossesArticle = articleOf(ledger, crosses.article);
+    if (!mainsArticle || !crossesArticle) {
+        return tl::unexpected(mainsArticle ? crossesArticle.error() : mainsArticle.error());
+    }
+    PastWork past = recall(ledger, *frame, racket);
+    return Intake{*std::move(frame),        std::move(racket),          draft.mains,     crosses,
+                  *std::move(mainsArticle), *std::move(crossesArticle), std::move(past), readSettings(ledger.shop())};
+}
+
+length::CutRequest requestFor(const FrameModel& frame, const StringArticle& mains, const StringArticle& crosses,
+                              const TensionPair& tensions, const ShopSettings& settings) {
+    length::CutRequest request = length::defaultRequest(frame.sport);
+    request.hoop = frame.hoop;
+    request.pattern = frame.pattern;
+    request.mains = choiceOf(mains, tensions.mains);
+    request.crosses = choiceOf(crosses, tensions.crosses);
+    request.method = std::nullopt;
+    request.route = std::nullopt;
+    request.ends.reachMm = static_cast<double>(settings.reach.millimetres());
+    request.ceiling = settings.ceiling;
+    request.tapeStep = settings.tapeStep;
+    return request;
+}
+
+Result<PlannedIntake> planIntake(const Intake& intake, const IntakeDraft& draft) {
+    const auto method = chooseMethod(intake, draft);
+    if (!method) {
+        return tl::unexpected(method.error());
+    }
+    const SideChoice side = chooseSide(intake.frame, intake.past, draft.shortSide, intake.settings.shortSide);
+    length::CutRequest request =
+        requestFor(intake.frame, intake.mainsArticle, intake.crossesArticle, draft.tensions, intake.settings);
+    request.method = *method;
+    request.shortSide = side.side;
+    const auto finished = [&](length::CutPlan plan) { return PlannedIntake{std::move(plan), side}; };
+    if (draft.route && !draft.route->empty()) {
+        request.route = draft.route;
+        return length::planCut(request).map(finished);
+    }
+    auto plan = length::planCut(request);
+    if (!plan || plan->method != Method::OnePiece) {
+        return std::move(plan).map(finished);
+    }
+    for (const std::string& route : rememberedRoutes(intake)) {
+        request.route = route;
+        if (auto remembered = length::planCut(request)) {
+            return finished(*std::move(remembered));
+        }
+    }
+    return finished(*std::move(plan));
+}
+
+} // namespace rw::desk

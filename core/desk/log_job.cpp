@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/intake.h"
+#include "core/desk/lookups.h"
+
+namespace rw::desk {
+
+namespace {
+Result<void> checkBelongs(const Racket& racket, const LogJob& command) {
+    if (racket.customer != command.customer) {
+        return refuse(Code::ImpossibleValue,
+                      {{"key", "racket"}, {"text", racket.mark}, {"expected", "a racket of this customer"}});
+    }
+    if (racket.frame != command.draft.frame) {
+        return refuse(Code::ImpossibleValue,
+                      {{"key", "frame"}, {"text", racket.mark}, {"expected", "the frame of this racket"}});
+    }
+    return {};
+}
+
+bool isPinned(const IntakeDraft& draft, PieceRole role) {
+    const WantedString& wanted = role == PieceRole::Crosses ? draft.crosses.value_or(draft.mains) : draft.mains;
+    return wanted.lot.has_value();
+}
+
+Job jobFrom(const LogJob& command, const IntakePreview& preview, std::string note) {
+    Job job{.id = std::nullopt,
+            .requestKey = command.requestKey,
+            .customer = command.customer,
+            .racket = command.racket,
+            .method = preview.plan.method,
+            .route = preview.plan.route,
+            .shortSideLength = std::nullopt,
+            .asked = command.draft.tensions,
+            .pieces = {},
+            .charges = preview.quote.charges,
+            .total = preview.quote.total,
+            .promised = command.promised.value_or(preview.promise),
+            .note = std::move(note),
+            .logged = command.by.at,
+            .strung = std::nullopt,
+            .collected = std::nullopt};
+    if (preview.shortSide) {
+        job.shortSide = preview.shortSide->side;
+        job.shortSideLength = preview.shortSide->measure;
+    }
+    for (const PieceProposal& piece : preview.pieces) {
+        job.pieces.push_back({.id = std::nullopt,
+                              .role = piece.role,
+                              .article = *piece.article.id,
+                              .source = piece.source,
+                              .lot = piece.lot ? piece.lot->id : std::nullopt,
+                              .pinned = isPinned(command.draft, piece.role),
+                              .planned = piece.cut,
+                              .expected = piece.expected,
+                              .attempts = {}});
+    }
+    return job;
+}
+} // namespace
+
+Result<Job> logJob(Transaction& ledger, const LogJob& command) {
+    const auto key = wordsOf("request key", command.requestKey, kLongestRequestKey);
+    if (!key) {
+        return tl::unexpected(key.error());
+    }
+    if (const auto before = ledger.jobs().byRequestKey(command.requestKey)) {
+        return jobOf(ledger, *before);
+    }
+    auto note = maybeWordsOf("note", command.note, kLongestNote);
+    if (!note) {
+        return tl::unexpected(note.error());
+    }
+    const auto customer = customerOf(ledger, command.customer);
+    const auto racket = racketOf(ledger, command.racket);
+    if (!customer || !racket) {
+        return tl::unexpected(customer ? racket.error() : customer.error());
+    }
+    if (const auto belongs = checkBelongs(*racket, command); !belongs) {
+        return tl::unexpected(belongs.error());
+    }
+    IntakeDraft draft = command.draft;
+    draft.racket = command.racket;
+    const auto preview = previewIntake(ledger, draft, command.by.at);
+    if (!preview) {
+        return tl::unexpected(preview.error());
+    }
+    return jobOf(ledger, ledger.jobs().add(jobFrom(command, *preview, *std::move(note)), command.by));
+}
+
+} // namespace rw::desk

@@ -1,0 +1,88 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/lookups.h"
+
+#include "core/units/decimal.h"
+
+#include <algorithm>
+
+namespace rw::desk {
+
+namespace {
+template<class Kind>
+tl::unexpected<Refusal> notFound(std::string_view what, Id<Kind> id) {
+    return refuse(Code::NotFound, {{"what", std::string(what)}, {"text", std::to_string(id.value())}});
+}
+
+template<class Value, class Kind>
+Result<Value> orNotFound(std::optional<Value> found, std::string_view what, Id<Kind> id) {
+    if (!found) {
+        return notFound(what, id);
+    }
+    return *std::move(found);
+}
+
+std::int64_t characters(std::string_view utf8) {
+    // every byte but the continuation bytes 10xxxxxx begins a character
+    return std::ranges::count_if(utf8, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; });
+}
+} // namespace
+
+Result<Job> jobOf(Transaction& ledger, JobId id) { return orNotFound(ledger.jobs().get(id), "job", id); }
+Result<Customer> customerOf(Transaction& ledger, CustomerId id) {
+    return orNotFound(ledger.customers().get(id), "customer", id);
+}
+Result<Racket> racketOf(Transaction& ledger, RacketId id) {
+    return orNotFound(ledger.customers().racket(id), "racket", id);
+}
+Result<FrameModel> frameOf(Transaction& ledger, FrameModelId id) {
+    return orNotFound(ledger.frames().get(id), "frame", id);
+}
+Result<StringArticle> articleOf(Transaction& ledger, StringArticleId id) {
+    return orNotFound(ledger.strings().get(id), "string", id);
+}
+Result<Lot> lotOf(Transaction& ledger, LotId id) { return orNotFound(ledger.lots().get(id), "lot", id); }
+
+Result<Machine> machineOf(Transaction& ledger, MachineId id) {
+    for (Machine& machine : ledger.shop().machines()) {
+        if (machine.id == id) {
+            return std::move(machine);
+        }
+    }
+    return notFound("machine", id);
+}
+
+Result<JobPiece> pieceOf(const Job& job, PieceRole role) {
+    const auto found = std::ranges::find(job.pieces, role, &JobPiece::role);
+    if (found == job.pieces.end()) {
+        return refuse(Code::NotFound, {{"what", "piece"}, {"text", std::string(pieceRoleText(role))}});
+    }
+    return *found;
+}
+
+Result<void> mayHappen(const Job& job, JobEventKind kind) {
+    const auto after = stateAfter(job.state, kind);
+    if (!after) {
+        return refuse(Code::WrongState, {{"job", job.number},
+                                         {"state", std::string(jobStateText(job.state))},
+                                         {"wanted", after.error().text("wanted")}});
+    }
+    return {};
+}
+
+Result<std::string> maybeWordsOf(std::string_view what, std::string_view typed, std::int64_t most) {
+    const std::string_view words = trimmed(typed);
+    if (const std::int64_t length = characters(words); length > most) {
+        return refuse(Code::TooLong, {{"what", std::string(what)}, {"length", length}, {"most", most}});
+    }
+    return std::string(words);
+}
+
+Result<std::string> wordsOf(std::string_view what, std::string_view typed, std::int64_t most) {
+    auto words = maybeWordsOf(what, typed, most);
+    if (words && words->empty()) {
+        return refuse(Code::Missing, {{"what", std::string(what)}});
+    }
+    return words;
+}
+
+} // namespace rw::desk

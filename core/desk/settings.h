@@ -1,0 +1,47 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/calendar/promise.h"
+#include "core/desk/port/repositories.h"
+#include "core/frames/sport.h"
+#include "core/units/length.h"
+
+#include <array>
+#include <chrono>
+#include <string_view>
+
+// The shop's settings: what they are called in the ledger, and what they mean.
+namespace rw::desk {
+
+namespace setting {
+constexpr std::string_view kShopName = "shop-name";
+constexpr std::string_view kTimeZone = "time-zone"; ///< IANA name
+/// "10:00-18:00", "" when closed; Monday first.
+constexpr std::array<std::string_view, 7> kHours = {"hours.mon", "hours.tue", "hours.wed", "hours.thu",
+                                                    "hours.fri", "hours.sat", "hours.sun"};
+constexpr std::string_view kClosedDays = "closed-days"; ///< "2026-12-25 2026-12-26"
+constexpr std::string_view kMinutesPerJob = "minutes.per-job";
+constexpr std::string_view kPairs = "pairs"; ///< people who can string at once; machines limit it too
+constexpr std::string_view kMarginPercent = "promise.margin-percent";
+constexpr std::string_view kStepMinutes = "promise.step-minutes";
+constexpr std::string_view kRunningShortJobs = "running-short.jobs";
+constexpr std::string_view kTapeStepMm = "tape-step-mm";
+constexpr std::string_view kCeilingPercent = "ceiling-percent"; ///< chance of a spoiled job that is accepted
+constexpr std::string_view kShortSide = "short-side";           ///< "left" or "right", where nothing else decides
+} // namespace setting
+
+/// The settings as values. What is not stored, or stored unreadably, has its default.
+struct ShopSettings {
+    Workshop workshop; ///< hours (Monday to Saturday 10 to 18), pairs (one a machine), margin 15 %, step 15 minutes
+    std::chrono::minutes minutesPerJob{25};
+    int runningShortJobs = 2;
+    Length tapeStep = Length::fromMillimetres(50);
+    double ceiling = 0.01;
+    Side shortSide = Side::Left;
+    Length reach = Length::fromMillimetres(300); ///< the longest of the shop's machines: a cut serves whichever is free
+};
+
+/// A shop that never opens could promise nothing, so a week without any hours counts as not set.
+[[nodiscard]] ShopSettings readSettings(Shop& shop);
+
+} // namespace rw::desk
