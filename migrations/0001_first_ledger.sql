@@ -48,6 +48,8 @@ CREATE TABLE frame_model (
     head_exponent DOUBLE PRECISION CONSTRAINT frame_head_exponent CHECK (head_exponent BETWEEN 1.2 AND 4),
     throat_exponent DOUBLE PRECISION CONSTRAINT frame_throat_exponent CHECK (throat_exponent BETWEEN 1.2 AND 4),
     wall_mm DOUBLE PRECISION CONSTRAINT frame_wall CHECK (wall_mm BETWEEN 4 AND 20),
+    outermost_main_mm DOUBLE PRECISION CONSTRAINT frame_outermost_main CHECK (outermost_main_mm > 0),
+    last_cross_mm DOUBLE PRECISION CONSTRAINT frame_last_cross CHECK (last_cross_mm > 0),
     mains INTEGER NOT NULL CONSTRAINT frame_mains CHECK (mains BETWEEN 6 AND 30),
     crosses INTEGER NOT NULL CONSTRAINT frame_crosses CHECK (crosses BETWEEN 6 AND 34),
     mains_span_mm DOUBLE PRECISION CONSTRAINT frame_mains_span CHECK (mains_span_mm > 0),

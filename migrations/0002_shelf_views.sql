@@ -1,16 +1,16 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
--- A lot with what its movements say: never cut from, and held against a tape since the last cut.
+-- A lot with what its movements say: nothing ever cut or lost from it; and held against a tape after the last length
+-- came or went.
 CREATE VIEW lot_book AS
 SELECT lot.id, lot.tag, lot.article_id, lot.kind, lot.owner_customer_id, lot.nominal_mm, lot.length_mm,
     lot.price_minor, lot.shipping_minor, lot.currency, lot.batch, lot.received_at, lot.closed_at,
-    CASE WHEN EXISTS (SELECT 1 FROM movement WHERE movement.lot_id = lot.id AND movement.reason = 'cut')
+    CASE WHEN EXISTS (SELECT 1 FROM movement WHERE movement.lot_id = lot.id AND movement.reason IN ('cut', 'lost'))
         THEN 0 ELSE 1 END AS sealed,
-    CASE WHEN EXISTS (
-            SELECT 1 FROM movement AS tape
-            WHERE tape.lot_id = lot.id AND tape.reason = 'measured'
-                AND NOT EXISTS (
-                    SELECT 1 FROM movement AS cut
-                    WHERE cut.lot_id = lot.id AND cut.reason = 'cut' AND cut.id > tape.id))
+    CASE WHEN (SELECT movement.reason
+            FROM movement
+            WHERE movement.lot_id = lot.id AND movement.reason IN ('received', 'measured', 'cut', 'lost')
+            ORDER BY movement.id DESC
+            LIMIT 1) = 'measured'
         THEN 1 ELSE 0 END AS measured_since_last_cut
 FROM lot;
 

@@ -1,0 +1,3 @@
+INSERT INTO attempt (job_piece_id, number, opened_at)
+VALUES (:piece, :number, :opened_at)
+RETURNING id

@@ -1,0 +1,5 @@
+INSERT INTO charge (
+    job_id, line, kind, article_id, label, count, amount_minor, tax_hundredths_percent, currency, at, staff_id)
+VALUES (
+    :job, :line, :kind, :article, :label, :count, :amount_minor, :tax_hundredths_percent, :currency, :at, :staff)
+RETURNING id

@@ -1,0 +1,3 @@
+INSERT INTO contact (customer_id, kind, text, digits)
+VALUES (:customer, :kind, :text, :digits)
+RETURNING id

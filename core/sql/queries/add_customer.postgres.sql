@@ -1,0 +1,3 @@
+INSERT INTO customer (name, search_key, created_at)
+VALUES (:name, :search_key, CAST(EXTRACT(EPOCH FROM now()) * 1000 AS BIGINT))
+RETURNING id

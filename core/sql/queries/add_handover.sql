@@ -1,0 +1,2 @@
+INSERT INTO handover (job_id, job_event_id, taken_by)
+VALUES (:job, :event, :taken_by)

@@ -1,0 +1,3 @@
+INSERT INTO job_event (job_id, kind, at, staff_id, station, machine_id, attempt_id)
+VALUES (:job, :kind, :at, :staff, :station, :machine, :attempt)
+RETURNING id

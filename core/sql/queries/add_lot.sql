@@ -1,0 +1,7 @@
+INSERT INTO lot (
+    tag, article_id, kind, owner_customer_id, nominal_mm, price_minor, shipping_minor, currency, batch, received_at,
+    closed_at)
+VALUES (
+    :tag, :article, :kind, :owner, :nominal_mm, :price_minor, :shipping_minor, :currency, :batch, :received_at,
+    :closed_at)
+RETURNING id

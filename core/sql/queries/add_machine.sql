@@ -1,0 +1,3 @@
+INSERT INTO machine (name, unit, step_hundredths, reach_mm)
+VALUES (:name, :unit, :step_hundredths, :reach_mm)
+RETURNING id

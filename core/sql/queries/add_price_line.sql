@@ -1,0 +1,5 @@
+INSERT INTO price_line (
+    price_list_id, line, kind, sport, method, article_id, label, amount_minor, tax_hundredths_percent)
+VALUES (
+    :price_list, :line, :kind, :sport, :method, :article, :label, :amount_minor, :tax_hundredths_percent)
+RETURNING id

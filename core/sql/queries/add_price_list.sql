@@ -1,0 +1,3 @@
+INSERT INTO price_list (valid_from, currency, tax_rule)
+VALUES (:valid_from, :currency, :tax_rule)
+RETURNING id

@@ -1,0 +1,3 @@
+INSERT INTO staff (name)
+VALUES (:name)
+RETURNING id

@@ -1,0 +1,5 @@
+INSERT INTO string_article (
+    code, name, colour, sport, material, diameter_um, gauge_name, milligrams_per_metre, stretch_percent)
+VALUES (
+    :code, :name, :colour, :sport, :material, :diameter_um, :gauge_name, :milligrams_per_metre, :stretch_percent)
+RETURNING id

@@ -1,0 +1,3 @@
+UPDATE lot
+SET closed_at = :at
+WHERE id = :lot AND closed_at IS NULL

@@ -1,0 +1,2 @@
+DELETE FROM contact
+WHERE customer_id = :customer

@@ -1,0 +1,6 @@
+SELECT customer.id, customer.name, customer.row_version,
+       contact.id AS contact_id, contact.kind, contact.text
+FROM customer
+LEFT JOIN contact ON contact.customer_id = customer.id
+WHERE customer.id = :customer
+ORDER BY contact.id

@@ -1,0 +1,3 @@
+SELECT id
+FROM job
+WHERE number = :number

@@ -1,0 +1,4 @@
+SELECT job_piece.job_id
+FROM attempt
+JOIN job_piece ON job_piece.id = attempt.job_piece_id
+WHERE attempt.id = :attempt

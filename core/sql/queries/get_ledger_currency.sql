@@ -1,0 +1,3 @@
+SELECT id, currency
+FROM ledger
+WHERE id = 1

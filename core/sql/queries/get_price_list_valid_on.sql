@@ -1,0 +1,5 @@
+SELECT id, valid_from, currency, tax_rule
+FROM price_list
+WHERE valid_from <= :date
+ORDER BY valid_from DESC, id DESC
+LIMIT 1

@@ -1,0 +1,3 @@
+SELECT id, customer_id, frame_model_id, mark
+FROM racket
+WHERE id = :racket

@@ -1,0 +1,3 @@
+SELECT id, code, name, colour, sport, material, diameter_um, gauge_name, milligrams_per_metre, stretch_percent
+FROM string_article
+WHERE id = :article

@@ -1,0 +1,4 @@
+SELECT id, kind, article_id, label, count, amount_minor, tax_hundredths_percent, currency
+FROM charge
+WHERE job_id = :job
+ORDER BY line, id

@@ -1,0 +1,4 @@
+SELECT id
+FROM job
+WHERE customer_id = :customer
+ORDER BY logged_at DESC, id DESC

@@ -1,0 +1,6 @@
+SELECT job.id
+FROM job
+JOIN racket ON racket.id = job.racket_id
+WHERE racket.frame_model_id = :frame
+ORDER BY job.logged_at DESC, job.id DESC
+LIMIT :at_most

@@ -1,0 +1,13 @@
+SELECT job.id, CAST(SUM(-movement.change_mm) AS BIGINT) AS taken_mm
+FROM movement
+JOIN lot ON lot.id = movement.lot_id
+JOIN attempt ON attempt.id = movement.attempt_id
+JOIN job_piece ON job_piece.id = attempt.job_piece_id
+JOIN job ON job.id = job_piece.job_id
+WHERE lot.article_id = :article
+  AND movement.reason = 'cut'
+  AND attempt.lost_at IS NULL
+  AND job.state IN ('strung', 'collected')
+GROUP BY job.id, job.logged_at
+ORDER BY job.logged_at DESC, job.id DESC
+LIMIT :at_most

@@ -1,0 +1,3 @@
+SELECT id, name, unit, step_hundredths, reach_mm
+FROM machine
+ORDER BY name, id

@@ -1,0 +1,4 @@
+SELECT words
+FROM note
+WHERE job_id = :job
+ORDER BY id

@@ -1,0 +1,4 @@
+SELECT id, kind, sport, method, article_id, label, amount_minor, tax_hundredths_percent
+FROM price_line
+WHERE price_list_id = :price_list
+ORDER BY line, id

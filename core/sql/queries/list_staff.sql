@@ -1,0 +1,3 @@
+SELECT id, name
+FROM staff
+ORDER BY id

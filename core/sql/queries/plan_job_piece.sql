@@ -1,0 +1,3 @@
+UPDATE job_piece
+SET lot_id = :lot, planned_mm = :planned_mm, pinned = :pinned
+WHERE id = :piece

@@ -1,0 +1,151 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sql/repositories/sql_customers.h"
+
+#include "core/customers/search_key.h"
+#include "core/sql/repositories/bound_values.h"
+#include "core/sql/repositories/row.h"
+#include "core/sql/repositories/search_words.h"
+#include "core/sql/repositories/stored_texts.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace rw::sql {
+
+namespace {
+/// People with their contacts, one row a contact (or one without any), rows of one person together.
+std::vector<Customer> peopleIn(Statement& statement) {
+    std::vector<Customer> people;
+    while (statement.next()) {
+        const Row row(statement, "customer");
+        const auto id = row.id<CustomerId>();
+        if (people.empty() || people.back().id != id) {
+            people.push_back({id, row.text("name"), {}, row.wide("row_version")});
+        }
+        if (!row.isNull("contact_id")) {
+            const Row contact(statement, "contact", "contact_id");
+            people.back().contacts.push_back({contact.oneOf("kind", contactKindFromText), contact.text("text")});
+        }
+    }
+    return people;
+}
+
+bool phoneHolds(const Customer& customer, const std::string& digits) {
+    return !digits.empty() && std::ranges::any_of(customer.contacts, [&](const Contact& contact) {
+        return contact.kind == Contact::Kind::Phone && digitsOf(contact.text).find(digits) != std::string::npos;
+    });
+}
+
+/// A person as two stations would tell them apart.
+std::string inWords(const Customer& customer) {
+    std::string words = customer.name;
+    for (const Contact& contact : customer.contacts) {
+        words += ", " + contact.text;
+    }
+    return words;
+}
+
+void addContacts(Connection& connection, CustomerId id, const std::vector<Contact>& contacts) {
+    for (const Contact& contact : contacts) {
+        Statement statement(connection, "add_contact");
+        statement.bind(":customer", stored(id));
+        statement.bind(":kind", contactKindText(contact.kind));
+        statement.bind(":text", contact.text);
+        statement.bind(":digits", digitsOf(contact.text));
+        statement.run();
+    }
+}
+
+Racket racketIn(const Row& row) {
+    return {row.id<RacketId>(), row.id<CustomerId>("customer_id"), row.id<FrameModelId>("frame_model_id"),
+            row.text("mark")};
+}
+} // namespace
+
+CustomerId SqlCustomers::add(const Customer& customer) {
+    Statement statement(m_connection, "add_customer");
+    statement.bind(":name", customer.name);
+    statement.bind(":search_key", searchKey(customer.name));
+    statement.run();
+    const auto id = CustomerId::of(statement.insertedId());
+    addContacts(m_connection, id, customer.contacts);
+    return id;
+}
+
+Result<void> SqlCustomers::update(const Customer& customer) {
+    assert(customer.id);
+    Statement change(m_connection, "update_customer");
+    change.bind(":customer", stored(*customer.id));
+    change.bind(":name", customer.name);
+    change.bind(":search_key", searchKey(customer.name));
+    change.bind(":version", customer.version);
+    change.run();
+    if (change.rowsAffected() == 0) {
+        const auto theirs = get(*customer.id);
+        if (!theirs) {
+            return refuse(Code::NotFound, {{"what", "customer"}, {"text", customer.name}});
+        }
+        return refuse(Code::ChangedMeanwhile,
+                      {{"what", "customer"}, {"mine", inWords(customer)}, {"theirs", inWords(*theirs)}});
+    }
+    Statement clear(m_connection, "delete_contacts_of_customer");
+    clear.bind(":customer", stored(*customer.id));
+    clear.run();
+    addContacts(m_connection, *customer.id, customer.contacts);
+    return {};
+}
+
+std::optional<Customer> SqlCustomers::get(CustomerId id) {
+    Statement statement(m_connection, "get_customer");
+    statement.bind(":customer", stored(id));
+    statement.run();
+    std::vector<Customer> people = peopleIn(statement);
+    return people.empty() ? std::nullopt : std::optional(std::move(people.front()));
+}
+
+std::vector<Customer> SqlCustomers::find(std::string_view text, int atMost) {
+    const SearchWords words(text);
+    std::string digits = digitsOf(text);
+    if (digits.size() < 2) {
+        digits.clear(); // one digit is in nearly every number
+    }
+    Statement statement(m_connection, "find_customers");
+    words.bindTo(statement, atMost);
+    statement.bind(":digits", digits.empty() ? std::nullopt : std::optional(holding(digits)));
+    statement.run();
+    std::vector<Customer> people = peopleIn(statement);
+    std::erase_if(people, [&](const Customer& customer) {
+        return !words.holdsRest(searchKey(customer.name)) && !phoneHolds(customer, digits);
+    });
+    people.resize(std::min(people.size(), static_cast<std::size_t>(std::max(atMost, 0))));
+    return people;
+}
+
+RacketId SqlCustomers::addRacket(const Racket& racket) {
+    Statement statement(m_connection, "add_racket");
+    statement.bind(":customer", stored(racket.customer));
+    statement.bind(":frame", stored(racket.frame));
+    statement.bind(":mark", racket.mark);
+    statement.run();
+    return RacketId::of(statement.insertedId());
+}
+
+std::optional<Racket> SqlCustomers::racket(RacketId id) {
+    Statement statement(m_connection, "get_racket");
+    statement.bind(":racket", stored(id));
+    statement.run();
+    return statement.next() ? std::optional(racketIn(Row(statement, "racket"))) : std::nullopt;
+}
+
+std::vector<Racket> SqlCustomers::racketsOf(CustomerId customer) {
+    Statement statement(m_connection, "list_rackets_of_customer");
+    statement.bind(":customer", stored(customer));
+    statement.run();
+    std::vector<Racket> rackets;
+    while (statement.next()) {
+        rackets.push_back(racketIn(Row(statement, "racket")));
+    }
+    return rackets;
+}
+
+} // namespace rw::sql

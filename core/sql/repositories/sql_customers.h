@@ -1,0 +1,27 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/port/repositories.h"
+#include "core/sql/connection.h"
+
+namespace rw::sql {
+
+/// desk::Customers over the open transaction of a connection, which must outlive it.
+class SqlCustomers final : public desk::Customers {
+public:
+    explicit SqlCustomers(Connection& connection)
+        : m_connection(connection) {}
+
+    CustomerId add(const Customer& customer) override;
+    Result<void> update(const Customer& customer) override;
+    [[nodiscard]] std::optional<Customer> get(CustomerId id) override;
+    [[nodiscard]] std::vector<Customer> find(std::string_view text, int atMost) override;
+    RacketId addRacket(const Racket& racket) override;
+    [[nodiscard]] std::optional<Racket> racket(RacketId id) override;
+    [[nodiscard]] std::vector<Racket> racketsOf(CustomerId customer) override;
+
+private:
+    Connection& m_connection;
+};
+
+} // namespace rw::sql

@@ -1,0 +1,236 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sql/repositories/sql_jobs.h"
+
+#include "core/base/world_error.h"
+#include "core/sql/repositories/bound_values.h"
+#include "core/sql/repositories/job_rows.h"
+#include "core/sql/repositories/new_job.h"
+#include "core/sql/repositories/row.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace rw::sql {
+
+namespace {
+/// The jobs whose ids the rows hold in that column.
+std::vector<JobId> jobIdsIn(Statement& statement, std::string_view column = "id") {
+    statement.run();
+    std::vector<JobId> ids;
+    while (statement.next()) {
+        ids.push_back(JobId::of(statement.integer(column)));
+    }
+    return ids;
+}
+
+std::optional<JobId> oneJobIn(Statement& statement, std::string_view column = "id") {
+    const auto ids = jobIdsIn(statement, column);
+    return ids.empty() ? std::nullopt : std::optional(ids.front());
+}
+
+/// The write found nothing to write to: the caller's picture of the ledger is not what is stored.
+[[noreturn]] void guard(std::string what, std::int64_t id) {
+    throw LedgerGuard(std::move(what) + ' ' + std::to_string(id));
+}
+} // namespace
+
+JobId SqlJobs::add(const Job& job, const By& by) {
+    assert(!job.pieces.empty());
+    const JobId id = addJobRow(m_connection, job, by);
+    for (const JobPiece& piece : job.pieces) {
+        addJobPiece(m_connection, id, piece, by.at);
+    }
+    std::int64_t line = 0;
+    for (const Charge& charge : job.charges) {
+        addCharge(m_connection, id, ++line, charge, by);
+    }
+    record({.id = std::nullopt,
+            .job = id,
+            .kind = JobEventKind::Logged,
+            .by = by,
+            .machine = std::nullopt,
+            .attempt = std::nullopt});
+    if (!job.note.empty()) {
+        addNote(id, job.note);
+    }
+    return id;
+}
+
+std::optional<Job> SqlJobs::get(JobId id) {
+    const auto read = [&](std::string_view query, auto rowsIn) {
+        Statement statement(m_connection, query);
+        statement.bind(":job", stored(id));
+        statement.run();
+        return rowsIn(statement);
+    };
+    std::optional<Job> job = read("get_job", jobIn);
+    if (job) {
+        job->pieces = read("list_pieces_of_job", piecesIn);
+        job->charges = read("list_charges_of_job", chargesIn);
+        job->strung = read("get_strung_of_job", strungIn);
+        job->note = read("list_notes_of_job", notesIn);
+    }
+    return job;
+}
+
+std::optional<JobId> SqlJobs::byNumber(std::int64_t number) {
+    Statement statement(m_connection, "get_job_by_number");
+    statement.bind(":number", number);
+    return oneJobIn(statement);
+}
+
+std::optional<JobId> SqlJobs::byRequestKey(std::string_view key) {
+    Statement statement(m_connection, "get_job_by_request_key");
+    statement.bind(":request_key", key);
+    return oneJobIn(statement);
+}
+
+std::vector<desk::JobLine> SqlJobs::inStates(const std::vector<JobState>& states) {
+    if (states.empty()) {
+        return {};
+    }
+    std::vector<JobState> wanted = states;
+    std::ranges::sort(wanted);
+    wanted.erase(std::ranges::unique(wanted).begin(), wanted.end());
+    Statement statement(m_connection, "list_jobs_in_states");
+    for (std::size_t i = 0; i < 6; ++i) { // as many as there are states; the last one fills what is over
+        statement.bind(":state" + std::to_string(i + 1), jobStateText(wanted[std::min(i, wanted.size() - 1)]));
+    }
+    statement.run();
+    return jobLinesIn(statement);
+}
+
+std::vector<JobId> SqlJobs::ofRacket(RacketId racket) {
+    Statement statement(m_connection, "list_jobs_of_racket");
+    statement.bind(":racket", stored(racket));
+    return jobIdsIn(statement);
+}
+
+std::vector<JobId> SqlJobs::ofCustomer(CustomerId customer) {
+    Statement statement(m_connection, "list_jobs_of_customer");
+    statement.bind(":customer", stored(customer));
+    return jobIdsIn(statement);
+}
+
+std::vector<JobId> SqlJobs::ofFrame(FrameModelId frame, int atMost) {
+    Statement statement(m_connection, "list_jobs_of_frame");
+    statement.bind(":frame", stored(frame));
+    statement.bind(":at_most", atMost);
+    return jobIdsIn(statement);
+}
+
+std::optional<JobId> SqlJobs::ofAttempt(AttemptId attempt) {
+    Statement statement(m_connection, "get_job_of_attempt");
+    statement.bind(":attempt", stored(attempt));
+    return oneJobIn(statement, "job_id");
+}
+
+std::vector<Length> SqlJobs::lastTakes(StringArticleId article, int atMost) {
+    Statement statement(m_connection, "list_last_takes_of_article");
+    statement.bind(":article", stored(article));
+    statement.bind(":at_most", atMost);
+    statement.run();
+    std::vector<Length> takes;
+    while (statement.next()) {
+        takes.push_back(Row(statement, "job").length("taken_mm"));
+    }
+    return takes;
+}
+
+JobEventId SqlJobs::record(const JobEvent& event) {
+    Statement statement(m_connection, "add_job_event");
+    statement.bind(":job", stored(event.job));
+    statement.bind(":kind", jobEventKindText(event.kind));
+    statement.bind(":machine", stored(event.machine));
+    statement.bind(":attempt", stored(event.attempt));
+    bindBy(statement, event.by);
+    statement.run();
+    return JobEventId::of(statement.insertedId());
+}
+
+std::vector<JobEvent> SqlJobs::events(JobId job) {
+    Statement statement(m_connection, "list_events_of_job");
+    statement.bind(":job", stored(job));
+    statement.run();
+    return eventsIn(statement);
+}
+
+int SqlJobs::loseAttempt(AttemptId attempt, LostReason reason, Instant at) {
+    Statement statement(m_connection, "lose_attempt");
+    statement.bind(":attempt", stored(attempt));
+    statement.bind(":reason", lostReasonText(reason));
+    statement.bind(":at", stored(at));
+    statement.run();
+    if (!statement.next()) {
+        guard("no open attempt", attempt.value());
+    }
+    const Row row(statement, "attempt");
+    const int next = row.number("number") + 1;
+    addAttempt(m_connection, row.wide("job_piece_id"), next, at);
+    return next;
+}
+
+void SqlJobs::plan(JobPieceId piece, std::optional<LotId> lot, Length planned, bool pinned) {
+    Statement statement(m_connection, "plan_job_piece");
+    statement.bind(":piece", stored(piece));
+    statement.bind(":lot", stored(lot));
+    statement.bind(":planned_mm", stored(planned));
+    statement.bind(":pinned", stored(pinned));
+    statement.run();
+    if (statement.rowsAffected() == 0) {
+        guard("no job piece", piece.value());
+    }
+}
+
+void SqlJobs::setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) {
+    Statement statement(m_connection, "add_strung");
+    statement.bind(":event", stored(event));
+    statement.bind(":job", stored(job));
+    bindTensionPair(statement, tensions);
+    statement.bind(":machine", stored(machine));
+    statement.run();
+}
+
+void SqlJobs::addNote(JobId job, std::string_view words) {
+    Statement statement(m_connection, "add_note");
+    statement.bind(":job", stored(job));
+    statement.bind(":words", words);
+    statement.run();
+    if (!statement.next()) {
+        guard("no job", job.value());
+    }
+}
+
+void SqlJobs::pay(JobId job, Money amount, std::string_view way, const By& by) {
+    Statement statement(m_connection, "add_payment");
+    statement.bind(":job", stored(job));
+    statement.bind(":amount_minor", amount.minor());
+    statement.bind(":currency", amount.currency().code());
+    statement.bind(":way", way);
+    bindBy(statement, by);
+    statement.run();
+    if (!statement.next()) {
+        guard("no job in " + amount.currency().code() + ':', job.value());
+    }
+}
+
+Money SqlJobs::paid(JobId job) {
+    Statement statement(m_connection, "get_paid_of_job");
+    statement.bind(":job", stored(job));
+    statement.run();
+    if (!statement.next()) {
+        guard("no job", job.value());
+    }
+    const Row row(statement, "job");
+    return Money::fromMinor(row.wide("paid_minor"), row.currency());
+}
+
+void SqlJobs::handOver(JobId job, JobEventId event, std::string_view takenBy) {
+    Statement statement(m_connection, "add_handover");
+    statement.bind(":job", stored(job));
+    statement.bind(":event", stored(event));
+    statement.bind(":taken_by", takenBy);
+    statement.run();
+}
+
+} // namespace rw::sql

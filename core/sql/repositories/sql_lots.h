@@ -1,0 +1,29 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/port/repositories.h"
+#include "core/sql/connection.h"
+
+namespace rw::sql {
+
+/// desk::Lots over the open transaction of a connection, which must outlive it.
+class SqlLots final : public desk::Lots {
+public:
+    explicit SqlLots(Connection& connection)
+        : m_connection(connection) {}
+
+    LotId add(const Lot& lot) override;
+    [[nodiscard]] std::optional<Lot> get(LotId id) override;
+    [[nodiscard]] std::optional<Lot> byTag(std::string_view tag) override;
+    [[nodiscard]] std::vector<Lot> open() override;
+    [[nodiscard]] std::vector<Lot> open(StringArticleId article) override;
+    MovementId move(const Movement& movement) override;
+    [[nodiscard]] std::vector<Movement> movements(LotId lot) override;
+    void close(LotId lot, Instant at) override;
+    [[nodiscard]] std::vector<PlannedCut> plannedCuts() override;
+
+private:
+    Connection& m_connection;
+};
+
+} // namespace rw::sql

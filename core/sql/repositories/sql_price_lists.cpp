@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sql/repositories/sql_price_lists.h"
+
+#include "core/sql/repositories/bound_values.h"
+#include "core/sql/repositories/row.h"
+#include "core/sql/repositories/stored_texts.h"
+
+#include <cassert>
+
+namespace rw::sql {
+
+namespace {
+PriceLine lineIn(const Statement& statement, Currency currency) {
+    const Row row(statement, "price_line");
+    return {.kind = row.oneOf("kind", chargeKindFromText),
+            .sport = row.optionalOneOf("sport", sportFromText),
+            .method = row.optionalOneOf("method", methodFromText),
+            .article = row.optionalId<StringArticleId>("article_id"),
+            .label = row.text("label"),
+            .amount = Money::fromMinor(row.wide("amount_minor"), currency),
+            .taxHundredthsPercent = row.number("tax_hundredths_percent")};
+}
+} // namespace
+
+void SqlPriceLists::add(const PriceList& list) {
+    Statement head(m_connection, "add_price_list");
+    head.bind(":valid_from", dateText(list.validFrom));
+    head.bind(":currency", list.currency.code());
+    head.bind(":tax_rule", taxRuleText(list.taxRule));
+    head.run();
+    const std::int64_t id = head.insertedId();
+    std::int64_t number = 0;
+    for (const PriceLine& line : list.lines) {
+        assert(line.amount.currency() == list.currency);
+        Statement statement(m_connection, "add_price_line");
+        statement.bind(":price_list", id);
+        statement.bind(":line", ++number);
+        statement.bind(":kind", chargeKindText(line.kind));
+        statement.bind(":sport", stored(line.sport, sportText));
+        statement.bind(":method", stored(line.method, methodText));
+        statement.bind(":article", stored(line.article));
+        statement.bind(":label", line.label);
+        statement.bind(":amount_minor", line.amount.minor());
+        statement.bind(":tax_hundredths_percent", line.taxHundredthsPercent);
+        statement.run();
+    }
+}
+
+std::optional<PriceList> SqlPriceLists::validOn(CivilDate date) {
+    Statement head(m_connection, "get_price_list_valid_on");
+    head.bind(":date", dateText(date));
+    head.run();
+    if (!head.next()) {
+        return std::nullopt;
+    }
+    const Row row(head, "price_list");
+    PriceList list{.id = row.wide("id"),
+                   .validFrom = row.date("valid_from"),
+                   .currency = row.currency(),
+                   .taxRule = row.oneOf("tax_rule", taxRuleFromText),
+                   .lines = {}};
+    Statement lines(m_connection, "list_price_lines");
+    lines.bind(":price_list", list.id);
+    lines.run();
+    while (lines.next()) {
+        list.lines.push_back(lineIn(lines, list.currency));
+    }
+    return list;
+}
+
+} // namespace rw::sql

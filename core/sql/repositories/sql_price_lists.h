@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/port/repositories.h"
+#include "core/sql/connection.h"
+
+namespace rw::sql {
+
+/// desk::PriceLists over the open transaction of a connection, which must outlive it.
+class SqlPriceLists final : public desk::PriceLists {
+public:
+    explicit SqlPriceLists(Connection& connection)
+        : m_connection(connection) {}
+
+    void add(const PriceList& list) override;
+    [[nodiscard]] std::optional<PriceList> validOn(CivilDate date) override;
+
+private:
+    Connection& m_connection;
+};
+
+} // namespace rw::sql
