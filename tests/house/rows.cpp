@@ -133,6 +133,7 @@ std::vector<Row> makeRows() {
     all.push_back(tests("tests/house", {}, {}));
     all.push_back(tests("tests/core", {"Core"}, {}));
     all.push_back(tests("tests/core/sql", onEveryEngine, {"sqlite3.h"}));
+    all.push_back(tests("tests/sql", onEveryEngine, {"sqlite3.h"}));
     all.push_back(tests("tests/core/desk", onEveryEngine, {}));
     all.push_back(tests("tests/ui", withWindows, {}));
     all.push_back(tests("tests/app", withWindows, {}));
