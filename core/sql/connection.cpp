@@ -83,6 +83,7 @@ std::unique_ptr<Connection> Connection::openPostgres(const std::string& address)
     database.setConnectOptions(parts->options);
     connection->open(parts->database);
     connection->set("lock_timeout", std::to_string(kTurnMilliseconds / 1000) + "s");
+    connection->set("client_min_messages", "warning"); // notices would go to standard error
     connection->set("synchronous_commit", "on");
     connection->set("standard_conforming_strings", "on");
     // A station that hangs in the middle of its work must not hold up the others for ever.

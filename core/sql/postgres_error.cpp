@@ -58,6 +58,9 @@ void throwPostgresError(std::string_view sqlState, std::string_view message, std
     const auto aside = " (" + std::string(doing) + ")";
     const auto what = std::string(firstLine(message)) + aside;
     const auto klass = sqlState.substr(0, 2);
+    if (sqlState == "428C9") {
+        throw LedgerGuard("id_generated_always" + aside);
+    }
     if (klass == "23" || sqlState == "RW001") {
         throw LedgerGuard(postgresGuard(sqlState, message) + aside);
     }

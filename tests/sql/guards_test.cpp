@@ -1,0 +1,330 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/world_error.h"
+#include "core/sql/work.h"
+#include "tests/sql/engines.h"
+#include "tests/sql/small_shop.h"
+
+#include <gmock/gmock.h>
+
+namespace rw::sql::test {
+
+using testing::AnyOf;
+
+class GuardsTest : public OnEngine {
+protected:
+    void SetUp() override {
+        OnEngine::SetUp();
+        m_connection = connectMigrated();
+        stockSmallShop(*m_connection);
+    }
+    [[nodiscard]] Connection& connection() { return *m_connection; }
+    [[nodiscard]] std::string guard(std::string_view sql) { return guardAgainst(*m_connection, sql); }
+    [[nodiscard]] std::string value(std::string_view sql) { return m_connection->scalar(sql); }
+
+private:
+    std::unique_ptr<Connection> m_connection;
+};
+ON_BOTH_ENGINES(GuardsTest);
+
+TEST_P(GuardsTest, TheSmallShopIsWhatItSaysItIs) {
+    EXPECT_EQ(value("SELECT length_mm FROM lot WHERE id = 1"), "42600");
+    EXPECT_EQ(value("SELECT length_mm FROM lot WHERE id = 2"), "0");
+    EXPECT_EQ(value("SELECT state FROM job WHERE id = 1"), "on-the-machine");
+    EXPECT_EQ(value("SELECT state FROM job WHERE id = 2"), "collected");
+    EXPECT_EQ(value("SELECT total_minor FROM job WHERE id = 1"), "2700");
+    EXPECT_EQ(value("SELECT row_version FROM job WHERE id = 1"), "4");
+}
+
+TEST_P(GuardsTest, WhatHappenedIsNeverAlteredOrRemoved) {
+    EXPECT_EQ(guard("UPDATE movement SET change_mm = -1"), "movement_append_only");
+    EXPECT_EQ(guard("UPDATE movement SET at = at WHERE id = 1"), "movement_append_only");
+    EXPECT_EQ(guard("DELETE FROM movement"), "movement_append_only");
+    EXPECT_EQ(guard("UPDATE job_event SET kind = 'lost' WHERE id = 1"), "job_event_append_only");
+    EXPECT_EQ(guard("DELETE FROM job_event WHERE id = 1"), "job_event_append_only");
+    EXPECT_EQ(guard("UPDATE charge SET amount_minor = 0"), "charge_append_only");
+    EXPECT_EQ(guard("DELETE FROM charge"), "charge_append_only");
+    EXPECT_EQ(guard("UPDATE payment SET amount_minor = 0"), "payment_append_only");
+    EXPECT_EQ(guard("DELETE FROM payment"), "payment_append_only");
+    EXPECT_EQ(guard("UPDATE telling SET how = 'letter'"), "telling_append_only");
+    EXPECT_EQ(guard("DELETE FROM telling"), "telling_append_only");
+    EXPECT_EQ(guard("UPDATE strung SET mains_hundredths = 5000"), "strung_append_only");
+    EXPECT_EQ(guard("DELETE FROM strung"), "strung_append_only");
+}
+
+TEST_P(GuardsTest, AnUpsertIsAnUpdate) {
+    const std::string sql = "INSERT INTO charge (job_id, line, kind, amount_minor, tax_hundredths_percent, currency, "
+                            "at, staff_id) VALUES (1, 1, 'labour', 1, 0, 'GBP', 1, 1) "
+                            "ON CONFLICT (job_id, line) DO UPDATE SET amount_minor = 1";
+    EXPECT_EQ(guard(sql), "charge_append_only");
+}
+
+TEST_P(GuardsTest, ReplaceAndTruncateGoNoOtherWay) {
+    if (!onSqlite()) {
+        for (const std::string table : {"movement", "job_event", "charge", "payment", "telling"}) {
+            EXPECT_EQ(guard("TRUNCATE " + table + " CASCADE"), table + "_append_only");
+        }
+        EXPECT_EQ(guard("TRUNCATE lot CASCADE"), "lot_kept");
+        EXPECT_EQ(guard("TRUNCATE job CASCADE"), "job_kept");
+        return;
+    }
+    // Also on a connection that has not set what ours sets.
+    for (const std::string recursive : {"1", "0"}) {
+        connection().execute("PRAGMA recursive_triggers = " + recursive);
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO movement (id, lot_id, change_mm, reason, at, staff_id, station) "
+                        "VALUES (1, 1, 1, 'received', 1, 1, 'bench')"),
+                  "movement_append_only");
+        EXPECT_EQ(guard("REPLACE INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) "
+                        "VALUES (1, -1, 'cut', 1, 1, 1, 'bench')"),
+                  "movement_one_cut_per_attempt");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO job_event (id, job_id, kind, at, staff_id, station) "
+                        "VALUES (1, 1, 'withdrawn', 1, 1, 'bench')"),
+                  "job_event_append_only");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO charge (job_id, line, kind, amount_minor, tax_hundredths_percent, "
+                        "currency, at, staff_id) VALUES (1, 1, 'labour', 1, 0, 'GBP', 1, 1)"),
+                  "charge_append_only");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO payment (id, job_id, amount_minor, currency, way, at, staff_id, "
+                        "station) VALUES (1, 1, 1, 'GBP', 'cash', 1, 1, 'bench')"),
+                  "payment_append_only");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO telling (id, job_id, how, at, staff_id, station) "
+                        "VALUES (1, 1, 'sign', 1, 1, 'bench')"),
+                  "telling_append_only");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO lot (id, tag, article_id, kind, nominal_mm, price_minor, "
+                        "shipping_minor, currency, received_at) VALUES (1, 'X', 1, 'reel', 1, 0, 0, 'GBP', 1)"),
+                  "lot_kept");
+    }
+}
+
+TEST_P(GuardsTest, AnIdNeverChanges) {
+    for (const std::string table : {"staff", "machine", "frame_model", "customer", "racket", "string_article", "lot",
+                                    "job_piece"}) {
+        if (onSqlite()) {
+            EXPECT_EQ(guard("UPDATE " + table + " SET id = 99 WHERE id = 1"), table + "_id_fixed");
+            EXPECT_EQ(guard("UPDATE " + table + " SET rowid = 99 WHERE id = 1"), table + "_id_fixed");
+        } else {
+            EXPECT_EQ(guard("UPDATE " + table + " SET id = DEFAULT WHERE id = 1"), table + "_id_fixed");
+            EXPECT_EQ(guard("UPDATE " + table + " SET id = 99 WHERE id = 1"), "id_generated_always");
+        }
+    }
+    if (onSqlite()) {
+        EXPECT_EQ(guard("UPDATE job SET rowid = 99 WHERE id = 1"), "job_facts_fixed");
+        EXPECT_EQ(guard("UPDATE attempt SET rowid = 99 WHERE id = 1"), "attempt_facts_fixed");
+    }
+    EXPECT_EQ(guard("UPDATE ledger SET created_at = 99"), "ledger_facts_fixed");
+    EXPECT_EQ(guard("UPDATE job SET number = 7 WHERE id = 1"), "job_facts_fixed");
+    EXPECT_EQ(guard("UPDATE job SET request_key = 'other' WHERE id = 1"), "job_facts_fixed");
+    EXPECT_EQ(guard("UPDATE attempt SET number = 7 WHERE id = 1"), "attempt_facts_fixed");
+}
+
+TEST_P(GuardsTest, WhatIsKeptIsKept) {
+    EXPECT_EQ(guard("DELETE FROM lot"), "lot_kept");
+    EXPECT_EQ(guard("DELETE FROM job"), "job_kept");
+    EXPECT_EQ(guard("DELETE FROM job_piece"), "job_piece_kept");
+    EXPECT_EQ(guard("DELETE FROM attempt"), "attempt_kept");
+    EXPECT_EQ(guard("DELETE FROM ledger"), "ledger_kept");
+    EXPECT_EQ(guard("DELETE FROM job_transition"), "job_transition_fixed");
+    EXPECT_EQ(guard("UPDATE job_transition SET to_state = 'strung'"), "job_transition_fixed");
+    EXPECT_EQ(guard("INSERT INTO job_transition (from_state, kind, to_state) VALUES ('collected', 'taken', 'logged')"),
+              "job_transition_fixed");
+    EXPECT_THAT(guard("DELETE FROM customer WHERE id = 1"), AnyOf("foreign_key", testing::EndsWith("_fkey")));
+}
+
+TEST_P(GuardsTest, ALotsLengthIsTheSumOfItsMovements) {
+    EXPECT_EQ(guard("UPDATE lot SET length_mm = 1 WHERE id = 1"), "lot_length_is_its_movements");
+    EXPECT_EQ(guard("UPDATE lot SET length_mm = length_mm + 1"), "lot_length_is_its_movements");
+    EXPECT_EQ(guard("INSERT INTO lot (tag, article_id, kind, nominal_mm, length_mm, price_minor, shipping_minor, "
+                    "currency, received_at) VALUES ('K-9', 1, 'reel', 200000, 200000, 0, 0, 'GBP', 1)"),
+              "lot_starts_empty");
+    EXPECT_EQ(guard("UPDATE lot SET length_mm = 42600 WHERE id = 1"), "") << "the sum itself is no change";
+    write(connection(), {"INSERT INTO movement (lot_id, change_mm, reason, at, staff_id, station) VALUES "
+                         "(1, 5, 'measured', 30, 1, 'bench'), (1, -2, 'weighed', 30, 1, 'bench')"});
+    EXPECT_EQ(value("SELECT length_mm FROM lot WHERE id = 1"), "42603");
+}
+
+TEST_P(GuardsTest, NoLotGoesBelowZero) {
+    EXPECT_EQ(guard("INSERT INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) "
+                    "VALUES (1, -42601, 'cut', 2, 30, 1, 'bench')"),
+              "lot_length_not_negative");
+    EXPECT_EQ(guard("INSERT INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) "
+                    "VALUES (1, -42600, 'cut', 2, 30, 1, 'bench')"),
+              "");
+}
+
+TEST_P(GuardsTest, AClosedLotTakesNoMovementAndIsEmpty) {
+    EXPECT_EQ(guard("INSERT INTO movement (lot_id, change_mm, reason, at, staff_id, station) "
+                    "VALUES (2, 100, 'measured', 30, 1, 'bench')"),
+              "movement_lot_open");
+    EXPECT_EQ(guard("UPDATE lot SET closed_at = 30 WHERE id = 1"), "lot_closed_is_empty");
+}
+
+TEST_P(GuardsTest, EveryMovementHasItsReason) {
+    const auto moving = [this](const std::string& change, const std::string& reason, const std::string& attempt,
+                               const std::string& lost) {
+        return guard("INSERT INTO movement (lot_id, change_mm, reason, attempt_id, lost_reason, at, staff_id, station) "
+                     "VALUES (1, " +
+                     change + ", '" + reason + "', " + attempt + ", " + lost + ", 30, 1, 'bench')");
+    };
+    EXPECT_EQ(moving("-100", "cut", "NULL", "NULL"), "movement_cut_belongs_to_attempt");
+    EXPECT_EQ(moving("-100", "lost", "2", "'kinked'"), "movement_cut_belongs_to_attempt");
+    EXPECT_EQ(moving("-100", "lost", "NULL", "NULL"), "movement_loss_has_reason");
+    EXPECT_EQ(moving("-100", "lost", "NULL", "'bored'"), "movement_lost_reason");
+    EXPECT_EQ(moving("100", "cut", "2", "NULL"), "movement_direction");
+    EXPECT_EQ(moving("-100", "received", "NULL", "NULL"), "movement_direction");
+    EXPECT_EQ(moving("100", "thrown-away", "NULL", "NULL"), "movement_direction");
+    // Breaks two rules at once; the engines do not look at them in the same order.
+    EXPECT_THAT(moving("100", "found", "NULL", "NULL"), AnyOf("movement_reason", "movement_direction"));
+    EXPECT_EQ(moving("-100", "lost", "NULL", "'kinked'"), "");
+    EXPECT_EQ(guard("INSERT INTO movement (lot_id, change_mm, reason, at, staff_id, station) "
+                    "VALUES (1, 1, 'measured', 30, NULL, 'bench')"),
+              "movement_staff_id_not_null");
+    EXPECT_EQ(guard("INSERT INTO movement (lot_id, change_mm, reason, corrects_id, at, staff_id, station) "
+                    "VALUES (1, 1, 'measured', 2, 30, 1, 'bench')"),
+              "movement_corrects_same_lot");
+    EXPECT_THAT(guard("INSERT INTO movement (lot_id, change_mm, reason, at, staff_id, station) "
+                      "VALUES (77, 1, 'measured', 30, 1, 'bench')"),
+                AnyOf("foreign_key", "movement_lot_id_fkey"));
+}
+
+TEST_P(GuardsTest, AnAttemptIsChargedOnceAndOnlyWhileItIsOpen) {
+    EXPECT_EQ(guard("INSERT INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) "
+                    "VALUES (1, -6200, 'cut', 1, 30, 1, 'bench')"),
+              "movement_one_cut_per_attempt");
+    write(connection(), {"UPDATE attempt SET lost_at = 31, lost_reason = 'came-short' WHERE id = 1",
+                         "INSERT INTO attempt (job_piece_id, number, opened_at) VALUES (1, 2, 31)"});
+    EXPECT_EQ(guard("INSERT INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) "
+                    "VALUES (1, -6200, 'cut', 1, 32, 1, 'bench')"),
+              "movement_one_cut_per_attempt");
+    // An own set leaves no movement, so its attempt is closed to cuts by that alone.
+    write(connection(), {"INSERT INTO job_event (job_id, kind, at, staff_id, station, attempt_id) "
+                         "VALUES (1, 'cut', 33, 1, 'bench', 2)",
+                         "UPDATE attempt SET lost_at = 34, lost_reason = 'kinked' WHERE id = 2"});
+    EXPECT_EQ(guard("INSERT INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) "
+                    "VALUES (1, -5600, 'cut', 2, 35, 1, 'bench')"),
+              "movement_cut_on_open_attempt");
+}
+
+TEST_P(GuardsTest, AttemptsFollowOneAnother) {
+    EXPECT_EQ(guard("INSERT INTO attempt (job_piece_id, number, opened_at) VALUES (1, 2, 30)"), "attempt_one_open");
+    EXPECT_EQ(guard("INSERT INTO attempt (job_piece_id, number, opened_at) VALUES (1, 3, 30)"),
+              "attempt_numbers_follow");
+    EXPECT_EQ(guard("INSERT INTO attempt (job_piece_id, number, opened_at, lost_at, lost_reason) "
+                    "VALUES (1, 2, 30, 31, 'other')"),
+              "attempt_starts_open");
+    EXPECT_EQ(guard("UPDATE attempt SET lost_at = 30 WHERE id = 1"), "attempt_lost_with_reason");
+    EXPECT_EQ(guard("UPDATE attempt SET lost_at = 30, lost_reason = 'kinked' WHERE id = 2"), "attempt_lost_after_cut");
+    write(connection(), {"UPDATE attempt SET lost_at = 30, lost_reason = 'kinked' WHERE id = 1"});
+    EXPECT_EQ(guard("UPDATE attempt SET lost_reason = 'other' WHERE id = 1"), "attempt_lost_once");
+    EXPECT_EQ(guard("UPDATE attempt SET lost_at = NULL, lost_reason = NULL WHERE id = 1"), "attempt_lost_once");
+    EXPECT_EQ(guard("INSERT INTO attempt (job_piece_id, number, opened_at) VALUES (1, 2, 31)"), "");
+}
+
+TEST_P(GuardsTest, AJobsStateFollowsFromItsEvents) {
+    for (const std::string state : {"logged", "strung", "collected", "withdrawn", ""}) {
+        EXPECT_EQ(guard("UPDATE job SET state = '" + state + "' WHERE id = 1"), "job_state_follows_events") << state;
+    }
+    EXPECT_EQ(guard("UPDATE job SET state = 'sold' WHERE id = 1"), "job_state_follows_events");
+    EXPECT_EQ(guard("INSERT INTO job_event (job_id, kind, at, staff_id, station) VALUES (1, 'collected', 30, 1, "
+                    "'counter')"),
+              "job_event_fits_state");
+    EXPECT_EQ(guard("INSERT INTO job_event (job_id, kind, at, staff_id, station) VALUES (2, 'withdrawn', 30, 1, "
+                    "'counter')"),
+              "job_event_fits_state");
+    EXPECT_EQ(guard("INSERT INTO job_event (job_id, kind, at, staff_id, station) VALUES (1, 'put-down', 30, 1, "
+                    "'nowhere')"),
+              "job_event_station");
+    write(connection(), {"INSERT INTO job_event (job_id, kind, at, staff_id, station) VALUES "
+                         "(1, 'put-down', 30, 1, 'bench')"});
+    EXPECT_EQ(value("SELECT state FROM job WHERE id = 1"), "logged");
+    EXPECT_EQ(value("SELECT row_version FROM job WHERE id = 1"), "5");
+    EXPECT_EQ(guard("UPDATE job SET row_version = 4 WHERE id = 1"), "job_version_grows");
+}
+
+TEST_P(GuardsTest, AnEventOfAnAttemptBelongsToItsJob) {
+    const auto event = [this](const std::string& job, const std::string& kind, const std::string& attempt) {
+        return guard("INSERT INTO job_event (job_id, kind, at, staff_id, station, attempt_id) VALUES (" + job + ", '" +
+                     kind + "', 30, 1, 'bench', " + attempt + ")");
+    };
+    EXPECT_EQ(event("1", "cut", "3"), "job_event_attempt_of_job");
+    EXPECT_EQ(event("1", "cut", "1"), "job_event_once_per_attempt");
+    EXPECT_EQ(event("1", "cut", "NULL"), "job_event_names_attempt");
+    EXPECT_EQ(event("1", "put-down", "1"), "job_event_names_attempt");
+    write(connection(), {"UPDATE attempt SET lost_at = 30, lost_reason = 'kinked' WHERE id = 1",
+                         "INSERT INTO attempt (job_piece_id, number, opened_at) VALUES (1, 2, 31)",
+                         "INSERT INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) "
+                         "VALUES (1, -6200, 'cut', 4, 32, 1, 'bench')",
+                         "UPDATE attempt SET lost_at = 33, lost_reason = 'kinked' WHERE id = 4"});
+    EXPECT_EQ(event("1", "cut", "4"), "job_event_cut_on_open_attempt");
+    EXPECT_EQ(event("1", "lost", "4"), "");
+}
+
+TEST_P(GuardsTest, FactsOfAnEventHangOnThatEvent) {
+    EXPECT_EQ(guard("INSERT INTO strung (job_event_id, job_id, mains_hundredths, mains_unit, crosses_hundredths, "
+                    "crosses_unit, machine_id) VALUES (1, 1, 5200, 'lb', 5000, 'lb', 1)"),
+              "strung_belongs_to_its_event");
+    EXPECT_EQ(guard("INSERT INTO handover (job_id, job_event_id) VALUES (1, 1)"), "handover_belongs_to_its_event");
+}
+
+TEST_P(GuardsTest, AJobsTotalIsTheSumOfItsCharges) {
+    EXPECT_EQ(guard("UPDATE job SET total_minor = 0 WHERE id = 1"), "job_total_is_its_charges");
+    EXPECT_EQ(guard("INSERT INTO charge (job_id, line, kind, amount_minor, tax_hundredths_percent, currency, at, "
+                    "staff_id) VALUES (1, 3, 'rush', 500, 2000, 'EUR', 30, 1)"),
+              "charge_in_the_jobs_currency");
+    EXPECT_EQ(guard("INSERT INTO payment (job_id, amount_minor, currency, way, at, staff_id, station) "
+                    "VALUES (1, 500, 'EUR', 'cash', 30, 1, 'counter')"),
+              "payment_in_the_jobs_currency");
+    EXPECT_EQ(guard("INSERT INTO charge (job_id, line, kind, amount_minor, tax_hundredths_percent, currency, at, "
+                    "staff_id, corrects_id) VALUES (2, 3, 'rush', 500, 2000, 'GBP', 30, 1, 1)"),
+              "charge_corrects_same_job");
+    write(connection(), {"INSERT INTO charge (job_id, line, kind, amount_minor, tax_hundredths_percent, currency, at, "
+                         "staff_id) VALUES (1, 3, 'discount', -270, 2000, 'GBP', 30, 1)"});
+    EXPECT_EQ(value("SELECT total_minor FROM job WHERE id = 1"), "2430");
+    EXPECT_EQ(guard("INSERT INTO job (number, request_key, customer_id, racket_id, method, short_side, "
+                    "mains_hundredths, mains_unit, crosses_hundredths, crosses_unit, logged_at, currency, total_minor) "
+                    "VALUES (9, 'key-9', 1, 1, 'two-piece', 'left', 5200, 'lb', 5000, 'lb', 10, 'GBP', 100)"),
+              "job_starts_new");
+}
+
+TEST_P(GuardsTest, OneRequestIsOneJobAndOneNumberOneTag) {
+    const auto job = [this](const std::string& number, const std::string& key) {
+        return guard("INSERT INTO job (number, request_key, customer_id, racket_id, method, short_side, "
+                     "mains_hundredths, mains_unit, crosses_hundredths, crosses_unit, logged_at, currency) VALUES (" +
+                     number + ", '" + key + "', 1, 1, 'two-piece', 'left', 5200, 'lb', 5000, 'lb', 10, 'GBP')");
+    };
+    EXPECT_EQ(job("9", "key-1"), "job_request_key_key");
+    EXPECT_EQ(job("2120", "key-9"), "job_number_key");
+    EXPECT_EQ(guard("INSERT INTO racket (customer_id, frame_model_id, mark) VALUES (1, 1, 'A')"),
+              "racket_customer_id_frame_model_id_mark_key");
+    EXPECT_EQ(guard("INSERT INTO lot (tag, article_id, kind, nominal_mm, price_minor, shipping_minor, currency, "
+                    "received_at) VALUES ('K-1', 1, 'reel', 200000, 0, 0, 'GBP', 1)"),
+              "lot_tag_key");
+    write(connection(), {"INSERT INTO usual_cut (frame_model_id, role, cut_mm) VALUES (1, 'mains', 6200)"});
+    EXPECT_EQ(guard("INSERT INTO usual_cut (frame_model_id, role, cut_mm) VALUES (1, 'mains', 6300)"),
+              "usual_cut_one_each");
+}
+
+TEST_P(GuardsTest, ACustomerWhoseRacketIsHereStays) {
+    EXPECT_EQ(guard("UPDATE customer SET removed_at = 30 WHERE id = 1"), "customer_racket_still_here");
+    EXPECT_EQ(guard("UPDATE customer SET removed_at = 30 WHERE id = 2"), "");
+    EXPECT_EQ(guard("UPDATE customer SET row_version = 0 WHERE id = 2"), "customer_version_grows");
+}
+
+TEST_P(GuardsTest, AViewTellsWhatIsPromised) {
+    EXPECT_EQ(value("SELECT sum(planned_mm) FROM uncut_piece WHERE article_id = 1"), "5600");
+    EXPECT_EQ(value("SELECT count(*) FROM uncut_piece"), "1");
+    write(connection(), {"INSERT INTO job_event (job_id, kind, at, staff_id, station) VALUES "
+                         "(1, 'withdrawn', 30, 1, 'counter')"});
+    EXPECT_EQ(value("SELECT count(*) FROM uncut_piece"), "0");
+}
+
+TEST_P(GuardsTest, AViewTellsWhetherALotWasCutAndMeasured) {
+    EXPECT_EQ(value("SELECT sealed FROM lot_book WHERE id = 1"), "0");
+    EXPECT_EQ(value("SELECT sealed FROM lot_book WHERE id = 2"), "1");
+    EXPECT_EQ(value("SELECT measured_since_last_cut FROM lot_book WHERE id = 1"), "0");
+    write(connection(), {"INSERT INTO movement (lot_id, change_mm, reason, at, staff_id, station) VALUES "
+                         "(1, 0, 'measured', 30, 1, 'bench')"});
+    EXPECT_EQ(value("SELECT measured_since_last_cut FROM lot_book WHERE id = 1"), "1");
+    write(connection(), {"INSERT INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) VALUES "
+                         "(1, -5600, 'cut', 2, 31, 1, 'bench')"});
+    EXPECT_EQ(value("SELECT measured_since_last_cut FROM lot_book WHERE id = 1"), "0");
+}
+
+} // namespace rw::sql::test
