@@ -18,9 +18,7 @@
 namespace rw::length {
 
 namespace {
-double asMm(Length length) {
-    return static_cast<double>(length.millimetres());
-}
+double asMm(Length length) { return static_cast<double>(length.millimetres()); }
 
 double endsOf(PieceRole role, const Ends& ends) {
     const bool knotted = role == PieceRole::Crosses && !ends.crossesStartClamped;
@@ -117,8 +115,7 @@ public:
         } else {
             if (together > packet) {
                 const Pattern& pattern = m_request.pattern;
-                const std::string reason =
-                    std::to_string(pattern.mains) + " x " + std::to_string(pattern.crosses);
+                const std::string reason = std::to_string(pattern.mains) + " x " + std::to_string(pattern.crosses);
                 m_plan.why.push_back({Why::Kind::AbovePacket, reason, asMm(together), asMm(packet)});
             }
             m_plan.why.push_back(costDecided ? Why{Why::Kind::LeastCost, {}, m_cost}
@@ -258,8 +255,8 @@ Result<CutPlan> planCut(const CutRequest& request) {
     const Outline& outline = found->outline;
     const BedSpans spans =
         bedSpans(request.sport, request.hoop.openThroat, request.pattern, outline.lengthMm, outline.widthMm);
-    const auto bed = StringBed::lay(outline, request.pattern, spans,
-                                    std::max(request.mains.diameterMm, request.crosses.diameterMm));
+    const auto bed =
+        StringBed::lay(outline, request.pattern, spans, std::max(request.mains.diameterMm, request.crosses.diameterMm));
     if (!bed) {
         return tl::unexpected(bed.error());
     }
@@ -279,8 +276,8 @@ Result<CutPlan> planCut(const CutRequest& request) {
     for (const RoutedPiece& piece : route->pieces) {
         const PiecePath path = pathOf(piece, *bed, outline, request);
         for (const LongRun& run : path.longRuns) {
-            plan.why.push_back({Why::Kind::LongOutsideRun, run.from.text() + " to " + run.to.text(),
-                                run.lengthMm, kLongRunMm});
+            plan.why.push_back(
+                {Why::Kind::LongOutsideRun, run.from.text() + " to " + run.to.text(), run.lengthMm, kLongRunMm});
         }
         drafts.push_back(draftOf(path, request));
     }

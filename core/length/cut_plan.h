@@ -61,7 +61,7 @@ struct Arm {
     HoopEnd endsAtEnd;                            ///< which half of the hoop the arm comes out of
     Side endsAtSide;                              ///< and on which side
     [[nodiscard]] std::string endsAtText() const; ///< "head, left"
-    double pathMm; ///< chords, walls, its links (half of a shared centre loop), crimp
+    double pathMm;                                ///< chords, walls, its links (half of a shared centre loop), crimp
 };
 
 /// What of a one-piece job is measured off before the first string is pulled.
@@ -105,8 +105,8 @@ struct Why {
         LeastCost,         ///< the cut with the least expected cost: value = cost
         CeilingDecides,    ///< value = ceiling per piece
         CrossesFromThroat, ///< a caution: the maker's word is needed
-        LongOutsideRun ///< text: "7R to X2"; value = the run outside the hoop in mm, other = what is usual at
-                       ///< most
+        LongOutsideRun     ///< text: "7R to X2"; value = the run outside the hoop in mm, other = what is usual at
+                           ///< most
     };
     Kind kind;
     std::string text = {};

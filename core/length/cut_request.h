@@ -34,16 +34,15 @@ struct CutRequest {
     Sport sport = Sport::Tennis;
     Hoop hoop = {};
     Pattern pattern = {};
-    std::optional<Method> method = {}; ///< nothing: the sport's default
-    std::optional<std::string> route =
-        {}; ///< a name of the route templates; nothing: the default of method and frame
+    std::optional<Method> method = {};     ///< nothing: the sport's default
+    std::optional<std::string> route = {}; ///< a name of the route templates; nothing: the default of method and frame
     Side shortSide = Side::Left;
     StringChoice mains;
     StringChoice crosses;
     Ends ends = {};
     bool stretch = true;
     bool crimp = true;
-    double ceiling = 0.01; ///< chance of a spoiled job that the owner accepts; 1e-6 to 0.5
+    double ceiling = 0.01;                         ///< chance of a spoiled job that the owner accepts; 1e-6 to 0.5
     Length tapeStep = Length::fromMillimetres(50); ///< cuts are rounded up to it
     std::optional<double> costPerMetre = {};       ///< with spoiledJobCost, in any one currency
     std::optional<double> spoiledJobCost = {};

@@ -28,13 +28,9 @@ HoopCurve::HoopCurve(const Outline& outline)
     : HoopCurve(outline.lengthMm, outline.widthMm, outline.widestFromThroat, outline.headExponent,
                 outline.throatExponent) {}
 
-double HoopCurve::top(double x) const {
-    return m_widestY + m_headA * other(std::abs(x) / m_b, m_headN);
-}
+double HoopCurve::top(double x) const { return m_widestY + m_headA * other(std::abs(x) / m_b, m_headN); }
 
-double HoopCurve::bottom(double x) const {
-    return m_widestY - m_throatA * other(std::abs(x) / m_b, m_throatN);
-}
+double HoopCurve::bottom(double x) const { return m_widestY - m_throatA * other(std::abs(x) / m_b, m_throatN); }
 
 double HoopCurve::halfWidth(double y) const {
     const double up = y - m_widestY;

@@ -9,8 +9,7 @@ namespace rw::length {
 /// place. Millimetres; the origin is the middle of the inside length, x to the right, y toward the head.
 class HoopCurve {
 public:
-    HoopCurve(double lengthMm, double widthMm, double widestFromThroat, double headExponent,
-              double throatExponent);
+    HoopCurve(double lengthMm, double widthMm, double widestFromThroat, double headExponent, double throatExponent);
     explicit HoopCurve(const Outline& outline);
 
     /// The upper and lower edge at `x`; at and beyond the widest place both are the widest place's y.

@@ -13,9 +13,7 @@ Need Need::predicted(double medianMm, double materialSpread) {
     return {medianMm, std::hypot(theta, kJobSpread)};
 }
 
-Need Need::withSpread(double medianMm, double sdLog) {
-    return {medianMm, sdLog};
-}
+Need Need::withSpread(double medianMm, double sdLog) { return {medianMm, sdLog}; }
 
 double Need::chanceAbove(double lengthMm) const {
     if (lengthMm <= 0) {
@@ -30,8 +28,6 @@ double Need::exceededWith(double chance) const {
     return atSd(boost::math::quantile(boost::math::complement(boost::math::normal(), chance)));
 }
 
-double Need::atSd(double z) const {
-    return m_median * std::exp(z * m_sdLog);
-}
+double Need::atSd(double z) const { return m_median * std::exp(z * m_sdLog); }
 
 } // namespace rw::length

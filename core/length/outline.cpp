@@ -30,8 +30,8 @@ struct Shape {
 /// Length and width from what is known, the marked size filling in for what is not.
 void setSize(Shape& shape, const Hoop& hoop, const UsualHead& usual) {
     // With the shape given, the area is `share` times length times width.
-    const double share = (1 - shape.p) * HoopCurve::quarterShare(shape.headN) +
-                         shape.p * HoopCurve::quarterShare(shape.throatN);
+    const double share =
+        (1 - shape.p) * HoopCurve::quarterShare(shape.headN) + shape.p * HoopCurve::quarterShare(shape.throatN);
     if (hoop.lengthMm && hoop.widthMm) {
         shape.lengthMm = *hoop.lengthMm;
         shape.widthMm = *hoop.widthMm;
@@ -41,8 +41,8 @@ void setSize(Shape& shape, const Hoop& hoop, const UsualHead& usual) {
                                          : *hoop.lengthMm / usual.lengthToWidth;
     } else if (hoop.widthMm) {
         shape.widthMm = *hoop.widthMm;
-        shape.lengthMm = hoop.headAreaCm2 ? *hoop.headAreaCm2 * 100 / (share * *hoop.widthMm)
-                                          : *hoop.widthMm * usual.lengthToWidth;
+        shape.lengthMm =
+            hoop.headAreaCm2 ? *hoop.headAreaCm2 * 100 / (share * *hoop.widthMm) : *hoop.widthMm * usual.lengthToWidth;
     } else if (hoop.headAreaCm2) {
         shape.widthMm = std::sqrt(*hoop.headAreaCm2 * 100 / (share * usual.lengthToWidth));
         shape.lengthMm = shape.widthMm * usual.lengthToWidth;
@@ -79,13 +79,11 @@ Result<void> checkSize(const Shape& shape, const Hoop& hoop) {
     }
     if (!widthFits) {
         return impossible("hoop.lengthMm", shape.lengthMm,
-                          "a length that goes with a width of " + between(kNarrowestHead, kWidestHead) +
-                              " mm");
+                          "a length that goes with a width of " + between(kNarrowestHead, kWidestHead) + " mm");
     }
     if (!lengthFits) {
         return impossible("hoop.widthMm", shape.widthMm,
-                          "a width that goes with a length of " + between(kShortestHead, kLongestHead) +
-                              " mm");
+                          "a width that goes with a length of " + between(kShortestHead, kLongestHead) + " mm");
     }
     if (shape.widthMm > shape.lengthMm) {
         return impossible("hoop.widthMm", shape.widthMm,
@@ -96,8 +94,7 @@ Result<void> checkSize(const Shape& shape, const Hoop& hoop) {
 
 Result<void> fitToMeasuredStrings(Shape& shape, const CutRequest& request) {
     const Hoop& hoop = request.hoop;
-    const BedSpans spans =
-        bedSpans(request.sport, hoop.openThroat, request.pattern, shape.lengthMm, shape.widthMm);
+    const BedSpans spans = bedSpans(request.sport, hoop.openThroat, request.pattern, shape.lengthMm, shape.widthMm);
     if (hoop.lastCrossMm && !hoop.throatExponent) {
         const double y = spans.crossesCentreMm - spans.crossesSpanMm / 2;
         const auto fitted = exponentWhere("hoop.lastCrossMm", *hoop.lastCrossMm, [&](double n) {

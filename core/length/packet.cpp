@@ -13,9 +13,7 @@ double expected(std::span<const Need> parts) {
                            [](double sum, const Need& need) { return sum + need.medianMm(); });
 }
 
-double asMm(Length length) {
-    return static_cast<double>(length.millimetres());
-}
+double asMm(Length length) { return static_cast<double>(length.millimetres()); }
 } // namespace
 
 bool holdsAtPacket(std::span<const Need> parts, Length cutTogether, Length packet) {

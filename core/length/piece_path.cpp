@@ -6,9 +6,7 @@
 namespace rw::length {
 
 namespace {
-bool isCross(const StringId& id) {
-    return id.kind == StringId::Kind::Cross;
-}
+bool isCross(const StringId& id) { return id.kind == StringId::Kind::Cross; }
 
 /// Where a string that runs this way begins (`from`) and ends on the inner edge.
 struct Ends2 {
@@ -29,9 +27,7 @@ Point carried(const Point& tip, const Point& other, double wall) {
     return {tip.x + dx / length * wall, tip.y + dy / length * wall};
 }
 
-double distance(const Point& a, const Point& b) {
-    return std::hypot(a.x - b.x, a.y - b.y);
-}
+double distance(const Point& a, const Point& b) { return std::hypot(a.x - b.x, a.y - b.y); }
 
 /// Adds up one arm, string by string.
 class Walk {
@@ -53,8 +49,7 @@ public:
             const Ends2 ends = endsOf(string, laid.to);
             if (!path.arm.strings.empty()) {
                 const LaidString& before = path.arm.strings.back();
-                link =
-                    distance(carried(before.end, before.from, m_wall), carried(ends.from, ends.end, m_wall));
+                link = distance(carried(before.end, before.from, m_wall), carried(ends.from, ends.end, m_wall));
                 if (link > kLongRunMm) {
                     longRuns.push_back({before.id, laid.id, link});
                 }
@@ -113,14 +108,12 @@ PathSums PiecePath::sums() const {
     return sums;
 }
 
-PiecePath pathOf(const RoutedPiece& piece, const StringBed& bed, const Outline& outline,
-                 const CutRequest& request) {
+PiecePath pathOf(const RoutedPiece& piece, const StringBed& bed, const Outline& outline, const CutRequest& request) {
     const Walk walk(bed, outline, request);
     PiecePath path{piece.role, {}, {}};
     path.arms.reserve(piece.arms.size());
-    const double halfLoop = piece.arms.size() == 2
-                                ? distance(walk.begin(piece.arms.front()), walk.begin(piece.arms.back())) / 2
-                                : 0;
+    const double halfLoop =
+        piece.arms.size() == 2 ? distance(walk.begin(piece.arms.front()), walk.begin(piece.arms.back())) / 2 : 0;
     for (const RouteArm& arm : piece.arms) {
         path.arms.push_back(walk.arm(arm, halfLoop, path.longRuns));
     }

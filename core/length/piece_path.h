@@ -15,8 +15,7 @@ struct PathSums {
     double wallsMm = 0;
     double linksMm = 0;
     double crimpMm = 0;
-    double slackMm =
-        0; ///< the same string as it lies on the reel: every string, with its link, divided by 1 + e
+    double slackMm = 0;  ///< the same string as it lies on the reel: every string, with its link, divided by 1 + e
     double spreadMm = 0; ///< of slackMm, from the material's own spread
 
     [[nodiscard]] double pathMm() const { return chordsMm + wallsMm + linksMm + crimpMm; }

@@ -24,9 +24,7 @@ std::optional<PieceRole> pieceRoleFromText(std::string_view text) {
     return std::nullopt;
 }
 
-std::string_view methodText(Method method) {
-    return method == Method::TwoPiece ? "two-piece" : "one-piece";
-}
+std::string_view methodText(Method method) { return method == Method::TwoPiece ? "two-piece" : "one-piece"; }
 
 std::optional<Method> methodFromText(std::string_view text) {
     for (const Method method : {Method::TwoPiece, Method::OnePiece}) {

@@ -59,7 +59,7 @@ Result<void> checkLimits(const CutRequest& request) {
     limits.within("ends.knotUseMm", request.ends.knotUseMm, 0, 2000);
     limits.within("ceiling", request.ceiling, 1e-6, 0.5);
     limits.within("tapeStepMm", static_cast<double>(request.tapeStep.millimetres()), 1, 1000);
-    limits.within("costPerMetre", request.costPerMetre, 1e-6, kMostMoney);
+    limits.within("costPerMetre", request.costPerMetre, 0.001, kMostMoney);
     limits.within("spoiledJobCost", request.spoiledJobCost, 0, kMostMoney);
     return limits.result();
 }

@@ -13,12 +13,8 @@ struct Place {
     Side side;
 };
 
-RunsTo toEnd(HoopEnd end) {
-    return end == HoopEnd::Head ? RunsTo::Head : RunsTo::Throat;
-}
-RunsTo toSide(Side side) {
-    return side == Side::Left ? RunsTo::Left : RunsTo::Right;
-}
+RunsTo toEnd(HoopEnd end) { return end == HoopEnd::Head ? RunsTo::Head : RunsTo::Throat; }
+RunsTo toSide(Side side) { return side == Side::Left ? RunsTo::Left : RunsTo::Right; }
 
 bool isInPattern(const StringId& id, int mains, int crosses) {
     switch (id.kind) {
@@ -44,12 +40,9 @@ Side sideOf(const StringId& main, Side whenCentre) {
     }
 }
 
-bool isCentre(const StringId& id) {
-    return id.kind == Kind::MainCentre || (id.kind != Kind::Cross && id.number == 1);
-}
+bool isCentre(const StringId& id) { return id.kind == Kind::MainCentre || (id.kind != Kind::Cross && id.number == 1); }
 
-RouteFault fault(RouteFault::Kind kind, const StringId& id,
-                 const std::optional<Place>& stopped = std::nullopt) {
+RouteFault fault(RouteFault::Kind kind, const StringId& id, const std::optional<Place>& stopped = std::nullopt) {
     RouteFault found{kind, id, std::nullopt, std::nullopt};
     if (stopped) {
         found.stoppedAtEnd = stopped->end;
@@ -59,9 +52,7 @@ RouteFault fault(RouteFault::Kind kind, const StringId& id,
 }
 } // namespace
 
-HoopEnd halfOf(int cross, int crosses) {
-    return 2 * cross <= crosses + 1 ? HoopEnd::Head : HoopEnd::Throat;
-}
+HoopEnd halfOf(int cross, int crosses) { return 2 * cross <= crosses + 1 ? HoopEnd::Head : HoopEnd::Throat; }
 
 std::string_view runsToText(RunsTo to) {
     switch (to) {
@@ -77,11 +68,10 @@ std::string_view runsToText(RunsTo to) {
     return {};
 }
 
-tl::expected<RouteArm, RouteFault> layArm(std::span<const StringId> order, Side side, HoopEnd start,
-                                          int mains, int crosses) {
+tl::expected<RouteArm, RouteFault> layArm(std::span<const StringId> order, Side side, HoopEnd start, int mains,
+                                          int crosses) {
     if (order.empty()) {
-        return tl::unexpected(
-            RouteFault{RouteFault::Kind::EmptyArm, std::nullopt, std::nullopt, std::nullopt});
+        return tl::unexpected(RouteFault{RouteFault::Kind::EmptyArm, std::nullopt, std::nullopt, std::nullopt});
     }
     RouteArm arm{side, {}, start, side};
     arm.strings.reserve(order.size());

@@ -48,14 +48,13 @@ struct RouteFault {
 
 /// Works out where each string of one arm runs to when it is laid in this order. An arm that begins with a
 /// cross begins on `side`; one that begins with a main begins at the `start` end.
-[[nodiscard]] tl::expected<RouteArm, RouteFault> layArm(std::span<const StringId> order, Side side,
-                                                        HoopEnd start, int mains, int crosses);
+[[nodiscard]] tl::expected<RouteArm, RouteFault> layArm(std::span<const StringId> order, Side side, HoopEnd start,
+                                                        int mains, int crosses);
 
 /// Checks the pieces of a whole job without knowing any route's name: every string of the pattern exactly
 /// once, each arm from the middle at the start end, each next string beginning where the last one stopped,
 /// running where it says. Nothing when all is well.
-[[nodiscard]] std::optional<RouteFault> faultIn(std::span<const RouteArm> arms, HoopEnd start, int mains,
-                                                int crosses);
+[[nodiscard]] std::optional<RouteFault> faultIn(std::span<const RouteArm> arms, HoopEnd start, int mains, int crosses);
 
 [[nodiscard]] std::string_view runsToText(RunsTo to); ///< "head", "throat", "left", "right"
 

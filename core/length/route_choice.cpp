@@ -11,9 +11,7 @@ namespace rw::length {
 
 namespace {
 /// The end from which the mains finish at the head; with an odd number one side always does.
-HoopEnd startForHead(int mains) {
-    return mains % 2 != 0 || mains / 2 % 2 == 0 ? HoopEnd::Head : HoopEnd::Throat;
-}
+HoopEnd startForHead(int mains) { return mains % 2 != 0 || mains / 2 % 2 == 0 ? HoopEnd::Head : HoopEnd::Throat; }
 
 /// The start ends to try: the known one, or both, the one from which the mains finish at the head first.
 std::vector<HoopEnd> startsOf(const Pattern& pattern) {
@@ -65,27 +63,6 @@ tl::unexpected<Refusal> doesNotFit(std::string_view route, const Pattern& patter
     return refuse(Code::RouteDoesNotFit, std::move(arguments));
 }
 
-tl::unexpected<Refusal> unknown(const std::string& route) {
-    std::vector<std::string_view> names;
-    for (const RouteTemplate& known : routeTemplates()) {
-        names.push_back(known.name);
-    }
-    return refuse(Code::RouteUnknown, {{"route", route}, {"known", joined(names)}});
-}
-
-Method methodOf(const CutRequest& request) {
-    if (request.method) {
-        return *request.method;
-    }
-    if (request.route) {
-        return Method::OnePiece;
-    }
-    const Pattern& pattern = request.pattern;
-    const bool finishesAtThroat = pattern.mains % 2 == 0 && pattern.mainsStart &&
-                                  mainsFinish(*pattern.mainsStart, pattern.mains) == HoopEnd::Throat;
-    return finishesAtThroat ? Method::TwoPiece : usualMethod(request.sport);
-}
-
 std::string_view usualRoute(const Pattern& pattern) {
     if (pattern.mains % 2 != 0) {
         return "plain-0";
@@ -101,15 +78,33 @@ RouteChoice twoPieces(const CutRequest& request) {
                        .mainsStart = pattern.mainsStart.value_or(startForHead(pattern.mains)),
                        .startAssumed = !pattern.mainsStart.has_value(),
                        .pieces = {}};
-    choice.pieces.push_back(
-        {PieceRole::Mains, layMains(choice.mainsStart, request.shortSide, pattern.mains)});
+    choice.pieces.push_back({PieceRole::Mains, layMains(choice.mainsStart, request.shortSide, pattern.mains)});
     choice.pieces.push_back({PieceRole::Crosses, {layCrosses(request.shortSide, pattern.crosses)}});
     return choice;
 }
 } // namespace
 
-HoopEnd mainsFinish(HoopEnd start, int mains) {
-    return mains / 2 % 2 == 0 ? start : otherEnd(start);
+HoopEnd mainsFinish(HoopEnd start, int mains) { return mains / 2 % 2 == 0 ? start : otherEnd(start); }
+
+Refusal unknownRoute(const std::string& route) {
+    std::vector<std::string_view> names;
+    for (const RouteTemplate& known : routeTemplates()) {
+        names.push_back(known.name);
+    }
+    return Refusal(Code::RouteUnknown, {{"route", route}, {"known", joined(names)}});
+}
+
+Method chosenMethod(const CutRequest& request) {
+    if (request.method) {
+        return *request.method;
+    }
+    if (request.route) {
+        return Method::OnePiece;
+    }
+    const Pattern& pattern = request.pattern;
+    const bool finishesAtThroat = pattern.mains % 2 == 0 && pattern.mainsStart &&
+                                  mainsFinish(*pattern.mainsStart, pattern.mains) == HoopEnd::Throat;
+    return finishesAtThroat ? Method::TwoPiece : usualMethod(request.sport);
 }
 
 std::vector<std::string_view> fittingRoutes(const Pattern& pattern) {
@@ -124,16 +119,17 @@ std::vector<std::string_view> fittingRoutes(const Pattern& pattern) {
 
 Result<RouteChoice> chooseRoute(const CutRequest& request) {
     const Pattern& pattern = request.pattern;
-    if (methodOf(request) == Method::TwoPiece) {
+    if (chosenMethod(request) == Method::TwoPiece) {
         if (request.route) {
-            return impossible("route", *request.route, "left out with the method two-piece: it is a route of one piece");
+            return impossible("route", *request.route,
+                              "left out with the method two-piece: it is a route of one piece");
         }
         return twoPieces(request);
     }
     const std::string name = request.route.value_or(std::string(usualRoute(pattern)));
     const RouteTemplate* route = routeTemplate(name);
     if (route == nullptr) {
-        return unknown(name);
+        return tl::unexpected(unknownRoute(name));
     }
     auto laid = layWhereItFits(*route, pattern, request.shortSide);
     if (!laid) {

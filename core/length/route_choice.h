@@ -42,6 +42,12 @@ struct RouteChoice {
 /// {key: route} for a route with the two-piece method.
 [[nodiscard]] Result<RouteChoice> chooseRoute(const CutRequest& request);
 
+/// The method that a request gets.
+[[nodiscard]] Method chosenMethod(const CutRequest& request);
+
+/// RouteUnknown {route, known}.
+[[nodiscard]] Refusal unknownRoute(const std::string& route);
+
 /// Names of the one-piece routes that fit a pattern; a start end that nobody knows allows both.
 [[nodiscard]] std::vector<std::string_view> fittingRoutes(const Pattern& pattern);
 

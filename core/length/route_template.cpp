@@ -11,13 +11,11 @@ namespace rw::length {
 namespace {
 using Kind = StringId::Kind;
 
-constexpr RouteTemplate plain(std::string_view name, std::string_view shortArm, std::string_view longArm,
-                              int k) {
+constexpr RouteTemplate plain(std::string_view name, std::string_view shortArm, std::string_view longArm, int k) {
     return {name, shortArm, longArm, shortArm, longArm, k, false, false};
 }
 
-constexpr RouteTemplate throatUp(std::string_view name, std::string_view shortArm, std::string_view longArm,
-                                 int k) {
+constexpr RouteTemplate throatUp(std::string_view name, std::string_view shortArm, std::string_view longArm, int k) {
     return {name, shortArm, longArm, shortArm, longArm, k, false, true};
 }
 
@@ -26,16 +24,13 @@ constexpr std::array<RouteTemplate, 12> kTemplates{{
     plain("plain-1", "S1..n X1", "L1..n X2..x", 1),
     plain("plain-0", "S1..n", "L1..n X1..x", 0),
     plain("plain-2-reversed", "S1..n X2 X1", "L1..n X3..x", 2),
-    {"wrap-first-2", "S1..n-1 X1", "L1..n Xx Sn X2..x-1", "S1..n-1 X1", "L1..n Xx Sn X2..x-1", 1, true,
-     false},
+    {"wrap-first-2", "S1..n-1 X1", "L1..n Xx Sn X2..x-1", "S1..n-1 X1", "L1..n Xx Sn X2..x-1", 1, true, false},
     {"wrap-first-1", "S1..n-1", "L1..n Xx Sn X1..x-1", "S1..n-1", "L1..n Xx Sn X1..x-1", 0, false, false},
-    {"wrap-first-3", "S1..n-1", "L1..n-1 X1 Sn Xx Ln X2..x-1", "S1..n-1", "L1..n-1 X1 Sn Xx Ln X2..x-1", 0,
-     false, false},
+    {"wrap-first-3", "S1..n-1", "L1..n-1 X1 Sn Xx Ln X2..x-1", "S1..n-1", "L1..n-1 X1 Sn Xx Ln X2..x-1", 0, false,
+     false},
     {"wrap-last-1", "S1..n", "L1..n-1 X2..x Ln X1", "S1..n", "L1..n-1 X1..x Ln", 0, false, false},
-    {"wrap-last-2", "S1..n-1", "L1..n-1 X2..x Ln X1 Sn", "S1..n-1", "L1..n-1 X2..x Sn X1 Ln", 0, false,
-     false},
-    {"wrap-last-3", "S1..n Xx..x-1", "L1..n-1 X2..x-2 Ln X1", "S1..n Xx", "L1..n-1 X2..x-1 Ln X1", 1, false,
-     false},
+    {"wrap-last-2", "S1..n-1", "L1..n-1 X2..x Ln X1 Sn", "S1..n-1", "L1..n-1 X2..x Sn X1 Ln", 0, false, false},
+    {"wrap-last-3", "S1..n Xx..x-1", "L1..n-1 X2..x-2 Ln X1", "S1..n Xx", "L1..n-1 X2..x-1 Ln X1", 1, false, false},
     throatUp("throat-up-0", "S1..n", "L1..n Xx..1", 0),
     throatUp("throat-up-2", "S1..n Xx..x-1", "L1..n Xx-2..1", 2),
 }};
@@ -119,9 +114,7 @@ tl::expected<std::vector<RouteArm>, RouteFault> layPair(const std::vector<String
 }
 } // namespace
 
-std::span<const RouteTemplate> routeTemplates() {
-    return kTemplates;
-}
+std::span<const RouteTemplate> routeTemplates() { return kTemplates; }
 
 const RouteTemplate* routeTemplate(std::string_view name) {
     const auto found = std::ranges::find(kTemplates, name, &RouteTemplate::name);
@@ -143,8 +136,8 @@ Result<std::vector<StringId>> writtenArm(std::string_view arm, Side shortSide, i
     return order;
 }
 
-tl::expected<std::vector<RouteArm>, RouteFault> layTemplate(const RouteTemplate& route, HoopEnd start,
-                                                            Side shortSide, int mains, int crosses) {
+tl::expected<std::vector<RouteArm>, RouteFault> layTemplate(const RouteTemplate& route, HoopEnd start, Side shortSide,
+                                                            int mains, int crosses) {
     const bool odd = crosses % 2 != 0;
     const auto shortArm = writtenArm(odd ? route.shortOdd : route.shortEven, shortSide, mains, crosses);
     const auto longArm = writtenArm(odd ? route.longOdd : route.longEven, shortSide, mains, crosses);

@@ -34,12 +34,11 @@ struct RouteTemplate {
 
 /// The strings of one written arm for a pattern; `shortSide` says which side S is. Unreadable {what, text}
 /// for a token that is not as above. Numbers outside the pattern are left for the route's check.
-[[nodiscard]] Result<std::vector<StringId>> writtenArm(std::string_view arm, Side shortSide, int mains,
-                                                       int crosses);
+[[nodiscard]] Result<std::vector<StringId>> writtenArm(std::string_view arm, Side shortSide, int mains, int crosses);
 
 /// The two arms, short side first, for a start end. The fault is of the first arm that cannot be laid.
-[[nodiscard]] tl::expected<std::vector<RouteArm>, RouteFault>
-layTemplate(const RouteTemplate& route, HoopEnd start, Side shortSide, int mains, int crosses);
+[[nodiscard]] tl::expected<std::vector<RouteArm>, RouteFault> layTemplate(const RouteTemplate& route, HoopEnd start,
+                                                                          Side shortSide, int mains, int crosses);
 
 /// Two-piece mains: two arms, left first, 1 to n on each side. A centre main lies on `centreSide`.
 [[nodiscard]] std::vector<RouteArm> layMains(HoopEnd start, Side centreSide, int mains);

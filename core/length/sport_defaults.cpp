@@ -32,12 +32,9 @@ double crossesShare(Sport sport, bool openThroat, int crosses) {
     return 0;
 }
 
-Tension pounds(int value) {
-    return Tension::fromHundredths(value * 100, TensionUnit::Pound).value();
-}
+Tension pounds(int value) { return Tension::fromHundredths(value * 100, TensionUnit::Pound).value(); }
 
-CutRequest requestWith(Sport sport, int mains, int crosses, double diameterMm, int mainsPull,
-                       int crossesPull) {
+CutRequest requestWith(Sport sport, int mains, int crosses, double diameterMm, int mainsPull, int crossesPull) {
     const auto choice = [&](int pull) {
         return StringChoice{.material = Material::Nylon,
                             .diameterMm = diameterMm,
@@ -86,13 +83,9 @@ BedSpans bedSpans(Sport sport, bool openThroat, const Pattern& pattern, double l
             .spread = pattern.spread.value_or(kUsualSpread)};
 }
 
-Length usualPacket(Sport sport) {
-    return Length::fromMillimetres(sport == Sport::Tennis ? 12'200 : 10'000);
-}
+Length usualPacket(Sport sport) { return Length::fromMillimetres(sport == Sport::Tennis ? 12'200 : 10'000); }
 
-Method usualMethod(Sport sport) {
-    return sport == Sport::Squash ? Method::OnePiece : Method::TwoPiece;
-}
+Method usualMethod(Sport sport) { return sport == Sport::Squash ? Method::OnePiece : Method::TwoPiece; }
 
 CutRequest defaultRequest(Sport sport) {
     switch (sport) {

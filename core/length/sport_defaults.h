@@ -37,8 +37,7 @@ struct BedSpans {
 };
 
 /// The pattern's own spans where it has them, the sport's usual ones for a head of this size where not.
-[[nodiscard]] BedSpans bedSpans(Sport sport, bool openThroat, const Pattern& pattern, double lengthMm,
-                                double widthMm);
+[[nodiscard]] BedSpans bedSpans(Sport sport, bool openThroat, const Pattern& pattern, double lengthMm, double widthMm);
 
 /// What the trade strings this sport's jobs from every day, for the whole job: 12.2 m tennis (40 ft; the
 /// longer of the 12.0 and 12.2 m that are sold), 10 m badminton, 10 m squash (the longer of 9.1 and 10 m).

@@ -20,8 +20,7 @@ std::vector<double> gapsBetween(const std::vector<double>& places) {
     return gaps;
 }
 
-Result<void> checkGaps(const std::vector<double>& gaps, double diameterMm, std::string_view key,
-                       double span) {
+Result<void> checkGaps(const std::vector<double>& gaps, double diameterMm, std::string_view key, double span) {
     if (!gaps.empty() && *std::ranges::min_element(gaps) <= diameterMm) {
         return impossible(key, span,
                           "more than " + plainNumber(diameterMm * static_cast<double>(gaps.size())) +
@@ -31,7 +30,8 @@ Result<void> checkGaps(const std::vector<double>& gaps, double diameterMm, std::
 }
 
 /// The first and last of `others` (in their order) for which `meets` holds; they are neighbours all the way.
-template<class Meets> std::pair<int, int> gapsMet(int others, Meets meets) {
+template<class Meets>
+std::pair<int, int> gapsMet(int others, Meets meets) {
     int first = 0;
     while (first < others && !meets(first)) {
         ++first;
@@ -101,16 +101,14 @@ Result<StringBed> StringBed::lay(const Outline& outline, const Pattern& pattern,
     const HoopCurve curve(outline);
     StringBed bed;
     bed.layMains(curve, spreadPlaces(pattern.mains, spans.mainsSpanMm, spans.spread, 0));
-    std::vector<double> down =
-        spreadPlaces(pattern.crosses, spans.crossesSpanMm, spans.spread, spans.crossesCentreMm);
+    std::vector<double> down = spreadPlaces(pattern.crosses, spans.crossesSpanMm, spans.spread, spans.crossesCentreMm);
     std::ranges::reverse(down);
     bed.layCrosses(curve, down);
     const auto mainsApart = checkGaps(bed.m_mainGaps, diameterMm, "pattern.mainsSpanMm", spans.mainsSpanMm);
     if (!mainsApart) {
         return tl::unexpected(mainsApart.error());
     }
-    const auto crossesApart =
-        checkGaps(bed.m_crossGaps, diameterMm, "pattern.crossesSpanMm", spans.crossesSpanMm);
+    const auto crossesApart = checkGaps(bed.m_crossGaps, diameterMm, "pattern.crossesSpanMm", spans.crossesSpanMm);
     if (!crossesApart) {
         return tl::unexpected(crossesApart.error());
     }
@@ -157,13 +155,9 @@ const BedString& StringBed::at(const StringId& id) const {
     return id.kind == StringId::Kind::Cross ? m_crosses[indexOf(id, mains())] : m_mains[indexOf(id, mains())];
 }
 
-double StringBed::longestMain() const {
-    return std::ranges::max(m_mains, {}, &BedString::chordMm).chordMm;
-}
+double StringBed::longestMain() const { return std::ranges::max(m_mains, {}, &BedString::chordMm).chordMm; }
 
-double StringBed::longestCross() const {
-    return std::ranges::max(m_crosses, {}, &BedString::chordMm).chordMm;
-}
+double StringBed::longestCross() const { return std::ranges::max(m_crosses, {}, &BedString::chordMm).chordMm; }
 
 double StringBed::crimpOf(const StringId& id, double h) const {
     const BedString& string = at(id);

@@ -30,8 +30,8 @@ class StringBed {
 public:
     /// Refusal: ImpossibleValue {key, text, expected} when strings would lie outside the hoop, or closer
     /// together than they are thick (`diameterMm`).
-    [[nodiscard]] static Result<StringBed> lay(const Outline& outline, const Pattern& pattern,
-                                               const BedSpans& spans, double diameterMm);
+    [[nodiscard]] static Result<StringBed> lay(const Outline& outline, const Pattern& pattern, const BedSpans& spans,
+                                               double diameterMm);
 
     [[nodiscard]] int mains() const { return static_cast<int>(m_mains.size()); }
     [[nodiscard]] int crosses() const { return static_cast<int>(m_crosses.size()); }

@@ -16,12 +16,8 @@ namespace {
 
 constexpr double kSquareInch = 6.4516; // cm2: NIST SP 811, Appendix B.8
 
-CutRequest tennis98() {
-    return withSpans(headOf(Sport::Tennis, 329, 245, 16, 19), 181, 240);
-}
-CutRequest tennis98Dense() {
-    return withSpans(headOf(Sport::Tennis, 329, 245, 18, 20), 191, 255);
-}
+CutRequest tennis98() { return withSpans(headOf(Sport::Tennis, 329, 245, 16, 19), 181, 240); }
+CutRequest tennis98Dense() { return withSpans(headOf(Sport::Tennis, 329, 245, 18, 20), 191, 255); }
 CutRequest marked(double squareInches) {
     CutRequest request = defaultRequest(Sport::Tennis);
     request.hoop.headAreaCm2 = squareInches * kSquareInch;
@@ -33,12 +29,8 @@ CutRequest openSquash() {
     return request;
 }
 
-const PiecePlan& mainsOf(const CutPlan& plan) {
-    return plan.pieces.at(0);
-}
-const PiecePlan& crossesOf(const CutPlan& plan) {
-    return plan.pieces.at(1);
-}
+const PiecePlan& mainsOf(const CutPlan& plan) { return plan.pieces.at(0); }
+const PiecePlan& crossesOf(const CutPlan& plan) { return plan.pieces.at(1); }
 
 std::vector<Need> partsOf(const CutPlan& plan) {
     std::vector<Need> parts;
@@ -56,9 +48,8 @@ double modelsOwnCutWhenHeld(const CutPlan& plan) {
 
 bool saysLargerThanRules(const CutRequest& request, const std::string& measure) {
     const CutPlan plan = planCut(request).value();
-    return std::ranges::any_of(plan.why, [&](const Why& why) {
-        return why.kind == Why::Kind::LargerThanRules && why.text == measure;
-    });
+    return std::ranges::any_of(
+        plan.why, [&](const Why& why) { return why.kind == Why::Kind::LargerThanRules && why.text == measure; });
 }
 
 // 3: 98 in2 = 632.257 cm2, 100 in2 = 645.16 cm2, 500 cm2 = 77.500 in2: the factor is squared. NIST SP 811.
@@ -300,13 +291,12 @@ TEST(CheckValues, TableOfShortSides) {
         double nylon[3];
         double polyester[3];
     };
-    for (const Row& row :
-         {Row{16, 19, {2.7, 2.9, 3.1}, {2.8, 3.0, 3.2}}, Row{18, 20, {3.0, 3.2, 3.4}, {3.1, 3.3, 3.5}},
-          Row{20, 20, {3.3, 3.5, 3.7}, {3.5, 3.6, 3.9}}}) {
+    for (const Row& row : {Row{16, 19, {2.7, 2.9, 3.1}, {2.8, 3.0, 3.2}}, Row{18, 20, {3.0, 3.2, 3.4}, {3.1, 3.3, 3.5}},
+                           Row{20, 20, {3.3, 3.5, 3.7}, {3.5, 3.6, 3.9}}}) {
         for (int k = 0; k < 3; ++k) {
             const std::string route = "plain-" + std::to_string(k);
-            EXPECT_NEAR(shortSide(tennisAt52(Material::Nylon), row.mains, row.crosses, route.c_str()),
-                        row.nylon[k], kTenth)
+            EXPECT_NEAR(shortSide(tennisAt52(Material::Nylon), row.mains, row.crosses, route.c_str()), row.nylon[k],
+                        kTenth)
                 << row.mains << ' ' << route;
             EXPECT_NEAR(shortSide(tennisAt52(Material::Polyester), row.mains, row.crosses, route.c_str()),
                         row.polyester[k], kTenth)

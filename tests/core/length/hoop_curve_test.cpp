@@ -24,9 +24,7 @@ constexpr Head kHeads[] = {{329, 245, 0.5, 2, 2},     {360, 190, 0.6, 2, 1.5},  
                            {310, 200, 0.5, 2, 2},     {345, 265, 0.46, 2.3, 1.8}, {300, 160, 0.7, 1.2, 4},
                            {400, 120, 0.3, 3.7, 1.25}};
 
-HoopCurve curveOf(const Head& head) {
-    return {head.length, head.width, head.p, head.headN, head.throatN};
-}
+HoopCurve curveOf(const Head& head) { return {head.length, head.width, head.p, head.headN, head.throatN}; }
 
 /// |x/b|^n + |(y - y_w)/a|^n - 1 as the model writes it: below 0 inside the head.
 double equation(const Head& head, double x, double y) {

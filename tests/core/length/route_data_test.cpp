@@ -39,16 +39,14 @@ std::vector<Traced> readTraced() {
     QFile file(QStringLiteral(LENGTH_TEST_DATA "/routes.json"));
     EXPECT_TRUE(file.open(QIODevice::ReadOnly));
     std::vector<Traced> traced;
-    const QJsonArray patterns =
-        QJsonDocument::fromJson(file.readAll()).object()[QStringLiteral("patterns")].toArray();
+    const QJsonArray patterns = QJsonDocument::fromJson(file.readAll()).object()[QStringLiteral("patterns")].toArray();
     for (const QJsonValue& entry : patterns) {
         const QJsonObject object = entry.toObject();
         Pattern pattern;
         pattern.mains = object[QStringLiteral("mains")].toInt();
         pattern.crosses = object[QStringLiteral("crosses")].toInt();
-        pattern.mainsStart = object[QStringLiteral("mainsStart")].toString() == QStringLiteral("head")
-                                 ? HoopEnd::Head
-                                 : HoopEnd::Throat;
+        pattern.mainsStart =
+            object[QStringLiteral("mainsStart")].toString() == QStringLiteral("head") ? HoopEnd::Head : HoopEnd::Throat;
         const QJsonObject routes = object[QStringLiteral("routes")].toObject();
         for (const QString& name : routes.keys()) {
             const QJsonObject route = routes[name].toObject();

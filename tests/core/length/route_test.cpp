@@ -30,8 +30,7 @@ std::vector<RouteArm> laid(std::string_view route, HoopEnd start, int mains, int
 }
 
 TEST(WrittenArm, ReadsRangesUpAndDown) {
-    EXPECT_THAT(texts(writtenArm("S1..n-1 X1", Side::Left, 8, 6).value()),
-                ElementsAre("1L", "2L", "3L", "X1"));
+    EXPECT_THAT(texts(writtenArm("S1..n-1 X1", Side::Left, 8, 6).value()), ElementsAre("1L", "2L", "3L", "X1"));
     EXPECT_THAT(texts(writtenArm("Ln Xx..x-1", Side::Left, 8, 6).value()), ElementsAre("4R", "X6", "X5"));
     EXPECT_THAT(texts(writtenArm("Sn Xx-4..1", Side::Right, 8, 6).value()), ElementsAre("4R", "X2", "X1"));
 }
@@ -83,8 +82,7 @@ TEST(RouteCheck, NamesTheFirstFault) {
     EXPECT_EQ(faultAfter([](auto& arms) { arms[1].strings.pop_back(); }).kind, Fault::NotLaid);
     EXPECT_EQ(faultAfter([](auto& arms) { arms[1].strings.pop_back(); }).string->text(), "X19");
     EXPECT_EQ(faultAfter([](auto& arms) { arms[0].strings.clear(); }).kind, Fault::EmptyArm);
-    EXPECT_EQ(faultAfter([](auto& arms) { arms[1].strings.back().to = RunsTo::Right; }).kind,
-              Fault::RunsElsewhere);
+    EXPECT_EQ(faultAfter([](auto& arms) { arms[1].strings.back().to = RunsTo::Right; }).kind, Fault::RunsElsewhere);
     EXPECT_EQ(faultAfter([](auto& arms) { std::swap(arms[0].strings[0], arms[0].strings[2]); }).kind,
               Fault::NotFromMiddle);
     EXPECT_EQ(faultAfter([](auto& arms) { arms[0].strings[3].id.kind = Kind::MainRight; }).kind,

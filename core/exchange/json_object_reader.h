@@ -1,0 +1,78 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/result.h"
+
+#include <QJsonObject>
+
+#include <functional>
+#include <optional>
+#include <span>
+#include <string>
+#include <string_view>
+#include <vector>
+
+namespace rw::exchange {
+
+/// A word of a file and what it stands for.
+template<class T>
+struct Choice {
+    std::string_view word;
+    T value;
+};
+
+/// Reads one JSON object key by key into values that keep what they have when the key is left out. The first thing
+/// that is wrong is kept and told by result(); after it nothing more is read.
+class JsonObjectReader {
+public:
+    /// `path` is where the object stands, "" at the top. Every key must be among `known`: UnknownKey {key, known}.
+    JsonObjectReader(const QJsonObject& object, std::string path, std::span<const std::string_view> known);
+
+    void number(std::string_view key, double& into);
+    void number(std::string_view key, std::optional<double>& into);
+    void whole(std::string_view key, int& into);
+    void yesNo(std::string_view key, bool& into);
+    void text(std::string_view key, std::optional<std::string>& into);
+    /// ImpossibleValue {key, text, expected: "one of ..."} for a word that is not a choice.
+    template<class T>
+    void oneOf(std::string_view key, std::span<const Choice<T>> choices, T& into);
+    /// An object inside this one; `read` is called with its reader when the key is there.
+    void object(std::string_view key, std::span<const std::string_view> known,
+                const std::function<void(JsonObjectReader&)>& read);
+
+    [[nodiscard]] bool has(std::string_view key) const;
+    void refuseValue(std::string_view key, std::string text, std::string expected);
+    [[nodiscard]] const Result<void>& result() const { return m_result; }
+
+private:
+    /// The value when it is there and nothing was wrong so far.
+    [[nodiscard]] std::optional<QJsonValue> value(std::string_view key) const;
+    void wrongType(std::string_view key, std::string_view expected);
+
+    QJsonObject m_object;
+    std::string m_path;
+    Result<void> m_result;
+};
+
+/// "a, b or c".
+[[nodiscard]] std::string oneOfThese(std::span<const std::string_view> words);
+
+template<class T>
+void JsonObjectReader::oneOf(std::string_view key, std::span<const Choice<T>> choices, T& into) {
+    std::optional<std::string> word;
+    text(key, word);
+    if (!word) {
+        return;
+    }
+    std::vector<std::string_view> words;
+    for (const Choice<T>& choice : choices) {
+        if (choice.word == *word) {
+            into = choice.value;
+            return;
+        }
+        words.push_back(choice.word);
+    }
+    refuseValue(key, *word, oneOfThese(words));
+}
+
+} // namespace rw::exchange
