@@ -20,8 +20,9 @@ struct ReelFill {
     std::optional<Length> perJob;  ///< notches, one a whole job
 };
 
-/// Draws a reel seen from the side into `area`: the winding is as thick as its share of a new reel, its outer layers
-/// hatched as far as they are promised. A promise beyond what is left is shown by an open edge. Draws no background.
+/// Draws a reel seen from the side into `area`: the winding is as thick as its share of a new reel, and as much of its
+/// width as is promised leans the other way in the accent colour, with a notch where each whole job ends. A promise
+/// beyond what is left is shown by an open edge. Draws no background. Leaves the painter as it was.
 void drawReel(QPainter& painter, const QRectF& area, const ReelFill& fill, const Palette& palette = Palette::light());
 
 } // namespace rw::ui
