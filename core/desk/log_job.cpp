@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/intake.h"
 #include "core/desk/lookups.h"
+#include "core/desk/settings.h"
 
 namespace rw::desk {
 
@@ -84,7 +85,9 @@ Result<Job> logJob(Transaction& ledger, const LogJob& command) {
     if (!preview) {
         return tl::unexpected(preview.error());
     }
-    return jobOf(ledger, ledger.jobs().add(jobFrom(command, *preview, *std::move(note)), command.by));
+    Job job = jobFrom(command, *preview, *std::move(note));
+    job.number = nextJobNumber(ledger);
+    return jobOf(ledger, ledger.jobs().add(job, command.by));
 }
 
 } // namespace rw::desk

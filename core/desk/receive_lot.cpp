@@ -3,11 +3,28 @@
 #include "core/desk/replan.h"
 #include "core/desk/stockroom.h"
 
+#include <algorithm>
+#include <charconv>
+
 namespace rw::desk {
 
 namespace {
 constexpr Length kShortestNew = Length::fromMillimetres(1'000);
 constexpr std::int64_t kLongestBatch = 80;
+
+/// The highest n of the open lots that are called like "K-n".
+std::int64_t highestNumber(Transaction& ledger, const StringArticle& article) {
+    std::int64_t highest = 0;
+    const std::string begin = article.code + "-";
+    for (const Lot& lot : ledger.lots().open(*article.id)) {
+        std::int64_t number = 0;
+        const char* const end = lot.tag.data() + lot.tag.size();
+        if (lot.tag.starts_with(begin) && std::from_chars(lot.tag.data() + begin.size(), end, number).ptr == end) {
+            highest = std::max(highest, number);
+        }
+    }
+    return highest;
+}
 
 Result<std::string> tagFor(Transaction& ledger, const StringArticle& article, const std::string& typed) {
     auto tag = maybeWordsOf("tag", typed, kLongestTag);
@@ -15,9 +32,9 @@ Result<std::string> tagFor(Transaction& ledger, const StringArticle& article, co
         return tag;
     }
     if (tag->empty()) {
-        int number = 1;
+        std::int64_t number = highestNumber(ledger, article);
         do {
-            *tag = article.code + "-" + std::to_string(number++);
+            *tag = article.code + "-" + std::to_string(++number);
         } while (ledger.lots().byTag(*tag));
     } else if (ledger.lots().byTag(*tag)) {
         return refuse(Code::ImpossibleValue,

@@ -128,4 +128,9 @@ ShopSettings readSettings(Shop& shop) {
     return settings;
 }
 
+std::int64_t nextJobNumber(Transaction& ledger) {
+    const int first = number(ledger.shop(), setting::kFirstJobNumber, 0, 1, 999'999'999);
+    return first != 0 && !ledger.jobs().byNumber(first) ? first : 0;
+}
+
 } // namespace rw::desk

@@ -2,12 +2,13 @@
 #pragma once
 
 #include "core/calendar/promise.h"
-#include "core/desk/port/repositories.h"
+#include "core/desk/port/ledger.h"
 #include "core/frames/sport.h"
 #include "core/units/length.h"
 
 #include <array>
 #include <chrono>
+#include <cstdint>
 #include <string_view>
 
 // The shop's settings: what they are called in the ledger, and what they mean.
@@ -27,7 +28,9 @@ constexpr std::string_view kStepMinutes = "promise.step-minutes";
 constexpr std::string_view kRunningShortJobs = "running-short.jobs";
 constexpr std::string_view kTapeStepMm = "tape-step-mm";
 constexpr std::string_view kCeilingPercent = "ceiling-percent"; ///< chance of a spoiled job that is accepted
-constexpr std::string_view kShortSide = "short-side";           ///< "left" or "right", where nothing else decides
+/// The number of the first job, for a shop whose tags go on from its old book; else the ledger begins the count.
+constexpr std::string_view kFirstJobNumber = "job-number.first";
+constexpr std::string_view kShortSide = "short-side"; ///< "left" or "right", where nothing else decides
 } // namespace setting
 
 /// The settings as values. What is not stored, or stored unreadably, has its default.
@@ -40,6 +43,9 @@ struct ShopSettings {
     Side shortSide = Side::Left;
     Length reach = Length::fromMillimetres(300); ///< the longest of the shop's machines: a cut serves whichever is free
 };
+
+/// The number that the next job must have: the first of a shop that set one; 0 when the ledger counts on.
+[[nodiscard]] std::int64_t nextJobNumber(Transaction& ledger);
 
 /// A shop that never opens could promise nothing, so a week without any hours counts as not set.
 [[nodiscard]] ShopSettings readSettings(Shop& shop);

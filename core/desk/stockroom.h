@@ -28,7 +28,7 @@ struct ShelfString {
 [[nodiscard]] Result<std::vector<ShelfString>> shelf(Transaction& ledger);
 
 struct ReceiveLot {
-    std::string tag; ///< "" : the next free one of the string, "K-5"
+    std::string tag; ///< "": the one after the highest of the string's open lots, "K-5"
     StringArticleId article;
     LotKind kind = LotKind::Reel;
     std::optional<CustomerId> owner;
