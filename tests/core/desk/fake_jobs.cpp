@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/desk/fake_jobs.h"
+
+#include "core/base/world_error.h"
+
+namespace rw::desk::test {
+
+namespace {
+/// The state of a job by its events: there is no other.
+JobState stateOf(const Rows& rows, JobId job) {
+    std::optional<JobState> state;
+    for (const JobEvent& event : rows.events) {
+        if (event.job == job) {
+            state = *stateAfter(state, event.kind);
+        }
+    }
+    return state.value();
+}
+
+std::optional<DoneCut> cutOf(Rows& rows, const JobPiece& piece, const Attempt& attempt) {
+    const auto moved = std::ranges::find_if(rows.movements, [&](const Movement& m) { return m.attempt == attempt.id; });
+    if (moved != rows.movements.end()) {
+        Length until = Length::fromMillimetres(0);
+        for (auto other = rows.movements.begin(); other != std::next(moved); ++other) {
+            until += other->lot == moved->lot ? other->change : Length::fromMillimetres(0);
+        }
+        return DoneCut{moved->lot, rowOf(rows.lots, moved->lot)->tag, -moved->change, moved->by.at,
+                       until == Length::fromMillimetres(0)};
+    }
+    const auto event = std::ranges::find_if(
+        rows.events, [&](const JobEvent& e) { return e.kind == JobEventKind::Cut && e.attempt == attempt.id; });
+    if (piece.source == PieceSource::CustomersSet && event != rows.events.end()) {
+        return DoneCut{std::nullopt, {}, piece.planned, event->by.at};
+    }
+    return std::nullopt;
+}
+} // namespace
+
+JobId FakeJobs::add(const Job& job, const By& by) {
+    if (byRequestKey(job.requestKey)) {
+        throw LedgerGuard("request key " + job.requestKey);
+    }
+    std::int64_t highest = 1000;
+    for (const Job& other : m_rows.jobs) {
+        highest = std::max(highest, other.number);
+    }
+    Job& kept = m_rows.jobs.emplace_back(job);
+    kept.id = m_rows.next<JobId>();
+    kept.number = job.number != 0 ? job.number : highest + 1;
+    kept.total = Money::zero(job.total.currency());
+    for (const Charge& charge : job.charges) {
+        kept.total += charge.amount;
+    }
+    for (JobPiece& piece : kept.pieces) {
+        piece.id = m_rows.next<JobPieceId>();
+        piece.attempts = {{m_rows.next<AttemptId>(), 1, std::nullopt, std::nullopt}};
+    }
+    const JobId id = *kept.id;
+    record({std::nullopt, id, JobEventKind::Logged, by, std::nullopt, std::nullopt});
+    return id;
+}
+
+std::optional<Job> FakeJobs::get(JobId id) {
+    auto job = copyOf(m_rows.jobs, id);
+    if (job) {
+        job->state = stateOf(m_rows, id);
+        for (JobPiece& piece : job->pieces) {
+            for (Attempt& attempt : piece.attempts) {
+                attempt.cut = cutOf(m_rows, piece, attempt);
+            }
+        }
+    }
+    return job;
+}
+
+std::optional<JobId> FakeJobs::byNumber(std::int64_t number) {
+    const auto found = std::ranges::find(m_rows.jobs, number, &Job::number);
+    return found == m_rows.jobs.end() ? std::nullopt : found->id;
+}
+
+std::optional<JobId> FakeJobs::byRequestKey(std::string_view key) {
+    const auto found = std::ranges::find(m_rows.jobs, key, &Job::requestKey);
+    return found == m_rows.jobs.end() ? std::nullopt : found->id;
+}
+
+std::vector<JobLine> FakeJobs::inStates(const std::vector<JobState>& states) {
+    std::vector<JobLine> lines;
+    for (const Job& row : m_rows.jobs) {
+        const Job job = *get(*row.id);
+        if (std::ranges::find(states, job.state) == states.end()) {
+            continue;
+        }
+        const Racket& racket = *rowOf(m_rows.rackets, job.racket);
+        const FrameModel& frame = *rowOf(m_rows.frames, racket.frame);
+        lines.push_back({*job.id, job.number, job.state, rowOf(m_rows.customers, job.customer)->name, frame.name,
+                         racket.mark, frame.sport, job.method, job.asked, codesOf(job), job.promised, job.logged});
+    }
+    std::ranges::sort(
+        lines, {}, [](const JobLine& line) { return std::tuple(line.promised.value_or(Instant::max()), line.number); });
+    return lines;
+}
+
+std::vector<JobId> FakeJobs::ofRacket(RacketId racket) {
+    return newest([&](const Job& job) { return job.racket == racket; });
+}
+
+std::vector<JobId> FakeJobs::ofCustomer(CustomerId customer) {
+    return newest([&](const Job& job) { return job.customer == customer; });
+}
+
+std::vector<JobId> FakeJobs::ofFrame(FrameModelId frame, int atMost) {
+    auto ids = newest([&](const Job& job) { return rowOf(m_rows.rackets, job.racket)->frame == frame; });
+    ids.erase(ids.begin() + std::min<std::ptrdiff_t>(atMost, std::ssize(ids)), ids.end());
+    return ids;
+}
+
+std::optional<JobId> FakeJobs::ofAttempt(AttemptId attempt) {
+    for (const Job& job : m_rows.jobs) {
+        for (const JobPiece& piece : job.pieces) {
+            if (std::ranges::find(piece.attempts, std::optional(attempt), &Attempt::id) != piece.attempts.end()) {
+                return job.id;
+            }
+        }
+    }
+    return std::nullopt;
+}
+
+std::vector<Length> FakeJobs::lastTakes(StringArticleId article, int atMost) {
+    std::vector<Length> takes;
+    for (const JobId id : newest([](const Job&) { return true; })) {
+        const Job job = *get(id);
+        Length taken = Length::fromMillimetres(0);
+        for (const JobPiece& piece : job.pieces) {
+            if (piece.article == article && piece.isCut() && piece.current().cut->lot) {
+                taken += piece.current().cut->length;
+            }
+        }
+        const bool done = job.state == JobState::Strung || job.state == JobState::Collected;
+        if (done && taken.isPositive() && std::ssize(takes) < atMost) {
+            takes.push_back(taken);
+        }
+    }
+    return takes;
+}
+
+JobEventId FakeJobs::record(const JobEvent& event) {
+    const bool first = event.kind == JobEventKind::Logged;
+    if (!first && !stateAfter(stateOf(m_rows, event.job), event.kind)) {
+        throw LedgerGuard("event " + std::string(jobEventKindText(event.kind)));
+    }
+    m_rows.events.push_back(event);
+    m_rows.events.back().id = m_rows.next<JobEventId>();
+    if (event.kind == JobEventKind::Collected) {
+        rowOf(m_rows.jobs, event.job)->collected = event.by.at;
+    }
+    return *m_rows.events.back().id;
+}
+
+std::vector<JobEvent> FakeJobs::events(JobId job) {
+    std::vector<JobEvent> found;
+    std::ranges::copy_if(m_rows.events, std::back_inserter(found),
+                         [&](const JobEvent& event) { return event.job == job; });
+    return found;
+}
+
+int FakeJobs::loseAttempt(AttemptId id, LostReason reason, Instant) {
+    for (Job& job : m_rows.jobs) {
+        for (JobPiece& piece : job.pieces) {
+            Attempt& attempt = piece.attempts.back();
+            if (attempt.id == id) {
+                attempt.lost = reason;
+                const int next = attempt.number + 1;
+                piece.attempts.push_back({m_rows.next<AttemptId>(), next, std::nullopt, std::nullopt});
+                return next;
+            }
+        }
+    }
+    throw LedgerGuard("no open attempt");
+}
+
+void FakeJobs::plan(JobPieceId id, std::optional<LotId> lot, Length planned, bool pinned) {
+    for (Job& job : m_rows.jobs) {
+        if (JobPiece* piece = rowOf(job.pieces, id)) {
+            piece->lot = lot;
+            piece->planned = planned;
+            piece->pinned = pinned;
+        }
+    }
+}
+
+void FakeJobs::setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) {
+    rowOf(m_rows.jobs, job)->strung = Strung{tensions, machine, rowOf(m_rows.events, event)->by};
+}
+
+void FakeJobs::addNote(JobId job, std::string_view words) {
+    std::string& note = rowOf(m_rows.jobs, job)->note;
+    note += (note.empty() ? "" : "\n") + std::string(words);
+}
+
+void FakeJobs::pay(JobId job, Money amount, std::string_view way, const By&) {
+    m_rows.payments.push_back({job, amount, std::string(way)});
+}
+
+Money FakeJobs::paid(JobId job) {
+    Money sum = Money::zero(Currency::pounds());
+    for (const auto& payment : m_rows.payments) {
+        sum += payment.job == job ? payment.amount : Money::zero(Currency::pounds());
+    }
+    return sum;
+}
+
+void FakeJobs::handOver(JobId job, JobEventId, std::string_view takenBy) { m_rows.takenBy[job] = takenBy; }
+
+std::string FakeJobs::codesOf(const Job& job) {
+    std::string codes;
+    std::string last;
+    for (const JobPiece& piece : job.pieces) {
+        const std::string code = rowOf(m_rows.articles, piece.article)->code;
+        if (code != last) {
+            codes += (codes.empty() ? "" : " / ") + code;
+        }
+        last = code;
+    }
+    return codes;
+}
+
+} // namespace rw::desk::test

@@ -1,0 +1,58 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "tests/core/desk/fake_rows.h"
+
+#include <algorithm>
+#include <functional>
+#include <iterator>
+#include <tuple>
+#include <vector>
+
+namespace rw::desk::test {
+
+/// The jobs of a fake ledger: their states come from their events, their cuts from the movements.
+class FakeJobs final : public Jobs {
+public:
+    explicit FakeJobs(Rows& rows)
+        : m_rows(rows) {}
+    JobId add(const Job& job, const By& by) override;
+    std::optional<Job> get(JobId id) override;
+    std::optional<JobId> byNumber(std::int64_t number) override;
+    std::optional<JobId> byRequestKey(std::string_view key) override;
+    std::vector<JobLine> inStates(const std::vector<JobState>& states) override;
+    std::vector<JobId> ofRacket(RacketId racket) override;
+    std::vector<JobId> ofCustomer(CustomerId customer) override;
+    std::vector<JobId> ofFrame(FrameModelId frame, int atMost) override;
+    std::optional<JobId> ofAttempt(AttemptId attempt) override;
+    std::vector<Length> lastTakes(StringArticleId article, int atMost) override;
+    JobEventId record(const JobEvent& event) override;
+    std::vector<JobEvent> events(JobId job) override;
+    int loseAttempt(AttemptId id, LostReason reason, Instant) override;
+    void plan(JobPieceId id, std::optional<LotId> lot, Length planned, bool pinned) override;
+    void setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) override;
+    void addNote(JobId job, std::string_view words) override;
+    void pay(JobId job, Money amount, std::string_view way, const By&) override;
+    Money paid(JobId job) override;
+    void handOver(JobId job, JobEventId, std::string_view takenBy) override;
+
+private:
+    template<class Wanted>
+    std::vector<JobId> newest(Wanted wanted) {
+        std::vector<const Job*> jobs;
+        for (const Job& job : m_rows.jobs) {
+            if (wanted(job)) {
+                jobs.push_back(&job);
+            }
+        }
+        std::ranges::sort(jobs, std::ranges::greater(),
+                          [](const Job* job) { return std::tuple(job->logged, *job->id); });
+        std::vector<JobId> ids;
+        std::ranges::transform(jobs, std::back_inserter(ids), [](const Job* job) { return *job->id; });
+        return ids;
+    }
+    std::string codesOf(const Job& job);
+    Rows& m_rows;
+};
+
+} // namespace rw::desk::test

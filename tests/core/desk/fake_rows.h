@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/port/ledger.h"
+
+#include <algorithm>
+#include <map>
+#include <string>
+#include <vector>
+
+namespace rw::desk::test {
+
+/// Everything a ledger holds, as values: a transaction works on a copy, and to commit is to put the copy in place.
+struct Rows {
+    struct Note {
+        JobId job;
+        std::string words;
+    };
+    struct Payment {
+        JobId job;
+        Money amount;
+        std::string way;
+    };
+    std::vector<Customer> customers;
+    std::vector<Racket> rackets;
+    std::vector<FrameModel> frames;
+    std::vector<UsualCut> usualCuts;
+    std::vector<StringArticle> articles;
+    std::vector<Lot> lots;
+    std::vector<Movement> movements;
+    std::vector<Job> jobs; ///< without what is derived
+    std::vector<JobEvent> events;
+    std::vector<Payment> payments;
+    std::map<JobId, std::string> takenBy;
+    std::vector<PriceList> priceLists;
+    std::map<std::string, std::string, std::less<>> settings;
+    std::vector<StaffMember> staff;
+    std::vector<Machine> machines;
+    std::int64_t lastId = 0;
+
+    template<class AnyId>
+    AnyId next() {
+        return AnyId::of(++lastId);
+    }
+};
+
+template<class Row, class AnyId>
+Row* rowOf(std::vector<Row>& rows, AnyId id) {
+    const auto found = std::ranges::find(rows, std::optional(id), &Row::id);
+    return found == rows.end() ? nullptr : &*found;
+}
+
+template<class Row, class AnyId>
+std::optional<Row> copyOf(std::vector<Row>& rows, AnyId id) {
+    const Row* row = rowOf(rows, id);
+    return row == nullptr ? std::nullopt : std::optional(*row);
+}
+
+} // namespace rw::desk::test
