@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/drawing/head_drawing.h"
 
+#include "ui/drawing/dots.h"
 #include "ui/drawing/head_geometry.h"
 #include "ui/drawing/paper_text.h"
 
@@ -40,11 +41,12 @@ public:
         const double end = bare ? kBareMargin : kEndMargin;
         const double key = how.detail == HeadDetail::Page ? kKeyHeight : 0;
         const QRectF scene = hoop.adjusted(-side, -end, side, end + key);
-        m_scale = std::min(area.width() / scene.width(), area.height() / scene.height());
+        const double scale = std::min(area.width() / scene.width(), area.height() / scene.height());
         painter.translate(area.center());
-        painter.scale(m_scale, m_scale);
+        painter.scale(scale, scale);
         painter.translate(-scene.center());
         m_scene = scene;
+        m_dots = dotsPerUnit(painter);
     }
 
     void draw() {
@@ -83,12 +85,12 @@ private:
         return {piece > 0, m_how.palette.ink};
     }
 
-    /// Millimetres of the frame for a thickness that must be at least `points` in the picture.
-    [[nodiscard]] double thick(double mm, double points) const { return std::max(mm, points / m_scale); }
+    /// Millimetres of the frame for a thickness that must be at least so many dots of a screen.
+    [[nodiscard]] double thick(double mm, double dots) const { return std::max(mm, dots / m_dots); }
     [[nodiscard]] double solidWidth() const { return thick(1.7, 0.9); }
     [[nodiscard]] double hollowWidth() const { return thick(2.9, 2.2); }
     [[nodiscard]] double hollowPen() const { return thick(0.65, 0.6); }
-    [[nodiscard]] bool isWoven() const { return m_how.detail != HeadDetail::Thumbnail && m_scale > 0.45; }
+    [[nodiscard]] bool isWoven() const { return m_how.detail != HeadDetail::Thumbnail && m_dots > 0.45; }
 
     void setPen(const QColor& color, double width, Qt::PenCapStyle cap = Qt::RoundCap) {
         m_painter.setPen(QPen(color, width, Qt::SolidLine, cap, Qt::RoundJoin));
@@ -342,7 +344,7 @@ private:
     const HeadDrawing& m_how;
     HeadGeometry m_head;
     QRectF m_scene;
-    double m_scale = 1;
+    double m_dots = 1; ///< of a usual screen, for a millimetre of the frame
 };
 } // namespace
 

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/drawing/reel_drawing.h"
 
+#include "ui/drawing/dots.h"
+
 #include <QPainter>
 
 #include <algorithm>
@@ -24,9 +26,10 @@ public:
         : m_painter(painter)
         , m_fill(fill)
         , m_palette(palette) {
-        m_scale = std::min(area.width() / kWidth, area.height() / kHeight);
+        const double scale = std::min(area.width() / kWidth, area.height() / kHeight);
         painter.translate(area.center());
-        painter.scale(m_scale, m_scale);
+        painter.scale(scale, scale);
+        m_dots = dotsPerUnit(painter);
         painter.setRenderHint(QPainter::Antialiasing);
     }
 
@@ -44,7 +47,7 @@ public:
     }
 
 private:
-    [[nodiscard]] double pen(double mm, double points) const { return std::max(mm, points / m_scale); }
+    [[nodiscard]] double pen(double width, double dots) const { return std::max(width, dots / m_dots); }
 
     /// How far a winding of this length stands from the axis. Straight in the length, not in its volume: two reels are
     /// compared by eye, and half as thick must mean half as long.
@@ -101,8 +104,8 @@ private:
         m_painter.save();
         m_painter.setClipRect(where, Qt::IntersectClip);
         setPen(color, pen(0.8, 0.6));
-        // Too small a picture for single turns is read as a tone: keep the lines a few points apart.
-        const double turn = std::max(kTurn, 2.6 / m_scale);
+        // Too small a picture for single turns is read as a tone: keep the lines a few dots apart.
+        const double turn = std::max(kTurn, 2.6 / m_dots);
         const double sway = lean * where.height() / kHeight;
         for (double x = where.left() - std::abs(sway); x < where.right() + std::abs(sway); x += turn) {
             m_painter.drawLine(QPointF(x, where.bottom()), QPointF(x + sway, where.top()));
@@ -117,7 +120,7 @@ private:
         }
         const QRectF all = band(reachOf(m_fill.left));
         const double step = all.width() * m_fill.perJob->metres() / m_fill.left.metres();
-        if (step * m_scale < 3) {
+        if (step * m_dots < 3) {
             return;
         }
         setPen(m_palette.ink, pen(1.4, 1));
@@ -150,7 +153,7 @@ private:
     QPainter& m_painter;
     const ReelFill& m_fill;
     const Palette& m_palette;
-    double m_scale = 1;
+    double m_dots = 1; ///< of a usual screen, for one of the reel's own units
 };
 } // namespace
 

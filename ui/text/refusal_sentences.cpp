@@ -1,10 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/text/sentences.h"
 
+#include "core/jobs/job_state.h"
+#include "core/length/piece_role.h"
 #include "core/units/length.h"
 #include "ui/text/format.h"
+#include "ui/text/words.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 namespace rw::ui {
 
@@ -45,9 +49,32 @@ public:
     [[nodiscard]] QString ledger() const {
         return has("ledger") ? oneLine(fromUtf8(m_refusal.text("ledger")), 200) : Sentences::tr("The ledger");
     }
-    [[nodiscard]] QString piece() const { return plain("piece", Sentences::tr("piece")); }
+    /// "the mains were", "the string was": what a piece of one string is called alone.
+    [[nodiscard]] QString pieceWas() const {
+        return isWhole() ? Sentences::tr("the string was")
+                         : Sentences::tr("the %1 were").arg(plain("piece", Sentences::tr("strings")));
+    }
+    [[nodiscard]] QString pieceIs() const {
+        return isWhole() ? Sentences::tr("the string is")
+                         : Sentences::tr("the %1 are").arg(plain("piece", Sentences::tr("strings")));
+    }
+    [[nodiscard]] QString pieceHas() const {
+        return isWhole() ? Sentences::tr("the string has")
+                         : Sentences::tr("the %1 have").arg(plain("piece", Sentences::tr("strings")));
+    }
+    /// One state or several with commas, in the trade's words: "logged or on the machine".
+    [[nodiscard]] QString states(const char* name) const {
+        QStringList words;
+        for (const QString& state : fromUtf8(m_refusal.text(name)).split(QStringLiteral(", "), Qt::SkipEmptyParts)) {
+            const auto known = jobStateFromText(state.toStdString());
+            words << (known ? jobStateWord(*known) : oneLine(state, 40));
+        }
+        const QString last = words.isEmpty() ? QString() : words.takeLast();
+        return words.isEmpty() ? last : Sentences::tr("%1 or %2").arg(words.join(QStringLiteral(", ")), last);
+    }
 
 private:
+    [[nodiscard]] bool isWhole() const { return pieceRoleFromText(m_refusal.text("piece")) == PieceRole::Whole; }
     static QString oneLine(QString text, qsizetype most) {
         for (QChar& c : text) {
             if (c.category() == QChar::Other_Control) {
@@ -147,18 +174,18 @@ QString wrongLot(const Facts& facts) {
 
 QString wrongState(const Facts& facts) {
     if (facts.has("state") && facts.has("wanted")) {
-        return Sentences::tr("%1 is %2, so it cannot be %3.")
-            .arg(facts.job(), facts.plain("state", {}), facts.plain("wanted", {}));
+        return Sentences::tr("%1 is %2; for this it must be %3.")
+            .arg(facts.job(), facts.states("state"), facts.states("wanted"));
     }
     return Sentences::tr("%1 is not at a step where this can be done.").arg(facts.job());
 }
 
 QString alreadyCut(const Facts& facts) {
     if (facts.has("lengthMm") && facts.has("lot")) {
-        return Sentences::tr("%1: the %2 were cut before, %3 off %4; nothing was changed.")
-            .arg(facts.job(), facts.piece(), facts.length("lengthMm"), facts.typed("lot"));
+        return Sentences::tr("%1: %2 cut before, %3 off %4; nothing was changed.")
+            .arg(facts.job(), facts.pieceWas(), facts.length("lengthMm"), facts.typed("lot"));
     }
-    return Sentences::tr("%1: the %2 were cut before; nothing was changed.").arg(facts.job(), facts.piece());
+    return Sentences::tr("%1: %2 cut before; nothing was changed.").arg(facts.job(), facts.pieceWas());
 }
 
 QString changedMeanwhile(const Facts& facts) {
@@ -255,10 +282,10 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
     case Code::WrongState: return wrongState(facts);
     case Code::AlreadyCut: return alreadyCut(facts);
     case Code::NotCut:
-        return Sentences::tr("%1: the %2 are not cut yet.").arg(facts.job(), facts.piece());
+        return Sentences::tr("%1: %2 not cut yet.").arg(facts.job(), facts.pieceIs());
     case Code::StaleAttempt:
-        return Sentences::tr("%1: the %2 have moved on to another length since this card was opened; open it again.")
-            .arg(facts.job(), facts.piece());
+        return Sentences::tr("%1: %2 moved on to another length since this card was opened; open it again.")
+            .arg(facts.job(), facts.pieceHas());
     case Code::ChangedMeanwhile: return changedMeanwhile(facts);
     case Code::NotFound:
         return facts.has("text") ? Sentences::tr("There is no %1 %2.").arg(facts.thing(), facts.typed("text"))

@@ -58,8 +58,8 @@ const std::vector<Case> kCases = {
     {Code::LotClosed, {{"lot", "K-2"}}, "Lot “K-2” is closed; nothing can be cut from it."},
     {Code::MeasureFirst, {{"lot", "K-2"}, {"lengthMm", mm(6400)}, {"wantedMm", mm(6500)}},
      "Lot “K-2” has 6.4 m by the book and 6.5 m are wanted: measure what is left and enter it."},
-    {Code::WrongState, {{"job", mm(2120)}, {"state", "collected"}, {"wanted", "cut"}},
-     "Job 2120 is collected, so it cannot be cut."},
+    {Code::WrongState, {{"job", mm(2120)}, {"state", "collected"}, {"wanted", "logged, waiting, on-the-machine"}},
+     "Job 2120 is collected; for this it must be logged, waiting or on the machine."},
     {Code::AlreadyCut,
      {{"job", mm(2120)}, {"piece", "mains"}, {"attempt", mm(1)}, {"lengthMm", mm(6200)}, {"lot", "K-2"}},
      "Job 2120: the mains were cut before, 6.2 m off “K-2”; nothing was changed."},
@@ -133,6 +133,15 @@ TEST(Sentences, LengthsFollowTheLocale) {
     const Refusal refusal(Code::NotEnoughString,
                           {{"lot", "K-2"}, {"lengthMm", mm(6350)}, {"wantedMm", mm(6400)}});
     EXPECT_EQ(said(sentenceFor(refusal, kGerman)), "Lot “K-2” has 6,35 m, and 6,4 m are wanted: 0,05 m too little.");
+}
+
+TEST(Sentences, ASingleStringIsNotMany) {
+    const std::vector<Argument> whole = {{"job", mm(2120)}, {"piece", "whole"}};
+    EXPECT_EQ(said(sentenceFor(Refusal(Code::NotCut, whole), kEnglish)), "Job 2120: the string is not cut yet.");
+    EXPECT_EQ(said(sentenceFor(Refusal(Code::AlreadyCut, whole), kEnglish)),
+              "Job 2120: the string was cut before; nothing was changed.");
+    EXPECT_EQ(said(sentenceFor(Refusal(Code::StaleAttempt, whole), kEnglish)),
+              "Job 2120: the string has moved on to another length since this card was opened; open it again.");
 }
 
 TEST(Sentences, RepeatWhatWasTypedAndNothingElse) {

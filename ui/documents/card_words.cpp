@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/documents/card_words.h"
+
+#include "ui/text/cautions.h"
+#include "ui/text/format.h"
+#include "ui/text/plan_words.h"
+#include "ui/text/stock_words.h"
+#include "ui/text/words.h"
+
+#include <QCoreApplication>
+
+#include <algorithm>
+
+namespace rw::ui {
+
+namespace {
+struct Card {
+    Q_DECLARE_TR_FUNCTIONS(Card)
+};
+
+QString unitOf(TensionUnit unit) { return fromUtf8(unitText(unit)); }
+
+CardWords::Pull pullWords(const QString& name, const Tension& asked, const std::optional<desk::DialSetting>& dial,
+                          const QLocale& locale) {
+    CardWords::Pull pull{.name = name,
+                         .number = tensionNumber(asked, locale),
+                         .unit = unitOf(asked.unit()),
+                         .dial = {},
+                         .detail = {}};
+    if (!dial) {
+        return pull;
+    }
+    const TensionUnit unit = dial->below.unit();
+    const bool onAStep = dial->below == dial->above;
+    pull.dial = onAStep ? tensionText(dial->below, locale)
+                        : Card::tr("%1 or %2").arg(tensionNumber(dial->below, locale), tensionText(dial->above, locale));
+    if (unit == asked.unit()) {
+        pull.detail = onAStep ? QString() : Card::tr("%1 is between two steps").arg(tensionText(asked, locale));
+        return pull;
+    }
+    const auto inAsked = [&](const Tension& step) {
+        return Card::tr("%1 is %2").arg(tensionNumber(step, locale),
+                                        derivedTensionText(step.in(asked.unit()), asked.unit(), 1, locale));
+    };
+    const QString exact = Card::tr("%1 is %2").arg(tensionText(asked, locale),
+                                                   derivedTensionText(dial->exact, unit, 2, locale));
+    pull.detail = onAStep ? exact : Card::tr("%1; %2, %3").arg(exact, inAsked(dial->below), inAsked(dial->above));
+    return pull;
+}
+
+QString stringName(const StringArticle& article, const QLocale& locale) {
+    QStringList parts{fromUtf8(article.name)};
+    if (!article.colour.empty()) {
+        parts << fromUtf8(article.colour);
+    }
+    parts << gaugeText(article, locale);
+    return parts.join(QStringLiteral(", "));
+}
+
+QString lostWords(const JobPiece& piece, const QLocale& locale) {
+    QStringList lost;
+    for (const Attempt& attempt : piece.attempts) {
+        if (attempt.lost && attempt.cut) {
+            lost << Card::tr("%1 lost, %2").arg(lengthText(attempt.cut->length, locale), lostReasonWord(*attempt.lost));
+        }
+    }
+    return lost.join(QStringLiteral("; "));
+}
+
+CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
+    CardWords::Cut cut{.done = piece.piece.isCut(),
+                       .careful = false,
+                       .length = lengthText(piece.piece.planned, locale),
+                       .piece = pieceWord(piece.piece.role),
+                       .string = stringName(piece.article, locale),
+                       .source = {},
+                       .lost = lostWords(piece.piece, locale)};
+    const QString lot = piece.lot ? fromUtf8(piece.lot->tag) : QString();
+    if (cut.done) {
+        cut.length = lengthText(piece.piece.current().cut->length, locale);
+        cut.source = lot.isEmpty() ? sourceWord(piece.piece.source)
+                                   : Card::tr("cut off %1, which holds %2 now")
+                                         .arg(lot, lengthText(piece.leavesOnLot, locale));
+        return cut;
+    }
+    if (!piece.lot) {
+        cut.careful = piece.piece.source != PieceSource::CustomersSet;
+        cut.source = cut.careful ? Card::tr("no reel holds it") : sourceWord(piece.piece.source);
+        return cut;
+    }
+    cut.careful = piece.fit != Fit::Fits;
+    cut.source = Card::tr("off %1: %2").arg(lot, fitText(piece.fit, piece.leavesOnLot, locale));
+    return cut;
+}
+
+QString markedWords(const MarkedRange& marked, const QLocale& locale) {
+    if (marked.lowest && marked.highest) {
+        const QString lowest = marked.lowest->unit() == marked.highest->unit() ? tensionNumber(*marked.lowest, locale)
+                                                                               : tensionText(*marked.lowest, locale);
+        return Card::tr("marked %1 to %2").arg(lowest, tensionText(*marked.highest, locale));
+    }
+    if (marked.highest) {
+        return Card::tr("marked up to %1").arg(tensionText(*marked.highest, locale));
+    }
+    return marked.lowest ? Card::tr("marked from %1").arg(tensionText(*marked.lowest, locale)) : QString();
+}
+
+void sayShortSide(CardWords& words, const desk::ShortSideProposal& side, const QLocale& locale) {
+    words.shortSide = sideWord(side.side);
+    words.shortSideMark = fromUtf8(side.mountingMark);
+    words.shortSideLength = shortSideHowLong(side, locale);
+    words.shortSideFrom = sideFromText(side);
+    words.shortSideWarns = side.from == desk::SideFrom::Frame;
+}
+
+QString strungWords(const desk::JobCard& card, const QLocale& locale) {
+    if (!card.job.strung) {
+        return {};
+    }
+    QString words = Card::tr("strung %1").arg(tensionPairText(card.job.strung->tensions, locale));
+    if (card.machine && card.machine->id == card.job.strung->machine) {
+        words = Card::tr("%1 on %2").arg(words, fromUtf8(card.machine->name));
+    }
+    return card.stringer.empty() ? words : Card::tr("%1 by %2").arg(words, fromUtf8(card.stringer));
+}
+} // namespace
+
+CardWords cardWords(const desk::JobCard& card, const JobCardStyle& style) {
+    const QLocale& locale = style.locale;
+    const QString frame = fromUtf8(card.frame.name);
+    CardWords words;
+    words.number = QString::number(card.job.number);
+    words.state = jobStateWord(card.job.state);
+    words.customer = fromUtf8(card.customer.name);
+    words.racket = card.racket.mark.empty() ? frame : Card::tr("%1 · %2").arg(frame, fromUtf8(card.racket.mark));
+    words.promise = card.job.promised ? momentText(*card.job.promised, style.zone, locale) : QString();
+    words.pulls = {pullWords(pieceWord(PieceRole::Mains), card.job.asked.mains, card.mains, locale),
+                   pullWords(pieceWord(PieceRole::Crosses), card.job.asked.crosses, card.crosses, locale)};
+    words.machine = card.machine ? fromUtf8(card.machine->name) : QString();
+    words.marked = markedWords(card.frame.marked, locale);
+    if (const auto& highest = card.frame.marked.highest) {
+        const bool above = std::max(card.job.asked.mains.newtons(), card.job.asked.crosses.newtons()) >
+                           highest->newtons() + 1e-9;
+        words.aboveMarked = above ? Card::tr("above the frame's marked %1").arg(tensionText(*highest, locale)) : QString();
+    }
+    for (const desk::CardPiece& piece : card.pieces) {
+        words.cuts.push_back(cutWords(piece, locale));
+    }
+    if (card.shortSide) {
+        sayShortSide(words, *card.shortSide, locale);
+    }
+    words.routeName = routeName(card.plan);
+    words.route = routeLines(card.plan);
+    words.note = fromUtf8(card.job.note);
+    words.strung = strungWords(card, locale);
+    words.cautions = style.cautions ? benchCautions() : QStringList();
+    return words;
+}
+
+} // namespace rw::ui

@@ -1,0 +1,69 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/documents/job_card.h"
+
+#include "ui/documents/card_painter.h"
+#include "ui/documents/card_words.h"
+
+#include <QCoreApplication>
+#include <QPageLayout>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+namespace rw::ui {
+
+namespace {
+struct Card {
+    Q_DECLARE_TR_FUNCTIONS(Card)
+};
+
+tl::unexpected<Refusal> unwritable(const QString& path, const QString& reason) {
+    return refuse(Code::FileUnwritable, {{"file", path.toStdString()}, {"reason", reason.toStdString()}});
+}
+} // namespace
+
+void paintJobCard(QPainter& painter, const QRectF& area, const desk::JobCard& card, const JobCardStyle& style) {
+    if (area.isEmpty()) {
+        return;
+    }
+    const CardWords words = cardWords(card, style);
+    const QSizeF sheet = CardPainter::sheetFor(area.size());
+    painter.save();
+    painter.setRenderHint(QPainter::Antialiasing);
+    painter.setClipRect(area, Qt::IntersectClip);
+    painter.translate(area.topLeft());
+    painter.scale(area.width() / sheet.width(), area.height() / sheet.height());
+    CardPainter(painter, words, card.plan, style.palette).paint(sheet);
+    painter.restore();
+}
+
+Result<void> writeJobCardPdf(const QString& path, const desk::JobCard& card, const JobCardStyle& style,
+                             CardPaper paper) {
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly)) {
+        return unwritable(path, file.errorString());
+    }
+    {
+        QPdfWriter writer(&file);
+        writer.setResolution(600);
+        writer.setTitle(Card::tr("Job %1").arg(QString::number(card.job.number)));
+        writer.setCreator(QStringLiteral("Reelwright"));
+        const bool a4 = paper == CardPaper::A4;
+        const double margin = a4 ? 12 : 8;
+        writer.setPageLayout(QPageLayout(QPageSize(a4 ? QPageSize::A4 : QPageSize::A5),
+                                         a4 ? QPageLayout::Portrait : QPageLayout::Landscape,
+                                         QMarginsF(margin, margin, margin, margin), QPageLayout::Millimeter));
+        QPainter painter;
+        if (!painter.begin(&writer)) {
+            return unwritable(path, file.errorString());
+        }
+        paintJobCard(painter, QRectF(0, 0, writer.width(), writer.height()), card, style);
+        painter.end();
+    }
+    if (!file.commit()) {
+        return unwritable(path, file.errorString());
+    }
+    return {};
+}
+
+} // namespace rw::ui
