@@ -23,6 +23,14 @@ ALTER TABLE charge ALTER COLUMN id TYPE BIGINT, ALTER COLUMN id ADD GENERATED AL
 ALTER TABLE payment ALTER COLUMN id TYPE BIGINT, ALTER COLUMN id ADD GENERATED ALWAYS AS IDENTITY;
 ALTER TABLE telling ALTER COLUMN id TYPE BIGINT, ALTER COLUMN id ADD GENERATED ALWAYS AS IDENTITY;
 
+-- Whose turn it is to write: who writes holds a lock on this table, and says at the end that one more turn is over,
+-- which is how the others see that something has changed.
+CREATE TABLE ledger_turn (
+    id INTEGER PRIMARY KEY CONSTRAINT ledger_turn_is_one CHECK (id = 1),
+    turns BIGINT NOT NULL
+);
+INSERT INTO ledger_turn (id, turns) VALUES (1, 0);
+
 -- Refuses whatever it is called for, by the name it is given.
 CREATE FUNCTION guard_refuse() RETURNS trigger LANGUAGE plpgsql AS $$
 BEGIN
@@ -53,6 +61,8 @@ CREATE TRIGGER job_piece_kept BEFORE DELETE OR TRUNCATE ON job_piece
     FOR EACH STATEMENT EXECUTE FUNCTION guard_refuse('job_piece_kept');
 CREATE TRIGGER attempt_kept BEFORE DELETE OR TRUNCATE ON attempt
     FOR EACH STATEMENT EXECUTE FUNCTION guard_refuse('attempt_kept');
+CREATE TRIGGER ledger_turn_kept BEFORE DELETE OR TRUNCATE ON ledger_turn
+    FOR EACH STATEMENT EXECUTE FUNCTION guard_refuse('ledger_turn_kept');
 CREATE TRIGGER ledger_kept BEFORE DELETE OR TRUNCATE ON ledger
     FOR EACH STATEMENT EXECUTE FUNCTION guard_refuse('ledger_kept');
 

@@ -51,6 +51,9 @@ public:
     /// Said by Work, which is the only way into a transaction: there is at most one.
     void enterWork();
     void leaveWork() { m_inWork = false; }
+    void countOwnTurn() { ++m_ownTurns; }
+    /// How many writing transactions this connection has made last; counted on PostgreSQL only.
+    [[nodiscard]] std::int64_t ownTurns() const { return m_ownTurns; }
 
     /// A query of queries/, prepared once a connection. Statement borrows and gives back.
     struct Prepared {
@@ -71,6 +74,7 @@ private:
     QString m_name;
     QSqlDatabase m_database;
     bool m_inWork = false;
+    std::int64_t m_ownTurns = 0;
     std::map<std::string, std::unique_ptr<Prepared>, std::less<>> m_prepared;
 };
 

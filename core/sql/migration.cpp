@@ -41,11 +41,9 @@ void append(std::vector<std::string>& statements, const std::string& file, Diale
 }
 
 bool hasVersionTable(Connection& connection) {
-    return !connection
-                .scalar(connection.dialect() == Dialect::Sqlite
-                            ? "SELECT name FROM sqlite_schema WHERE type = 'table' AND name = 'schema_version'"
-                            : "SELECT to_regclass('schema_version')::text")
-                .empty();
+    Statement query(connection, "select_has_schema_version");
+    query.run();
+    return query.next() && query.flag("tables");
 }
 
 void take(Connection& connection, const Migration& step, Instant now) {

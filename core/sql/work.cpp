@@ -2,6 +2,7 @@
 #include "core/sql/work.h"
 
 #include "core/base/world_error.h"
+#include "core/sql/statement.h"
 
 #include <utility>
 
@@ -42,7 +43,8 @@ Work Work::reading(Connection& connection) {
 Work Work::writing(Connection& connection) {
     Work work(connection, isSqlite(connection) ? "BEGIN IMMEDIATE" : "BEGIN ISOLATION LEVEL SERIALIZABLE");
     if (!isSqlite(connection)) {
-        connection.execute("LOCK TABLE ledger IN SHARE ROW EXCLUSIVE MODE");
+        connection.execute("LOCK TABLE ledger_turn IN SHARE ROW EXCLUSIVE MODE");
+        work.m_takesTurn = true;
     }
     return work;
 }
@@ -58,7 +60,8 @@ Work Work::changingSchema(Connection& connection) {
 
 Work::Work(Work&& other) noexcept
     : m_connection(std::exchange(other.m_connection, nullptr))
-    , m_queryOnly(other.m_queryOnly) {}
+    , m_queryOnly(other.m_queryOnly)
+    , m_takesTurn(other.m_takesTurn) {}
 
 Work::~Work() {
     end();
@@ -85,9 +88,15 @@ void Work::end() noexcept {
 }
 
 void Work::commit() {
+    if (m_takesTurn) {
+        Statement(*m_connection, "update_ledger_turn").run();
+    }
     m_connection->execute("COMMIT");
     auto& connection = *std::exchange(m_connection, nullptr);
     connection.leaveWork();
+    if (m_takesTurn) {
+        connection.countOwnTurn();
+    }
     if (m_queryOnly) {
         connection.execute("PRAGMA query_only = 0");
     }

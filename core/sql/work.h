@@ -13,7 +13,7 @@ public:
     [[nodiscard]] static Work reading(Connection& connection);
     /// Begins at once: from here to its end no other station writes. Throws LedgerBusy when its turn does not come.
     ///
-    /// SQLite: BEGIN IMMEDIATE. PostgreSQL: SERIALIZABLE behind a lock on the ledger's one row of facts. Use cases
+    /// SQLite: BEGIN IMMEDIATE. PostgreSQL: SERIALIZABLE behind a lock on the table ledger_turn. Use cases
     /// read and then decide (is there string left, which number is next); row locks would ask each of them to know
     /// what to lock. The lock gives both engines the same rule, one writer at a time, which a shop's few stations
     /// never notice; SERIALIZABLE still catches a writer that came around it. LOCK TABLE takes no snapshot, so the
@@ -37,6 +37,7 @@ private:
 
     Connection* m_connection; ///< null once it ended
     bool m_queryOnly = false;
+    bool m_takesTurn = false;
 };
 
 } // namespace rw::sql

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sql/check/ledger_check.h"
+
+#include "core/base/world_error.h"
+#include "core/sql/check/engine_check.h"
+#include "core/sql/statement.h"
+#include "core/sql/work.h"
+
+#include <array>
+#include <string_view>
+
+namespace rw::sql {
+
+namespace {
+
+struct Rule {
+    std::string_view words;
+    std::string_view query; ///< gives a row for each thing that breaks the rule, said in the column "what"
+};
+
+constexpr std::array kRules = {
+    Rule{"a ledger says once what it is", "check_ledger_facts"},
+    Rule{"a lot's length is the sum of its movements", "check_lot_length"},
+    Rule{"no lot goes below zero", "check_lot_balance"},
+    Rule{"a closed lot is empty", "check_lot_closed"},
+    Rule{"nobody's job is cut off another customer's string", "check_lot_owner"},
+    Rule{"every movement has its reason", "check_movement_reason"},
+    Rule{"an attempt is charged once", "check_cut_once"},
+    Rule{"a cut is a movement and an event", "check_cut_event"},
+    Rule{"attempts follow one another and the last is open", "check_attempt_chain"},
+    Rule{"what was lost had been cut", "check_attempt_lost"},
+    Rule{"a job has the pieces of its method", "check_job_pieces"},
+    Rule{"each event was possible when it happened", "check_job_steps"},
+    Rule{"a job's state follows from its events", "check_job_state"},
+    Rule{"a racket that is strung was cut for", "check_job_finished"},
+    Rule{"what was strung is written down", "check_strung_event"},
+    Rule{"a job's total is the sum of its charges", "check_job_total"},
+    Rule{"a job's money is of one currency", "check_job_currency"},
+};
+
+void apply(const Rule& rule, Connection& connection, std::vector<desk::Finding>& findings) {
+    // Each rule in a transaction of its own: one that fails must not silence the next.
+    auto work = Work::reading(connection);
+    Statement query(connection, rule.query);
+    query.run();
+    while (query.next()) {
+        findings.push_back({std::string(rule.words), query.text("what")});
+    }
+    work.commit();
+}
+
+} // namespace
+
+std::vector<desk::Finding> checkLedger(Connection& connection) {
+    std::vector<desk::Finding> findings = checkEngine(connection);
+    for (const Rule& rule : kRules) {
+        try {
+            apply(rule, connection, findings);
+        } catch (const LedgerCorrupt& error) {
+            findings.push_back({std::string(rule.words), std::string("cannot be read: ") + error.what()});
+        }
+    }
+    return findings;
+}
+
+} // namespace rw::sql

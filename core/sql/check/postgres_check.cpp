@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/base/world_error.h"
+#include "core/sql/check/engine_check.h"
+#include "core/sql/check/schema_promise.h"
+#include "core/sql/migration.h"
+#include "core/sql/statement.h"
+#include "core/sql/work.h"
+
+#include <array>
+#include <map>
+#include <utility>
+
+namespace rw::sql {
+
+namespace {
+
+using Findings = std::vector<desk::Finding>;
+
+void checkSettings(Connection& connection, Findings& findings) {
+    const std::array<std::pair<const char*, const char*>, 3> wanted = {{
+        {"server_encoding", "UTF8"},
+        {"synchronous_commit", "on"},
+        {"session_replication_role", "origin"}, // anything else puts triggers to sleep
+    }};
+    for (const auto& [name, value] : wanted) {
+        const auto found = connection.scalar(std::string("SELECT current_setting('") + name + "')");
+        if (found != value) {
+            findings.push_back({kSettings, std::string(name) + " is " + found + ", not " + value});
+        }
+    }
+}
+
+void checkSchema(Connection& connection, Findings& findings) {
+    auto missing = promisedSchema(migrations(Dialect::Postgres));
+    Statement query(connection, "list_schema");
+    query.run();
+    while (query.next()) {
+        const auto type = query.text("type");
+        const auto name = type + " " + query.text("name");
+        const auto state = query.text("state");
+        const auto promised = missing.find({type, query.text("name")});
+        if (promised == missing.end()) {
+            // Keys and references that were given no name are counted by the database itself.
+            if (type == "trigger" || type == "function" || type == "view" || type == "table") {
+                findings.push_back({kSchema, name + " does not belong to it"});
+            } else if (state == "off") {
+                findings.push_back({kSchema, name + " is switched off"});
+            }
+            continue;
+        }
+        if (state == "off") {
+            findings.push_back({kSchema, name + " is switched off"});
+        } else if (state != promised->second) {
+            findings.push_back({kSchema, name + " was changed"});
+        }
+        missing.erase(promised);
+    }
+    for (const auto& [key, body] : missing) {
+        findings.push_back({kSchema, key.first + " " + key.second + " is missing"});
+    }
+}
+
+void checkReferences(Connection& connection, Findings& findings) {
+    Statement references(connection, "list_references");
+    references.run();
+    while (references.next()) {
+        const auto child = references.text("child");
+        const auto column = references.text("child_column");
+        const auto parent = references.text("parent");
+        const auto rows = connection.scalar("SELECT count(*) FROM " + child + " AS child WHERE child." + column +
+                                            " IS NOT NULL AND NOT EXISTS (SELECT 1 FROM " + parent +
+                                            " AS parent WHERE parent." + references.text("parent_column") +
+                                            " = child." + column + ")");
+        if (rows != "0") {
+            findings.push_back({kReferences, child + "." + column + ": for " + rows + " rows the " + parent +
+                                                 " is not there"});
+        }
+    }
+}
+
+void checkColumns(Connection& connection, Findings& findings) {
+    Statement checks(connection, "list_checks");
+    checks.run();
+    while (checks.next()) {
+        const auto rows = connection.scalar("SELECT count(*) FROM " + checks.text("owner") + " WHERE NOT (" +
+                                            checks.text("expression") + ")");
+        if (rows != "0") {
+            findings.push_back(
+                {kColumns, checks.text("owner") + ": " + rows + " rows break " + checks.text("name")});
+        }
+    }
+}
+
+} // namespace
+
+std::vector<desk::Finding> checkPostgres(Connection& connection) {
+    Findings findings;
+    auto work = Work::reading(connection);
+    checkSettings(connection, findings);
+    if (const int version = schemaVersion(connection); version != latestVersion()) {
+        findings.push_back({kSettings, "its schema is " + std::to_string(version) + ", not " +
+                                           std::to_string(latestVersion())});
+    }
+    checkSchema(connection, findings);
+    checkReferences(connection, findings);
+    checkColumns(connection, findings);
+    work.commit();
+    return findings;
+}
+
+} // namespace rw::sql

@@ -1,0 +1,64 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sql/ledger_address.h"
+
+#include "core/sql/postgres_address.h"
+
+#include <QString>
+#include <QUrl>
+
+namespace rw::sql {
+
+namespace {
+
+bool isUtf8(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toStdString() == text;
+}
+
+/// "user:secret@host" is "user@host". By hand, because an address that cannot be read must not show its password either.
+std::string passwordRemoved(std::string_view text) {
+    const auto scheme = text.find("://");
+    if (scheme == std::string_view::npos) {
+        return std::string(text);
+    }
+    const auto start = scheme + 3;
+    const auto end = std::min(text.find_first_of("/?#", start), text.size());
+    const auto at = text.substr(start, end - start).rfind('@');
+    const auto colon = text.substr(start, end - start).find(':');
+    std::string result(text);
+    if (at != std::string_view::npos && colon < at) {
+        result.erase(start + colon, at - colon);
+    }
+    // A password may stand among the options as well.
+    for (auto key = result.find("password="); key != std::string::npos; key = result.find("password=", key + 1)) {
+        const auto value = key + std::string_view("password=").size();
+        result.erase(value, std::min(result.find('&', value), result.size()) - value);
+    }
+    return result;
+}
+
+} // namespace
+
+Result<LedgerAddress> LedgerAddress::parse(std::string_view text) {
+    if (text.empty()) {
+        return refuse(Code::Missing, {{"what", "ledger"}});
+    }
+    const auto unreadable = [&] {
+        return refuse(Code::Unreadable, {{"what", "ledger"}, {"text", passwordRemoved(text)}});
+    };
+    if (text.find('\0') != std::string_view::npos || !isUtf8(text)) {
+        return unreadable();
+    }
+    if (text.find("://") == std::string_view::npos) {
+        return LedgerAddress(Engine::Sqlite, std::string(text));
+    }
+    if (!PostgresAddress::parse(text)) {
+        return unreadable();
+    }
+    return LedgerAddress(Engine::Postgres, std::string(text));
+}
+
+std::string LedgerAddress::withoutPassword() const {
+    return m_engine == Engine::Postgres ? passwordRemoved(m_text) : m_text;
+}
+
+} // namespace rw::sql

@@ -1,0 +1,30 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <string>
+
+namespace rw::sql {
+
+/// A file that is made under a name of its own beside `target` (mode 0600, whatever the umask is) and gets the target's
+/// name when it is whole. Destroyed before that, it and SQLite's files beside it are gone.
+class NewFile {
+public:
+    explicit NewFile(std::string target); ///< throws WorldError
+    ~NewFile();
+    NewFile(const NewFile&) = delete;
+    NewFile& operator=(const NewFile&) = delete;
+
+    [[nodiscard]] const std::string& path() const { return m_path; }
+    /// Gives it the target's name. False when there is a file of that name by now, which stays as it is.
+    [[nodiscard]] bool publishUnlessTaken();
+    /// Gives it the target's name in place of whatever has it.
+    void publishOver();
+
+private:
+    void finish();
+    void published();
+    std::string m_target;
+    std::string m_path;
+};
+
+} // namespace rw::sql

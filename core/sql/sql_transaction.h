@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/port/ledger.h"
+#include "core/sql/repositories/sql_customers.h"
+#include "core/sql/repositories/sql_frames.h"
+#include "core/sql/repositories/sql_jobs.h"
+#include "core/sql/repositories/sql_lots.h"
+#include "core/sql/repositories/sql_price_lists.h"
+#include "core/sql/repositories/sql_shop.h"
+#include "core/sql/repositories/sql_strings.h"
+#include "core/sql/work.h"
+
+namespace rw::sql {
+
+/// A transaction with the repositories that speak in it.
+class SqlTransaction final : public desk::Transaction {
+public:
+    SqlTransaction(Connection& connection, Work work)
+        : m_work(std::move(work))
+        , m_customers(connection)
+        , m_frames(connection)
+        , m_strings(connection)
+        , m_lots(connection)
+        , m_jobs(connection)
+        , m_priceLists(connection)
+        , m_shop(connection) {}
+
+    desk::Customers& customers() override { return m_customers; }
+    desk::Frames& frames() override { return m_frames; }
+    desk::Strings& strings() override { return m_strings; }
+    desk::Lots& lots() override { return m_lots; }
+    desk::Jobs& jobs() override { return m_jobs; }
+    desk::PriceLists& priceLists() override { return m_priceLists; }
+    desk::Shop& shop() override { return m_shop; }
+    void commit() override { m_work.commit(); }
+
+private:
+    Work m_work;
+    SqlCustomers m_customers;
+    SqlFrames m_frames;
+    SqlStrings m_strings;
+    SqlLots m_lots;
+    SqlJobs m_jobs;
+    SqlPriceLists m_priceLists;
+    SqlShop m_shop;
+};
+
+} // namespace rw::sql

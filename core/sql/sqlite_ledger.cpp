@@ -1,0 +1,92 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sql/sqlite_ledger.h"
+
+#include "core/base/world_error.h"
+#include "core/sql/first_facts.h"
+#include "core/sql/ledger_file.h"
+#include "core/sql/migration.h"
+#include "core/sql/new_file.h"
+#include "core/sql/sqlite_copy.h"
+
+namespace rw::sql {
+
+namespace {
+
+void useLog(Connection& connection) {
+    if (const auto mode = connection.scalar("PRAGMA journal_mode = WAL"); mode != "wal") {
+        throw WorldError("the ledger's log is " + mode + ", not wal");
+    }
+}
+
+void createLedger(const std::string& path, Instant now) {
+    NewFile file(path);
+    {
+        const auto connection = Connection::openSqlite(file.path());
+        connection->execute("PRAGMA application_id = " + std::to_string(kApplicationId));
+        useLog(*connection);
+        migrate(*connection, migrations(Dialect::Sqlite), now);
+        writeFirstFacts(*connection, now);
+    } // closing the last connection moves the log into the file
+    (void)file.publishUnlessTaken(); // somebody else's, written meanwhile, serves as well
+}
+
+/// Reads before anything is written: a ledger that is refused stays as it was.
+Result<void> checkContents(Connection& connection, const std::string& given) {
+    const auto damaged = [&](std::string reason) {
+        return refuse(Code::LedgerDamaged, {{"ledger", given}, {"reason", std::move(reason)}});
+    };
+    if (const auto verdict = connection.scalar("PRAGMA quick_check(1)"); verdict != "ok") {
+        return damaged(verdict);
+    }
+    const int found = schemaVersion(connection);
+    if (found > latestVersion()) {
+        return refuse(Code::LedgerNewer,
+                      {{"ledger", given}, {"found", std::int64_t{found}}, {"known", std::int64_t{latestVersion()}}});
+    }
+    if (found == 0) {
+        return damaged("its tables are missing");
+    }
+    return {};
+}
+
+Result<std::unique_ptr<Connection>> openExisting(const std::string& path, const std::string& given, Instant now) {
+    const auto refused = [&](Code code, const WorldError& error) {
+        return refuse(code, {{"ledger", given}, {"reason", error.what()}});
+    };
+    try {
+        auto connection = Connection::openSqlite(path);
+        if (auto contents = checkContents(*connection, given); !contents) {
+            return tl::unexpected(contents.error());
+        }
+        useLog(*connection);
+        migrate(*connection, migrations(Dialect::Sqlite), now, [&](int version) {
+            copySqlite(path, path + ".version-" + std::to_string(version));
+        });
+        return connection;
+    } catch (const LedgerCorrupt& error) {
+        return refused(Code::LedgerDamaged, error);
+    } catch (const LedgerReadOnly& error) {
+        return refused(Code::LedgerNotWritable, error);
+    } catch (const LedgerLost& error) {
+        return refused(Code::LedgerUnreachable, error);
+    }
+}
+
+} // namespace
+
+Result<std::unique_ptr<Connection>> openSqliteLedger(const std::string& path, IfMissing ifMissing) {
+    const auto now = SystemClock().now();
+    auto file = inspectLedgerFile(path, latestVersion());
+    if (!file) {
+        return tl::unexpected(file.error());
+    }
+    if (!file->exists) {
+        if (ifMissing == IfMissing::Refuse) {
+            return refuse(Code::LedgerUnreachable, {{"ledger", path}, {"reason", "there is no such file"}});
+        }
+        createLedger(file->path, now);
+    }
+    return openExisting(file->path, path, now);
+}
+
+} // namespace rw::sql
