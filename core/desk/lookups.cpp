@@ -21,6 +21,17 @@ Result<Value> orNotFound(std::optional<Value> found, std::string_view what, Id<K
     return *std::move(found);
 }
 
+/// Without white space and line ends around it.
+std::string_view withoutSpaceAround(std::string_view text) {
+    for (std::string_view before; text != before;) {
+        before = text;
+        text = trimmed(text);
+        text.remove_prefix(std::min(text.find_first_not_of("\r\n"), text.size()));
+        text = text.substr(0, text.find_last_not_of("\r\n") + 1);
+    }
+    return text;
+}
+
 std::int64_t characters(std::string_view utf8) {
     // every byte but the continuation bytes 10xxxxxx begins a character
     return std::ranges::count_if(utf8, [](char c) { return (static_cast<unsigned char>(c) & 0xC0U) != 0x80U; });
@@ -70,7 +81,7 @@ Result<void> mayHappen(const Job& job, JobEventKind kind) {
 }
 
 Result<std::string> maybeWordsOf(std::string_view what, std::string_view typed, std::int64_t most) {
-    const std::string_view words = trimmed(typed);
+    const std::string_view words = withoutSpaceAround(typed);
     if (const std::int64_t length = characters(words); length > most) {
         return refuse(Code::TooLong, {{"what", std::string(what)}, {"length", length}, {"most", most}});
     }

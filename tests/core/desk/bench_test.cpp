@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/desk/demo_fixture.h"
+
+// The job at the machine: each step once, each refusal before anything is written.
+namespace rw::desk::test {
+namespace {
+
+class Bench : public DemoShop {
+protected:
+    void SetUp() override {
+        DemoShop::SetUp();
+        const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+        job = *logged(racket, draftFor(racket, "K", "L", "50", "52"), "tomas").id;
+    }
+    Code refused(const ConfirmCut& command) {
+        const int commits = ledger.commits;
+        const auto done = cut(command);
+        EXPECT_FALSE(done.has_value());
+        EXPECT_EQ(ledger.commits, commits);
+        return done.error().code();
+    }
+    std::size_t movements() const { return ledger.rows.movements.size(); }
+
+    JobId job = JobId::of(1);
+    const TensionPair asked{lb("50"), lb("52")};
+};
+
+TEST_F(Bench, DialStepsLieEitherSideOrMeetOnTheValue) {
+    const auto between = dialSetting(lb("52"), TensionUnit::Kilogram, 50);
+    EXPECT_EQ(between.below.text(), "23.5 kg");
+    EXPECT_EQ(between.above.text(), "24 kg");
+    const auto onStep = dialSetting(lb("52.5"), TensionUnit::Pound, 50);
+    EXPECT_EQ(onStep.below.text(), "52.5 lb");
+    EXPECT_EQ(onStep.above.text(), "52.5 lb");
+    const auto off = dialSetting(lb("52.3"), TensionUnit::Pound, 50);
+    EXPECT_EQ(off.below.text(), "52 lb");
+    EXPECT_EQ(off.above.text(), "52.5 lb");
+    const auto least = dialSetting(lb("4"), TensionUnit::Kilogram, 50); // 1.814 kg; no machine is set below 1.8
+    EXPECT_EQ(least.below.text(), "2 kg");
+    EXPECT_EQ(least.above.text(), "2 kg");
+}
+
+TEST_F(Bench, TheQueueIsByPromise) {
+    const auto queue = read([](Transaction& t) { return benchQueue(t); });
+    ASSERT_EQ(queue->size(), 10U);
+    EXPECT_EQ(queue->front().number, 2120);
+    EXPECT_TRUE(std::ranges::is_sorted(*queue, {}, &JobLine::promised));
+}
+
+TEST_F(Bench, TakenTwiceIsTakenOnceButNotFromAnotherMachine) {
+    ASSERT_TRUE(take(job, "Bench A"));
+    const std::size_t events = ledger.rows.events.size();
+    const auto again = take(job, "Bench A");
+    EXPECT_EQ(again->state, JobState::OnTheMachine);
+    EXPECT_EQ(ledger.rows.events.size(), events);
+    const auto elsewhere = take(job, "Bench B");
+    EXPECT_EQ(elsewhere.error().code(), Code::WrongState);
+    EXPECT_EQ(elsewhere.error().text("state"), "on-the-machine");
+    EXPECT_EQ(card(job).machine->name, "Bench A");
+
+    const PutDown down{job, by()};
+    EXPECT_EQ(write([&](Transaction& t) { return putDownJob(t, down); })->state, JobState::Logged);
+    EXPECT_EQ(write([&](Transaction& t) { return putDownJob(t, down); })->state, JobState::Logged);
+    EXPECT_EQ(ledger.rows.events.size(), events + 1);
+    EXPECT_TRUE(take(job, "Bench B"));
+}
+
+TEST_F(Bench, UnknownJobsMachinesAndPiecesAreSaid) {
+    EXPECT_EQ(take(JobId::of(999'999)).error().code(), Code::NotFound);
+    const auto nowhere = write([&](Transaction& t) { return takeJob(t, {job, MachineId::of(999'999), by()}); });
+    EXPECT_EQ(nowhere.error().text("what"), "machine");
+    EXPECT_EQ(refused(cutting(job, PieceRole::Whole, metres(5))), Code::NotFound);
+    EXPECT_EQ(read([](Transaction& t) { return jobCard(t, JobId::of(999'999), std::nullopt); }).error().code(),
+              Code::NotFound);
+}
+
+TEST_F(Bench, ACutBelongsToAJobOnTheMachine) {
+    EXPECT_EQ(refused(cutting(job, PieceRole::Mains, metres(6.2))), Code::WrongState);
+}
+
+TEST_F(Bench, ConfirmingTwiceChargesOnce) {
+    ASSERT_TRUE(take(job));
+    const ConfirmCut command = cutting(job, PieceRole::Mains, metres(6.2));
+    ASSERT_TRUE(cut(command));
+    const std::size_t before = movements();
+    const auto again = cut(command);
+    ASSERT_TRUE(again.has_value());
+    EXPECT_TRUE(again->already);
+    EXPECT_EQ(again->lot->tag, "K-2");
+    EXPECT_EQ(movements(), before);
+    // also after the job went on
+    ASSERT_TRUE(cut(cutting(job, PieceRole::Crosses, metres(5.6))));
+    ASSERT_TRUE(finish(job, asked));
+    EXPECT_TRUE(cut(command)->already);
+
+    ConfirmCut longer = command;
+    longer.length = metres(6.25);
+    const auto other = cut(longer);
+    EXPECT_EQ(other.error().code(), Code::AlreadyCut);
+    EXPECT_EQ(other.error().number("lengthMm"), 6200);
+    EXPECT_EQ(other.error().text("lot"), "K-2");
+    ConfirmCut elsewhere = command;
+    elsewhere.lot = lot("K-4").id;
+    EXPECT_EQ(refused(elsewhere), Code::AlreadyCut);
+}
+
+TEST_F(Bench, ALengthMustBeOne) {
+    ASSERT_TRUE(take(job));
+    EXPECT_EQ(refused(cutting(job, PieceRole::Mains, metres(0))), Code::OutOfRange);
+    EXPECT_EQ(refused(cutting(job, PieceRole::Mains, metres(0) - metres(1))), Code::OutOfRange);
+    ConfirmCut command = cutting(job, PieceRole::Mains, metres(6.2));
+    command.measuredLeft = metres(0) - metres(1);
+    EXPECT_EQ(refused(command), Code::OutOfRange);
+    command.measuredLeft = metres(1001);
+    EXPECT_EQ(refused(command), Code::OutOfRange);
+}
+
+TEST_F(Bench, TheBookIsMeasuredBeforeItIsExceeded) {
+    ASSERT_TRUE(take(job));
+    ConfirmCut command = cutting(job, PieceRole::Mains, metres(6.5));
+    const auto first = cut(command);
+    EXPECT_EQ(first.error().code(), Code::MeasureFirst);
+    EXPECT_EQ(first.error().text("lot"), "K-2");
+    EXPECT_EQ(first.error().number("lengthMm"), 6400);
+    EXPECT_EQ(first.error().number("wantedMm"), 6500);
+    command.measuredLeft = metres(6.45);
+    EXPECT_EQ(refused(command), Code::NotEnoughString);
+    EXPECT_EQ(lot("K-2").length, metres(6.4)) << "the correction went with the refusal";
+    command.measuredLeft = metres(6.6);
+    const auto done = cut(command);
+    ASSERT_TRUE(done.has_value());
+    EXPECT_EQ(done->corrected, metres(0.2));
+    EXPECT_EQ(lot("K-2").length, metres(0.1));
+    EXPECT_TRUE(lot("K-2").isOpen());
+}
+
+TEST_F(Bench, AnotherLotServesWhenStringAndOwnerFit) {
+    ASSERT_TRUE(take(job));
+    ConfirmCut command = cutting(job, PieceRole::Mains, metres(6.2));
+    command.lot = lot("L-3").id;
+    EXPECT_EQ(refused(command), Code::WrongLot);
+    command.lot = LotId::of(999'999);
+    EXPECT_EQ(refused(command), Code::NotFound);
+    const auto stranger = write([&](Transaction& t) {
+        return receiveLot(t, {.tag = "Petra 1",
+                              .article = *string("K").id,
+                              .owner = personCalled("Lindobi").customer.id,
+                              .nominal = metres(22),
+                              .price = pounds(0),
+                              .shipping = pounds(0),
+                              .batch = {},
+                              .by = by("counter")});
+    });
+    command.lot = stranger->id;
+    EXPECT_EQ(refused(command), Code::WrongLot);
+    ASSERT_TRUE(write([&](Transaction& t) { return correctLot(t, {*lot("K-2").id, metres(0), by("stockroom")}); }));
+    command.lot = lot("K-2").id;
+    EXPECT_EQ(refused(command), Code::LotClosed);
+    command.lot = lot("K-4").id;
+    const auto done = cut(command);
+    ASSERT_TRUE(done.has_value());
+    EXPECT_EQ(done->lot->length, metres(193.8));
+    EXPECT_FALSE(done->lot->sealed);
+}
+
+TEST_F(Bench, APlanThatALotCannotHoldAnyMoreMovesUnlessItIsPinned) {
+    // K-2 was planned for the mains; somebody finds less on it
+    ASSERT_TRUE(write([&](Transaction& t) { return correctLot(t, {*lot("K-2").id, metres(6.0), by("stockroom")}); }));
+    EXPECT_EQ(card(job).pieces[0].lot->tag, "K-4") << "K-7 is spoken for";
+    // L-3: three jobs wait for 32.4 m, and these crosses; the latest promises give way
+    ASSERT_TRUE(write([&](Transaction& t) { return correctLot(t, {*lot("L-3").id, metres(11), by("stockroom")}); }));
+    int placed = 0;
+    for (const PlannedCut& planned : look([](Transaction& t) { return t.lots().plannedCuts(); })) {
+        placed += planned.lot == lot("L-3").id ? 1 : 0;
+    }
+    EXPECT_EQ(placed, 1);
+
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    IntakeDraft draft = draftFor(racket, "K", "K", "52", "50");
+    draft.mains.lot = lot("K-4").id;
+    const Job pinned = logged(racket, draft, "pinned");
+    ASSERT_TRUE(write([&](Transaction& t) { return correctLot(t, {*lot("K-4").id, metres(5), by("stockroom")}); }));
+    EXPECT_EQ(card(*pinned.id).pieces[0].lot->tag, "K-4");
+    EXPECT_EQ(card(*pinned.id).pieces[0].fit, Fit::DoesNotFit);
+}
+
+TEST_F(Bench, ALengthIsLostOnceAndOnlyWhenItWasCut) {
+    EXPECT_EQ(lose(job, PieceRole::Mains, 1, LostReason::Kinked).error().code(), Code::NotCut);
+    ASSERT_TRUE(take(job));
+    ASSERT_TRUE(cut(cutting(job, PieceRole::Mains, metres(6.2))));
+    const auto lost = lose(job, PieceRole::Mains, 1, LostReason::Kinked);
+    ASSERT_TRUE(lost.has_value());
+    EXPECT_EQ(lost->pieces[0].planned, metres(6.2)) << "a kink says nothing about the length";
+    EXPECT_EQ(lost->pieces[0].attempts.size(), 2U);
+    const auto again = lose(job, PieceRole::Mains, 1, LostReason::Kinked);
+    ASSERT_TRUE(again.has_value());
+    EXPECT_EQ(again->pieces[0].attempts.size(), 2U);
+    EXPECT_EQ(lose(job, PieceRole::Mains, 1, LostReason::Snapped).error().code(), Code::StaleAttempt);
+    EXPECT_EQ(lose(job, PieceRole::Mains, 3, LostReason::Kinked).error().code(), Code::StaleAttempt);
+    EXPECT_EQ(refused(cutting(job, PieceRole::Mains, metres(6.2), 1)), Code::StaleAttempt);
+    EXPECT_EQ(card(job).pieces[0].lot->tag, "K-4") << "what is left on K-2 is too short";
+    EXPECT_EQ(lose(job, PieceRole::Mains, 2, LostReason::Kinked).error().code(), Code::NotCut);
+    ASSERT_TRUE(cut(cutting(job, PieceRole::Mains, metres(6.2), 2)));
+    ASSERT_TRUE(cut(cutting(job, PieceRole::Crosses, metres(5.6))));
+    ASSERT_TRUE(finish(job, asked));
+    EXPECT_EQ(lose(job, PieceRole::Crosses, 1, LostReason::Kinked).error().code(), Code::WrongState);
+}
+
+TEST_F(Bench, FinishingWantsEveryPieceCutAndHappensOnce) {
+    EXPECT_EQ(finish(job, asked).error().code(), Code::WrongState);
+    ASSERT_TRUE(take(job));
+    ASSERT_TRUE(cut(cutting(job, PieceRole::Mains, metres(6.2))));
+    const auto early = finish(job, asked);
+    EXPECT_EQ(early.error().code(), Code::NotCut);
+    EXPECT_EQ(early.error().text("piece"), "crosses");
+    ASSERT_TRUE(cut(cutting(job, PieceRole::Crosses, metres(5.6))));
+    ASSERT_TRUE(finish(job, asked, "Bench A", "hard weave"));
+    const auto again = finish(job, asked, "Bench A", "hard weave");
+    ASSERT_TRUE(again.has_value());
+    EXPECT_EQ(again->note, "hard weave");
+    EXPECT_EQ(finish(job, {lb("49"), lb("52")}).error().code(), Code::WrongState);
+    EXPECT_EQ(card(job).stringer, "Bastian Quill");
+    EXPECT_EQ(card(job).machine->name, "Bench A");
+}
+
+TEST_F(Bench, ACustomersOwnSetIsCutWithoutALot) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    draft.mains.source = PieceSource::CustomersSet;
+    const Job own = logged(racket, draft, "own set");
+    ASSERT_TRUE(take(*own.id));
+    EXPECT_EQ(card(*own.id).pieces[0].fit, Fit::Fits);
+    const std::size_t before = movements();
+    const ConfirmCut command = cutting(*own.id, PieceRole::Whole, metres(11));
+    const auto done = cut(command);
+    ASSERT_TRUE(done.has_value());
+    EXPECT_FALSE(done->lot.has_value());
+    EXPECT_TRUE(done->job.pieces[0].isCut());
+    EXPECT_TRUE(cut(command)->already);
+    EXPECT_EQ(movements(), before);
+    EXPECT_TRUE(finish(*own.id, own.asked));
+}
+
+TEST_F(Bench, APieceWithoutALotAsksForOne) {
+    ASSERT_TRUE(write([&](Transaction& t) { return correctLot(t, {*lot("L-3").id, metres(0), by("stockroom")}); }));
+    ASSERT_TRUE(take(job));
+    EXPECT_FALSE(card(job).pieces[1].lot.has_value());
+    EXPECT_EQ(refused(cutting(job, PieceRole::Crosses, metres(5.6))), Code::NoLot);
+}
+
+} // namespace
+} // namespace rw::desk::test

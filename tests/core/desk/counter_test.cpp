@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/desk/demo_fixture.h"
+
+// People, rackets and frames; handing over; history.
+namespace rw::desk::test {
+namespace {
+
+class Counter : public DemoShop {
+protected:
+    template<class T>
+    Code refused(const Result<T>& result) {
+        EXPECT_FALSE(result.has_value());
+        return result.error().code();
+    }
+    Result<CustomerId> add(const Customer& customer) {
+        return write([&](Transaction& t) { return addCustomer(t, customer); });
+    }
+    Result<FrameModelId> add(const FrameModel& frame) {
+        return write([&](Transaction& t) { return addFrame(t, frame); });
+    }
+    JobId onRack() {
+        return read([](Transaction& t) { return onTheRack(t); })->front().id;
+    }
+};
+
+TEST_F(Counter, PeopleAreFoundByNameOrPhone) {
+    EXPECT_EQ(personCalled("lind pet").customer.name, "Petra Lindobi");
+    EXPECT_EQ(personCalled("0862").customer.name, "Tomas Ferreday");
+    EXPECT_TRUE(read([](Transaction& t) { return findPeople(t, "nobody such"); })->empty());
+    EXPECT_EQ(read([](Transaction& t) { return findPeople(t, "", 5); })->size(), 5U);
+    EXPECT_EQ(refused(read([](Transaction& t) { return person(t, CustomerId::of(999'999)); })), Code::NotFound);
+}
+
+TEST_F(Counter, ALastJobIsTheLastStrungOne) {
+    const RacketSummary waiting = racketOf("Oakhanger", "Aldermoor 98", "A");
+    EXPECT_EQ(waiting.lastJob->state, JobState::Collected) << "not the one that waits";
+    const RacketSummary fresh = racketOf("Ferreday", "Aldermoor 98");
+    EXPECT_FALSE(fresh.lastJob.has_value());
+    logged(fresh, draftFor(fresh, "K", "L", "50", "52"), "first");
+    EXPECT_EQ(racketOf("Ferreday", "Aldermoor 98").lastJob->state, JobState::Logged) << "better than nothing";
+}
+
+TEST_F(Counter, NamesHaveSomethingInThemAndAnEnd) {
+    EXPECT_EQ(refused(add(Customer{std::nullopt, " \t ", {}})), Code::Missing);
+    const auto tooLong = add(Customer{std::nullopt, std::string(10'000, 'x'), {}});
+    EXPECT_EQ(refused(tooLong), Code::TooLong);
+    EXPECT_EQ(tooLong.error().number("length"), 10'000);
+    EXPECT_EQ(tooLong.error().number("most"), 200);
+    std::string bats; // 200 characters, 800 bytes
+    for (int i = 0; i < 200; ++i) {
+        bats += "\U0001F987";
+    }
+    EXPECT_TRUE(add(Customer{std::nullopt, bats, {}}));
+    EXPECT_EQ(refused(add(Customer{std::nullopt, bats + "x", {}})), Code::TooLong);
+    EXPECT_EQ(refused(add(Customer{std::nullopt, "A", {{Contact::Kind::Phone, ""}}})), Code::Missing);
+    const auto kept = add(Customer{std::nullopt, "  Zoë Ångström\u00a0", {{Contact::Kind::Phone, " 07700 900111 "}}});
+    ASSERT_TRUE(kept.has_value());
+    EXPECT_EQ(personCalled("zoe angstrom").customer.name, "Zoë Ångström");
+    EXPECT_EQ(personCalled("900111").customer.contacts.front().text, "07700 900111");
+}
+
+TEST_F(Counter, TwinsNeedAMarkEach) {
+    const RacketSummary a = racketOf("Lindobi", "Aldermoor 98", "A");
+    const auto add = [&](Racket racket) { return write([&](Transaction& t) { return addRacket(t, racket); }); };
+    Racket third{std::nullopt, a.racket.customer, a.racket.frame, ""};
+    EXPECT_EQ(refused(add(third)), Code::Missing);
+    third.mark = " A ";
+    EXPECT_EQ(refused(add(third)), Code::ImpossibleValue);
+    third.mark = std::string(41, 'm');
+    EXPECT_EQ(refused(add(third)), Code::TooLong);
+    third.mark = "C";
+    EXPECT_TRUE(add(third));
+    EXPECT_EQ(refused(add({std::nullopt, CustomerId::of(999'999), a.racket.frame, "D"})), Code::NotFound);
+    EXPECT_EQ(refused(add({std::nullopt, a.racket.customer, FrameModelId::of(999'999), "D"})), Code::NotFound);
+}
+
+TEST_F(Counter, AFrameNeedsAnameASportAndAPattern) {
+    FrameModel frame;
+    EXPECT_EQ(refused(add(frame)), Code::Missing);
+    frame.name = std::string(81, 'f');
+    EXPECT_EQ(refused(add(frame)), Code::TooLong);
+    frame.name = "Unheard Of 1";
+    EXPECT_TRUE(add(frame));
+    frame.pattern.mains = 31;
+    EXPECT_EQ(refused(add(frame)), Code::ImpossibleValue);
+    frame.pattern.mains = 16;
+    frame.hoop.lengthMm = 32.9; // in centimetres, by mistake
+    EXPECT_EQ(refused(add(frame)), Code::ImpossibleValue);
+    frame.hoop.lengthMm = std::nullopt;
+    frame.marked = {lb("60"), lb("50")};
+    EXPECT_EQ(refused(add(frame)), Code::ImpossibleValue);
+    EXPECT_EQ(read([](Transaction& t) { return findFrames(t, "unheard"); })->size(), 1U);
+}
+
+TEST_F(Counter, HandedOverOnceAndPaidOnce) {
+    const JobId job = onRack();
+    const Money total = look([&](Transaction& t) { return *t.jobs().get(job); }).total;
+    const HandOver command{job, "her brother", total, "card", by("counter")};
+    const auto give = [&](const HandOver& hand) { return write([&](Transaction& t) { return handOver(t, hand); }); };
+
+    HandOver odd = command;
+    odd.payment = Money::fromMinor(100, *Currency::fromCode("EUR"));
+    EXPECT_EQ(refused(give(odd)), Code::CurrencyMismatch);
+    odd = command;
+    odd.payment = pounds(-100);
+    EXPECT_EQ(refused(give(odd)), Code::ImpossibleValue);
+    odd = command;
+    odd.way = "";
+    EXPECT_EQ(refused(give(odd)), Code::Missing);
+    odd = command;
+    odd.takenBy = std::string(201, 'x');
+    EXPECT_EQ(refused(give(odd)), Code::TooLong);
+    EXPECT_TRUE(look([&](Transaction& t) { return t.jobs().paid(job); }).minor() == 0) << "nothing of a refused one";
+
+    const auto done = give(command);
+    ASSERT_TRUE(done.has_value());
+    EXPECT_EQ(done->state, JobState::Collected);
+    EXPECT_EQ(done->collected, kNow);
+    EXPECT_TRUE(give(command));
+    EXPECT_EQ(look([&](Transaction& t) { return t.jobs().paid(job); }), total);
+    EXPECT_EQ(ledger.rows.takenBy.at(job), "her brother");
+    const JobId waiting = read([](Transaction& t) { return benchQueue(t); })->front().id;
+    EXPECT_EQ(refused(give({waiting, "", std::nullopt, "", by("counter")})), Code::WrongState);
+}
+
+TEST_F(Counter, HistoryIsEachRacketsOwn) {
+    const RacketSummary a = racketOf("Castelmere", "Aldermoor 98", "A");
+    const auto ofRacket = read([&](Transaction& t) { return historyOfRacket(t, *a.racket.id); });
+    ASSERT_EQ(ofRacket->size(), 3U);
+    for (const HistoryEntry& entry : *ofRacket) {
+        EXPECT_EQ(entry.mark, "A");
+        EXPECT_EQ(entry.customer, "Ivo Castelmere");
+        EXPECT_EQ(entry.frame, "Aldermoor 98");
+        EXPECT_EQ(entry.strings.front().code, "L");
+    }
+    EXPECT_EQ(ofRacket->front().machine, "") << "not strung yet";
+    EXPECT_EQ((*ofRacket)[1].machine, "Bench A");
+    const auto ofCustomer = read([&](Transaction& t) { return historyOfCustomer(t, a.racket.customer); });
+    EXPECT_EQ(ofCustomer->size(), 6U);
+    const auto ofFrame = read([&](Transaction& t) { return historyOfFrame(t, a.racket.frame, 7); });
+    EXPECT_EQ(ofFrame->size(), 7U);
+}
+
+} // namespace
+} // namespace rw::desk::test

@@ -1,0 +1,235 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/desk/demo_fixture.h"
+
+// What is proposed while somebody types, and what logging keeps or refuses.
+namespace rw::desk::test {
+namespace {
+
+using Intake = DemoShop;
+
+TEST_F(Intake, PressingTwiceLogsOnce) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    const IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    const Job first = logged(racket, draft, "one key");
+    const IntakeDraft other = draftFor(racket, "L", "L", "60", "60");
+    const Job second = logged(racket, other, "one key");
+    EXPECT_EQ(second.id, first.id);
+    EXPECT_EQ(second.asked, first.asked);
+    EXPECT_NE(logged(racket, draft, "another key").id, first.id);
+}
+
+TEST_F(Intake, KeepsWhatWasShown) {
+    const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+    IntakeDraft draft = draftFor(racket, "K", "L", "50", "52");
+    draft.rush = true;
+    draft.extras = {{"grommet tube", 3}};
+    const auto shown = preview(draft);
+    LogJob command = logging(racket, draft, "kept");
+    command.note = "  look at the bumper \n";
+    const auto job = write([&](Transaction& t) { return logJob(t, command); });
+    ASSERT_TRUE(job.has_value());
+    EXPECT_EQ(job->total, shown->quote.total);
+    EXPECT_EQ(job->total, pounds(1400 + 650 + 800 + 150 + 500));
+    EXPECT_EQ(job->charges.size(), 5U);
+    EXPECT_EQ(job->promised, shown->promise);
+    EXPECT_EQ(job->note, "look at the bumper");
+    EXPECT_EQ(job->state, JobState::Logged);
+    ASSERT_EQ(job->pieces.size(), 2U);
+    EXPECT_EQ(job->pieces[0].lot, shown->pieces[0].lot->id);
+    EXPECT_FALSE(job->pieces[0].pinned);
+    EXPECT_EQ(job->pieces[0].expected, shown->pieces[0].expected);
+    EXPECT_EQ(job->number, 2129) << "the waiting ones end with 2128";
+}
+
+TEST_F(Intake, ALogRefusesWhatDoesNotBelongTogether) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    const RacketSummary others = racketOf("Penhallow", "Corran Drop 500", "A");
+    const LogJob sound = logging(racket, draftFor(racket, "L", "L", "52", "50"), "key");
+    const auto codeOf = [&](const LogJob& command) {
+        const int commits = ledger.commits;
+        const auto job = write([&](Transaction& t) { return logJob(t, command); });
+        EXPECT_EQ(ledger.commits, commits) << "a refusal leaves nothing behind";
+        EXPECT_FALSE(job.has_value());
+        return job.error().code();
+    };
+    LogJob command = sound;
+    command.requestKey = " ";
+    EXPECT_EQ(codeOf(command), Code::Missing);
+    command = sound;
+    command.customer = CustomerId::of(999'999);
+    EXPECT_EQ(codeOf(command), Code::NotFound);
+    command = sound;
+    command.racket = RacketId::of(999'999);
+    EXPECT_EQ(codeOf(command), Code::NotFound);
+    command = sound;
+    command.racket = *others.racket.id;
+    EXPECT_EQ(codeOf(command), Code::ImpossibleValue);
+    command = sound;
+    command.draft.frame = *others.frame.id;
+    EXPECT_EQ(codeOf(command), Code::ImpossibleValue);
+    command = sound;
+    command.note = std::string(2001, 'x');
+    EXPECT_EQ(codeOf(command), Code::TooLong);
+}
+
+TEST_F(Intake, WhatSomebodyChoseIsKeptOrRefusedNeverReplaced) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    draft.route = "wrap-first-2"; // 8 mains a side from the head finish at the head
+    EXPECT_EQ(preview(draft).error().code(), Code::RouteDoesNotFit);
+    draft.route = "over-the-moon";
+    EXPECT_EQ(preview(draft).error().code(), Code::RouteUnknown);
+    draft.route = "plain-0";
+    const auto chosen = preview(draft);
+    ASSERT_TRUE(chosen.has_value());
+    EXPECT_EQ(chosen->plan.route, "plain-0");
+    EXPECT_EQ(chosen->pieces.front().cutFrom, CutFrom::UsualCut) << "another route's total serves";
+    EXPECT_EQ(chosen->pieces.front().cut, metres(10.8));
+    EXPECT_NE(chosen->shortSide->measure, metres(3.0)) << "its short side does not";
+    EXPECT_EQ(chosen->shortSide->topCrosses, 0);
+
+    draft.route = std::nullopt;
+    draft.method = Method::TwoPiece;
+    EXPECT_EQ(preview(draft)->plan.method, Method::TwoPiece);
+    draft.crosses = off("K");
+    draft.method = Method::OnePiece;
+    EXPECT_EQ(preview(draft).error().code(), Code::ImpossibleValue);
+    draft.method = std::nullopt;
+    EXPECT_EQ(preview(draft)->plan.method, Method::TwoPiece) << "two strings are two pieces, whatever was last time";
+}
+
+TEST_F(Intake, ARememberedRouteNeverStopsAJob) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    for (FrameModel& frame : ledger.rows.frames) {
+        if (frame.id == racket.frame.id) {
+            frame.pattern.mainsStart = HoopEnd::Throat; // somebody looked again: plain routes do not fit any more
+        }
+    }
+    const auto shown = preview(draftFor(racket, "L", "L", "52", "50"));
+    ASSERT_TRUE(shown.has_value());
+    EXPECT_EQ(shown->plan.method, Method::OnePiece);
+    EXPECT_EQ(shown->plan.route, "wrap-first-2");
+}
+
+TEST_F(Intake, AFrameNobodyMeasuredGetsAPlanFromItsSport) {
+    FrameModel frame;
+    frame.name = "Unheard Of 1";
+    frame.pattern.mains = 16;
+    frame.pattern.crosses = 18;
+    const auto id = write([&](Transaction& t) { return addFrame(t, frame); });
+    ASSERT_TRUE(id.has_value());
+    IntakeDraft draft{.frame = *id,
+                      .racket = std::nullopt,
+                      .method = std::nullopt,
+                      .route = std::nullopt,
+                      .shortSide = std::nullopt,
+                      .mains = off("K"),
+                      .crosses = std::nullopt,
+                      .tensions = {lb("52"), lb("50")},
+                      .extras = {}};
+    const auto shown = preview(draft);
+    ASSERT_TRUE(shown.has_value());
+    EXPECT_EQ(shown->plan.method, Method::TwoPiece);
+    ASSERT_EQ(shown->pieces.size(), 2U);
+    EXPECT_EQ(shown->pieces[0].cutFrom, CutFrom::Geometry);
+    EXPECT_EQ(shown->pieces[0].lot->id, shown->pieces[1].lot->id) << "both off one reel";
+    EXPECT_EQ(shown->pieces[1].leavesOnLot, shown->pieces[0].leavesOnLot - shown->pieces[1].cut);
+    EXPECT_EQ(shown->quote.total, pounds(1400 + 1300));
+
+    draft.method = Method::OnePiece; // where its mains start is not known: as the route needs
+    const auto whole = preview(draft);
+    ASSERT_TRUE(whole.has_value());
+    EXPECT_EQ(whole->shortSide->from, SideFrom::Usual);
+}
+
+TEST_F(Intake, APinnedLotMustHoldThatStringAndBelongToTheShop) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    IntakeDraft draft = draftFor(racket, "K", "K", "52", "50");
+    draft.mains.lot = lot("K-4").id;
+    const auto shown = preview(draft);
+    ASSERT_TRUE(shown.has_value());
+    EXPECT_EQ(shown->pieces.front().lot->tag, "K-4");
+    EXPECT_TRUE(logged(racket, draft, "pinned").pieces.front().pinned);
+
+    draft.mains.lot = lot("K-2").id;
+    EXPECT_EQ(preview(draft)->pieces.front().fit, Fit::DoesNotFit) << "said, not refused";
+    draft.mains.lot = lot("L-3").id;
+    EXPECT_EQ(preview(draft).error().code(), Code::WrongLot);
+    draft.mains.lot = LotId::of(999'999);
+    EXPECT_EQ(preview(draft).error().code(), Code::NotFound);
+    IntakeDraft used = draftFor(racket, "L", "L", "52", "50");
+    used.mains.lot = lot("L-2").id;
+    EXPECT_EQ(preview(used).error().code(), Code::LotClosed);
+}
+
+TEST_F(Intake, ACustomersOwnStringFollowsItsOwner) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    const auto reel = write([&](Transaction& t) {
+        return receiveLot(t, {.tag = "Petra 1",
+                              .article = *string("L").id,
+                              .owner = racket.racket.customer,
+                              .nominal = metres(22),
+                              .price = pounds(0),
+                              .shipping = pounds(0),
+                              .batch = {},
+                              .by = by("counter")});
+    });
+    ASSERT_TRUE(reel.has_value());
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    EXPECT_EQ(preview(draft)->pieces.front().lot->tag, "L-3") << "the shop's string is not hers";
+    draft.mains.source = PieceSource::CustomersLot;
+    const auto own = preview(draft);
+    ASSERT_TRUE(own.has_value());
+    EXPECT_EQ(own->pieces.front().lot->tag, "Petra 1");
+    EXPECT_EQ(own->pieces.front().holding.left, metres(22));
+    EXPECT_EQ(own->pieces.front().freeAfter, metres(11.2));
+    EXPECT_EQ(own->quote.total, pounds(1600));
+
+    const RacketSummary stranger = racketOf("Penhallow", "Corran Drop 500", "A");
+    IntakeDraft theirs = draftFor(stranger, "L", "L", "26", "26");
+    theirs.mains = {*string("L").id, PieceSource::CustomersLot, reel->id};
+    EXPECT_EQ(preview(theirs).error().code(), Code::WrongLot);
+
+    draft.mains.source = PieceSource::CustomersSet;
+    const auto set = preview(draft);
+    ASSERT_TRUE(set.has_value());
+    EXPECT_FALSE(set->pieces.front().lot.has_value());
+    EXPECT_EQ(set->pieces.front().fit, Fit::Fits);
+    EXPECT_EQ(set->quote.total, pounds(1600));
+}
+
+TEST_F(Intake, NoLotIsSaidAndNoPriceIsRefused) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    ASSERT_TRUE(write([&](Transaction& t) { return correctLot(t, {*lot("L-3").id, metres(4), by("stockroom")}); }));
+    const auto shown = preview(draftFor(racket, "L", "L", "52", "50"));
+    ASSERT_TRUE(shown.has_value());
+    EXPECT_FALSE(shown->pieces.front().lot.has_value());
+    EXPECT_EQ(shown->pieces.front().fit, Fit::DoesNotFit);
+    EXPECT_TRUE(shown->pieces.front().freeAfter.isNegative());
+
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    draft.extras = {{"gold plate", 1}};
+    EXPECT_EQ(preview(draft).error().code(), Code::Missing);
+    ledger.rows.priceLists.clear();
+    EXPECT_EQ(preview(draftFor(racket, "L", "L", "52", "50")).error().text("what"), "price list");
+}
+
+TEST_F(Intake, RushGoesAheadOfWhatCanWaitAndBreaksNoPromise) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    const Instant behindAll = preview(draft)->promise;
+    draft.rush = true;
+    EXPECT_LE(preview(draft)->promise, behindAll);
+    for (Job& job : ledger.rows.jobs) {
+        job.promised = kNow + std::chrono::days(3); // everybody can wait
+    }
+    const Instant atOnce = preview(draft)->promise;
+    EXPECT_LT(atOnce, behindAll);
+    for (Job& job : ledger.rows.jobs) {
+        job.promised = std::nullopt;
+    }
+    EXPECT_EQ(preview(draft)->promise, atOnce) << "nothing was promised, nothing is broken";
+}
+
+} // namespace
+} // namespace rw::desk::test

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/desk/demo_fixture.h"
+
+// The shelf, receiving, correcting, a lot's story.
+namespace rw::desk::test {
+namespace {
+
+class Stockroom : public DemoShop {
+protected:
+    ShelfString onShelf(std::string_view code) {
+        const auto strings = read([](Transaction& t) { return shelf(t); });
+        return *std::ranges::find(*strings, code, [](const ShelfString& s) { return s.article.code; });
+    }
+    ReceiveLot reel() {
+        return {.tag = {},
+                .article = *string("K").id,
+                .owner = std::nullopt,
+                .nominal = metres(200),
+                .price = pounds(11000),
+                .shipping = pounds(450),
+                .batch = "A41",
+                .by = by("stockroom")};
+    }
+    Result<Lot> receive(const ReceiveLot& command) {
+        return write([&](Transaction& t) { return receiveLot(t, command); });
+    }
+    Result<Lot> correct(std::string_view tag, Length measured) {
+        return write([&](Transaction& t) { return correctLot(t, {*lot(tag).id, measured, by("stockroom")}); });
+    }
+};
+
+TEST_F(Stockroom, TheShelfCountsWholeJobsOfEachLotOnItsOwn) {
+    const ShelfString k = onShelf("K");
+    ASSERT_EQ(k.lots.size(), 3U);
+    EXPECT_EQ(k.holding.left, metres(6.4 + 60 + 200));
+    EXPECT_EQ(k.holding.promised, metres(56));
+    std::int64_t whole = 0;
+    for (const ShelfLot& held : k.lots) {
+        whole += held.whole.jobs;
+        EXPECT_EQ(held.promised, held.lot.tag == "K-7" ? metres(56) : metres(0)) << held.lot.tag;
+    }
+    EXPECT_EQ(k.wholeJobs, whole);
+    EXPECT_FALSE(k.runningShort);
+    EXPECT_TRUE(onShelf("L").runningShort) << "16.3 m free is one job";
+    EXPECT_FALSE(onShelf("W").runningShort);
+}
+
+TEST_F(Stockroom, AStringThatWasNeverUsedCountsByItsSportsPlan) {
+    StringArticle fresh = string("K");
+    fresh.code = "N";
+    fresh.name = "Never Used 125";
+    ASSERT_TRUE(write([&](Transaction& t) -> Result<StringArticleId> { return t.strings().add(fresh); }));
+    const ShelfString none = onShelf("N");
+    EXPECT_GT(none.perJob, metres(9));
+    EXPECT_LT(none.perJob, metres(13));
+    EXPECT_EQ(none.wholeJobs, 0);
+    EXPECT_TRUE(none.runningShort);
+}
+
+TEST_F(Stockroom, ReceivedLotsGetTheNextTag) {
+    const auto first = receive(reel());
+    ASSERT_TRUE(first.has_value());
+    EXPECT_EQ(first->tag, "K-8");
+    EXPECT_EQ(first->length, metres(200));
+    EXPECT_TRUE(first->sealed);
+    EXPECT_EQ(first->landedCost(), pounds(11450));
+    EXPECT_EQ(receive(reel())->tag, "K-9");
+}
+
+TEST_F(Stockroom, AnImpossibleDeliveryIsRefused) {
+    const auto codeOf = [&](auto change) {
+        ReceiveLot command = reel();
+        change(command);
+        const auto lots = ledger.rows.lots.size();
+        const auto received = receive(command);
+        EXPECT_EQ(ledger.rows.lots.size(), lots);
+        EXPECT_FALSE(received.has_value());
+        return received.error().code();
+    };
+    EXPECT_EQ(codeOf([](ReceiveLot& c) { c.tag = "K-2"; }), Code::ImpossibleValue);
+    EXPECT_EQ(codeOf([](ReceiveLot& c) { c.tag = std::string(21, 'K'); }), Code::TooLong);
+    EXPECT_EQ(codeOf([](ReceiveLot& c) { c.article = StringArticleId::of(999'999); }), Code::NotFound);
+    EXPECT_EQ(codeOf([](ReceiveLot& c) { c.owner = CustomerId::of(999'999); }), Code::NotFound);
+    EXPECT_EQ(codeOf([](ReceiveLot& c) { c.nominal = metres(0.9); }), Code::OutOfRange);
+    EXPECT_EQ(codeOf([](ReceiveLot& c) { c.nominal = metres(1001); }), Code::OutOfRange);
+    EXPECT_EQ(codeOf([](ReceiveLot& c) { c.price = pounds(-1); }), Code::ImpossibleValue);
+    EXPECT_EQ(codeOf([](ReceiveLot& c) { c.shipping = Money::fromMinor(1, *Currency::fromCode("EUR")); }),
+              Code::CurrencyMismatch);
+}
+
+TEST_F(Stockroom, ACorrectionIsAMovementEvenWhenTheBookWasRight) {
+    const auto before = ledger.rows.movements.size();
+    const auto same = correct("L-3", metres(48.7));
+    ASSERT_TRUE(same.has_value());
+    EXPECT_TRUE(same->measuredSinceLastCut);
+    EXPECT_EQ(ledger.rows.movements.size(), before + 1);
+    EXPECT_EQ(correct("L-3", metres(48.2))->length, metres(48.2));
+    EXPECT_EQ(correct("L-3", metres(0) - metres(1)).error().code(), Code::OutOfRange);
+    EXPECT_FALSE(correct("L-3", metres(0))->isOpen());
+    EXPECT_EQ(correct("L-3", metres(1)).error().code(), Code::LotClosed);
+    EXPECT_TRUE(ledger.check().empty());
+}
+
+TEST_F(Stockroom, ALotsStoryNamesTheJobsBehindIt) {
+    const auto life = read([&](Transaction& t) { return lotLife(t, *lot("K-2").id); });
+    ASSERT_TRUE(life.has_value());
+    EXPECT_EQ(life->article.code, "K");
+    ASSERT_EQ(life->jobNumbers.size(), life->movements.size());
+    EXPECT_EQ(life->movements.front().reason, MovementReason::Received);
+    EXPECT_EQ(life->jobNumbers.front(), 0);
+    EXPECT_EQ(life->movements.back().reason, MovementReason::Measured);
+    for (std::size_t i = 0; i < life->movements.size(); ++i) {
+        EXPECT_EQ(life->jobNumbers[i] != 0, life->movements[i].reason == MovementReason::Cut);
+    }
+    EXPECT_EQ(read([](Transaction& t) { return lotLife(t, LotId::of(999'999)); }).error().code(), Code::NotFound);
+}
+
+} // namespace
+} // namespace rw::desk::test
