@@ -23,17 +23,33 @@ double chanceShort(std::span<const Need> parts, double totalMm) {
     return 1 - enough;
 }
 
+double chanceShort(const Need& need, Length length) {
+    return need.chanceAbove(static_cast<double>(length.millimetres()));
+}
+
 std::size_t worstOff(std::span<const Need> parts, std::span<const Length> lengths) {
     std::size_t worst = 0;
-    double highest = -1;
-    for (std::size_t i = 0; i < parts.size(); ++i) {
-        const double chance = parts[i].chanceAbove(static_cast<double>(lengths[i].millimetres()));
-        if (chance > highest) {
-            highest = chance;
+    for (std::size_t i = 1; i < parts.size(); ++i) {
+        if (chanceShort(parts[i], lengths[i]) > chanceShort(parts[worst], lengths[worst])) {
             worst = i;
         }
     }
     return worst;
+}
+
+/// Gives the worst-off part a step of another's if all are safer for it than it was.
+bool moveStepToWorst(std::span<const Need> parts, std::vector<Length>& lengths, Length tapeStep) {
+    const std::size_t worst = worstOff(parts, lengths);
+    const double before = chanceShort(parts[worst], lengths[worst]);
+    for (std::size_t i = 0; i < parts.size(); ++i) {
+        const bool canGive = i != worst && chanceShort(parts[i], lengths[i] - tapeStep) < before;
+        if (canGive && chanceShort(parts[worst], lengths[worst] + tapeStep) < before) {
+            lengths[i] -= tapeStep;
+            lengths[worst] += tapeStep;
+            return true;
+        }
+    }
+    return false;
 }
 } // namespace
 
@@ -111,6 +127,8 @@ std::vector<Length> splitEvenly(std::span<const Need> parts, Length total, Lengt
         left -= tapeStep;
     }
     lengths.back() += left;
+    while (moveStepToWorst(parts, lengths, tapeStep)) {
+    }
     return lengths;
 }
 
