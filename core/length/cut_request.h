@@ -36,7 +36,7 @@ struct CutRequest {
     Pattern pattern = {};
     std::optional<Method> method = {};     ///< nothing: the sport's default
     std::optional<std::string> route = {}; ///< a name of the route templates; nothing: the default of method and frame
-    Side shortSide = Side::Left;
+    Side shortSide = Side::Left;           ///< two-piece crosses begin on this side
     StringChoice mains;
     StringChoice crosses;
     Ends ends = {};

@@ -13,8 +13,8 @@
 namespace rw::length {
 
 namespace {
-/// A marked size this far off the exponents that somebody gave is worth a word: a size is printed in whole
-/// square inches, about 1 %, and a tape adds as much.
+/// A marked size that fixes no exponent is worth a word when it is this far off: a size is printed in whole square
+/// inches, about 1 %, and a tape adds as much. (An open throat's own shape may agree although no one n does.)
 constexpr double kMarkedTolerance = 0.02;
 
 struct Shape {
@@ -167,19 +167,14 @@ Result<FoundOutline> findOutline(const CutRequest& request) {
     StandsOn standsOn = standsOnFor(hoop);
     std::vector<Why> disagreement;
     if (standsOn == StandsOn::Measured && hoop.headAreaCm2) {
-        const auto disagrees = [&] {
-            disagreement.push_back({Why::Kind::MarkedDisagrees, {}, *hoop.headAreaCm2, shape.areaCm2()});
-        };
-        if (shapeIsGiven(hoop)) {
-            if (std::abs(shape.areaCm2() / *hoop.headAreaCm2 - 1) > kMarkedTolerance) {
-                disagrees();
-            }
-        } else if (const auto n = exponentOfArea(*hoop.headAreaCm2, shape.lengthMm, shape.widthMm)) {
+        const auto n =
+            shapeIsGiven(hoop) ? std::nullopt : exponentOfArea(*hoop.headAreaCm2, shape.lengthMm, shape.widthMm);
+        if (n) {
             shape.headN = *n;
             shape.throatN = *n;
             standsOn = StandsOn::MeasuredAndMarked;
-        } else {
-            disagrees();
+        } else if (std::abs(shape.areaCm2() / *hoop.headAreaCm2 - 1) > kMarkedTolerance) {
+            disagreement.push_back({Why::Kind::MarkedDisagrees, {}, *hoop.headAreaCm2, shape.areaCm2()});
         }
     }
 

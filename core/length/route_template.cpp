@@ -123,7 +123,7 @@ const RouteTemplate* routeTemplate(std::string_view name) {
 
 Result<std::vector<StringId>> writtenArm(std::string_view arm, Side shortSide, int mains, int crosses) {
     std::vector<StringId> order;
-    order.reserve(static_cast<std::size_t>(mains + crosses));
+    order.reserve(static_cast<std::size_t>(mains) + static_cast<std::size_t>(crosses));
     std::string_view rest = arm;
     while (!rest.empty()) {
         const std::size_t blank = rest.find(' ');

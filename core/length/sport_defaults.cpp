@@ -32,7 +32,7 @@ double crossesShare(Sport sport, bool openThroat, int crosses) {
     return 0;
 }
 
-Tension pounds(int value) { return Tension::fromHundredths(value * 100, TensionUnit::Pound).value(); }
+Tension pounds(std::int64_t value) { return Tension::fromHundredths(value * 100, TensionUnit::Pound).value(); }
 
 CutRequest requestWith(Sport sport, int mains, int crosses, double diameterMm, int mainsPull, int crossesPull) {
     const auto choice = [&](int pull) {

@@ -100,6 +100,17 @@ TEST(Outline, AMarkedSizeThatDisagreesStaysMarked) {
     }
 }
 
+// 496 cm2 is the size of the usual open-throat head; that no single exponent gives it is no disagreement.
+TEST(Outline, AMarkThatAgreesWithAnOpenThroatIsNotCalledWrong) {
+    Hoop hoop = tape(360, 190);
+    hoop.openThroat = true;
+    hoop.headAreaCm2 = 496;
+    const FoundOutline outline = found(with(Sport::Squash, hoop));
+    EXPECT_EQ(outline.outline.throatExponent, 1.5);
+    EXPECT_EQ(outline.outline.standsOn, StandsOn::Measured);
+    EXPECT_FALSE(says(outline, Why::Kind::MarkedDisagrees));
+}
+
 TEST(Outline, ExponentsThatWereGivenAreNeverChanged) {
     Hoop hoop = tape(245, 190);
     hoop.headExponent = 2.5; // square-shouldered

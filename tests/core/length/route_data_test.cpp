@@ -29,7 +29,7 @@ struct Traced {
 
 std::vector<std::string> lines(const QJsonValue& value) {
     std::vector<std::string> lines;
-    for (const QJsonValue& line : value.toArray()) {
+    for (const auto& line : value.toArray()) {
         lines.push_back(line.toString().toStdString());
     }
     return lines;
@@ -40,7 +40,7 @@ std::vector<Traced> readTraced() {
     EXPECT_TRUE(file.open(QIODevice::ReadOnly));
     std::vector<Traced> traced;
     const QJsonArray patterns = QJsonDocument::fromJson(file.readAll()).object()[QStringLiteral("patterns")].toArray();
-    for (const QJsonValue& entry : patterns) {
+    for (const auto& entry : patterns) {
         const QJsonObject object = entry.toObject();
         Pattern pattern;
         pattern.mains = object[QStringLiteral("mains")].toInt();
