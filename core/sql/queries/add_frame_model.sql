@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 INSERT INTO frame_model (
     name, search_key, sport, hoop_length_mm, hoop_width_mm, head_area_cm2, open_throat, widest_from_throat,
     head_exponent, throat_exponent, wall_mm, outermost_main_mm, last_cross_mm, mains, crosses, mains_span_mm,

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 INSERT INTO job (
     number, request_key, customer_id, racket_id, method, route, short_side, short_side_mm, mains_hundredths,
     mains_unit, crosses_hundredths, crosses_unit, promised_at, logged_at, currency)

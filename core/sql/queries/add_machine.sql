@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 INSERT INTO machine (name, unit, step_hundredths, reach_mm)
 VALUES (:name, :unit, :step_hundredths, :reach_mm)
 RETURNING id

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 INSERT INTO note (job_id, words, at)
 SELECT job_event.job_id, :words, MAX(job_event.at)
 FROM job_event

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 INSERT INTO price_line (
     price_list_id, line, kind, sport, method, article_id, label, amount_minor, tax_hundredths_percent)
 VALUES (

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT customer.id, customer.name, customer.row_version,
        contact.id AS contact_id, contact.kind, contact.text
 FROM customer

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT id, valid_from, currency, tax_rule
 FROM price_list
 WHERE valid_from <= :date

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT id, code, name, colour, sport, material, diameter_um, gauge_name, milligrams_per_metre, stretch_percent
 FROM string_article
 WHERE id = :article

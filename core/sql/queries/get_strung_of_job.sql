@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT strung.job_event_id, strung.mains_hundredths, strung.mains_unit, strung.crosses_hundredths,
        strung.crosses_unit, strung.machine_id, job_event.at, job_event.staff_id, job_event.station
 FROM strung

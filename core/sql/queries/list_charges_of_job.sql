@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT id, kind, article_id, label, count, amount_minor, tax_hundredths_percent, currency
 FROM charge
 WHERE job_id = :job

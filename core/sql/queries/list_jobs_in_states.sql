@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT job.id, job.number, job.state, customer.name AS customer_name, frame_model.name AS frame_name, racket.mark,
        frame_model.sport, job.method, job.mains_hundredths, job.mains_unit, job.crosses_hundredths, job.crosses_unit,
        whole_article.code AS whole_code, mains_article.code AS mains_code, crosses_article.code AS crosses_code,

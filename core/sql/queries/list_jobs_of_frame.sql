@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT job.id
 FROM job
 JOIN racket ON racket.id = job.racket_id

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT job.id, CAST(SUM(-movement.change_mm) AS BIGINT) AS taken_mm
 FROM movement
 JOIN lot ON lot.id = movement.lot_id

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT id, name, unit, step_hundredths, reach_mm
 FROM machine
 ORDER BY name, id

@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 SELECT job_piece.id, job_piece.role, job_piece.article_id, job_piece.source, job_piece.lot_id, job_piece.pinned,
        job_piece.planned_mm, job_piece.expected_mm,
        attempt.id AS attempt_id, attempt.number AS attempt_number, attempt.lost_reason,

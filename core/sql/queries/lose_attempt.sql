@@ -1,3 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
 UPDATE attempt
 SET lost_reason = :reason, lost_at = :at
 WHERE id = :attempt AND lost_at IS NULL

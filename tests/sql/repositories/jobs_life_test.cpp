@@ -1,0 +1,208 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/sql/repositories/repository_test.h"
+
+using testing::HasSubstr;
+using testing::SizeIs;
+
+namespace rw::sql::test {
+
+/// What happens to a job after it was logged.
+class JobsLifeTest : public StockedTest {
+protected:
+    AttemptId currentAttempt(JobId job, std::size_t piece = 0) {
+        return stored(job).pieces.at(piece).current().id.value();
+    }
+    JobId oneWhole(const std::string& key, std::optional<LotId> lot = std::nullopt) {
+        return jobs().add(job(key, {piece(PieceRole::Whole, string("K"), lot)}), by(0, "counter"));
+    }
+    JobEventId happened(JobId job, JobEventKind kind, int minutes) {
+        return jobs().record({.id = std::nullopt,
+                              .job = job,
+                              .kind = kind,
+                              .by = by(minutes),
+                              .machine = machine(),
+                              .attempt = std::nullopt});
+    }
+};
+ON_BOTH_ENGINES(JobsLifeTest);
+
+TEST_P(JobsLifeTest, TheStateFollowsFromTheEvents) {
+    const auto id = oneWhole("1");
+    const auto version = stored(id).version;
+    EXPECT_THAT(guardOf([&] { happened(id, JobEventKind::Strung, 1); }), HasSubstr("job_event_fits_state"));
+    const auto taken = happened(id, JobEventKind::Taken, 2);
+    EXPECT_EQ(stored(id).state, JobState::OnTheMachine);
+    EXPECT_GT(stored(id).version, version);
+    record(id, JobEventKind::PutDown, 3);
+    EXPECT_EQ(stored(id).state, JobState::Logged);
+    record(id, JobEventKind::Waiting, 4);
+    EXPECT_EQ(stored(id).state, JobState::Waiting);
+
+    const auto events = jobs().events(id);
+    ASSERT_THAT(events, SizeIs(4));
+    EXPECT_EQ(events[1].id, taken);
+    EXPECT_EQ(events[1].kind, JobEventKind::Taken);
+    EXPECT_EQ(events[1].machine, machine());
+    EXPECT_EQ(events[1].by.at, at(2));
+    EXPECT_FALSE(events[2].machine);
+    EXPECT_EQ(events[3].kind, JobEventKind::Waiting);
+}
+
+TEST_P(JobsLifeTest, ACutBelongsToItsAttempt) {
+    const auto k2 = reel("K-2", string("K"), mm(20'000));
+    const auto id = oneWhole("1", k2);
+    record(id, JobEventKind::Taken, 1);
+    const auto attempt = currentAttempt(id);
+    cut(attempt, k2, mm(11'200), 5);
+    record(id, JobEventKind::Cut, 5, attempt);
+
+    const Job job = stored(id);
+    ASSERT_TRUE(job.pieces[0].isCut());
+    const DoneCut& done = job.pieces[0].current().cut.value();
+    EXPECT_EQ(done.lot, k2);
+    EXPECT_EQ(done.lotTag, "K-2");
+    EXPECT_EQ(done.length, mm(11'200));
+    EXPECT_EQ(done.at, at(5));
+    EXPECT_FALSE(done.allThereWas);
+    EXPECT_EQ(jobs().events(id).back().attempt, attempt);
+    EXPECT_EQ(jobs().ofAttempt(attempt), id);
+    EXPECT_FALSE(jobs().ofAttempt(AttemptId::of(987'654)));
+}
+
+TEST_P(JobsLifeTest, ACutThatEmptiesALotWasAllThereWas) {
+    const auto k2 = reel("K-2", string("K"), mm(6'400));
+    const auto id = oneWhole("1", k2);
+    (void)lots().move({.id = std::nullopt,
+                       .lot = k2,
+                       .reason = MovementReason::Measured,
+                       .change = mm(-50),
+                       .attempt = std::nullopt,
+                       .lostReason = std::nullopt,
+                       .corrects = std::nullopt,
+                       .by = by(4)});
+    cut(currentAttempt(id), k2, mm(6'350), 5);
+    lots().close(k2, at(5));
+    EXPECT_TRUE(stored(id).pieces[0].current().cut.value().allThereWas);
+}
+
+TEST_P(JobsLifeTest, ACutOfTheCustomersOwnSetIsKnownByItsEvent) {
+    JobPiece set = piece(PieceRole::Whole, string("K"));
+    set.source = PieceSource::CustomersSet;
+    const auto id = jobs().add(job("1", {set}), by(0, "counter"));
+    record(id, JobEventKind::Taken, 1);
+    EXPECT_FALSE(stored(id).pieces[0].isCut());
+    const auto attempt = currentAttempt(id);
+    record(id, JobEventKind::Cut, 6, attempt);
+    const Job job = stored(id);
+    ASSERT_TRUE(job.pieces[0].isCut());
+    const DoneCut& done = job.pieces[0].current().cut.value();
+    EXPECT_FALSE(done.lot);
+    EXPECT_EQ(done.lotTag, "");
+    EXPECT_EQ(done.length, mm(6'200));
+    EXPECT_EQ(done.at, at(6));
+
+    EXPECT_EQ(jobs().loseAttempt(attempt, LostReason::Snapped, at(7)), 2);
+    EXPECT_FALSE(stored(id).pieces[0].isCut());
+    EXPECT_TRUE(stored(id).pieces[0].attempts[0].cut);
+}
+
+TEST_P(JobsLifeTest, ALostLengthClosesItsAttemptAndOpensTheNext) {
+    const auto k2 = reel("K-2", string("K"), mm(30'000));
+    const auto id =
+        jobs().add(job("1", {piece(PieceRole::Mains, string("K"), k2), piece(PieceRole::Crosses, string("K"), k2)}),
+                   by(0, "counter"));
+    const auto mains = currentAttempt(id, 0);
+    const auto crosses = currentAttempt(id, 1);
+    EXPECT_NE(guardOf([&] { (void)jobs().loseAttempt(crosses, LostReason::Kinked, at(2)); }), "") << "nothing was cut";
+    cut(mains, k2, mm(6'200), 3);
+    cut(crosses, k2, mm(5'600), 4);
+    EXPECT_EQ(jobs().loseAttempt(crosses, LostReason::CameShort, at(5)), 2);
+    EXPECT_THAT(guardOf([&] { (void)jobs().loseAttempt(crosses, LostReason::CameShort, at(6)); }),
+                HasSubstr("no open attempt"));
+    EXPECT_NE(guardOf([&] { cut(crosses, k2, mm(5'600), 6); }), "");
+    cut(currentAttempt(id, 1), k2, mm(5'750), 7);
+    EXPECT_EQ(jobs().loseAttempt(currentAttempt(id, 1), LostReason::MisWoven, at(8)), 3);
+
+    const Job job = stored(id);
+    EXPECT_TRUE(job.pieces[0].isCut());
+    EXPECT_THAT(job.pieces[0].attempts, SizeIs(1));
+    EXPECT_FALSE(job.pieces[1].isCut());
+    ASSERT_THAT(job.pieces[1].attempts, SizeIs(3));
+    const auto& attempts = job.pieces[1].attempts;
+    EXPECT_EQ(attempts[0].number, 1);
+    EXPECT_EQ(attempts[0].lost, LostReason::CameShort);
+    EXPECT_EQ(attempts[0].cut.value().length, mm(5'600));
+    EXPECT_EQ(attempts[1].lost, LostReason::MisWoven);
+    EXPECT_EQ(attempts[1].cut.value().length, mm(5'750));
+    EXPECT_EQ(attempts[2].number, 3);
+    EXPECT_FALSE(attempts[2].lost);
+    EXPECT_FALSE(attempts[2].cut);
+    EXPECT_EQ(lots().get(k2).value().length, mm(30'000 - 6'200 - 5'600 - 5'750));
+}
+
+TEST_P(JobsLifeTest, APlanIsChangedUntilItIsCut) {
+    const auto k2 = reel("K-2", string("K"), mm(20'000));
+    const auto id = oneWhole("1");
+    const auto piece = stored(id).pieces[0].id.value();
+    jobs().plan(piece, k2, mm(11'250), true);
+    EXPECT_EQ(stored(id).pieces[0].lot, k2);
+    EXPECT_EQ(stored(id).pieces[0].planned, mm(11'250));
+    EXPECT_TRUE(stored(id).pieces[0].pinned);
+    jobs().plan(piece, std::nullopt, mm(11'200), false);
+    EXPECT_FALSE(stored(id).pieces[0].lot);
+    EXPECT_FALSE(stored(id).pieces[0].pinned);
+    EXPECT_THAT(guardOf([&] { jobs().plan(JobPieceId::of(987'654), k2, mm(1), false); }), HasSubstr("no job piece"));
+    EXPECT_NE(guardOf([&] { jobs().plan(piece, k2, mm(0), false); }), "");
+}
+
+TEST_P(JobsLifeTest, WhatWasStrungStandsBesideWhatWasAsked) {
+    const auto id = oneWhole("1");
+    record(id, JobEventKind::Taken, 1);
+    const auto first = happened(id, JobEventKind::Strung, 20);
+    jobs().setStrung(first, id, {kg(2'350), kg(2'250)}, machine());
+    jobs().addNote(id, "mains crept at 7R");
+
+    const Job strung = stored(id);
+    EXPECT_EQ(strung.state, JobState::Strung);
+    EXPECT_EQ(strung.asked, (TensionPair{lb(5'200), lb(5'000)}));
+    EXPECT_EQ(strung.strung.value().tensions, (TensionPair{kg(2'350), kg(2'250)}));
+    EXPECT_EQ(strung.strung.value().machine, machine());
+    EXPECT_EQ(strung.strung.value().by.at, at(20));
+    EXPECT_EQ(strung.strung.value().by.station, "bench");
+    EXPECT_EQ(strung.note, "mains crept at 7R");
+
+    record(id, JobEventKind::Reopened, 25);
+    EXPECT_FALSE(stored(id).strung) << "on the machine again: nothing is strung yet";
+    const auto second = happened(id, JobEventKind::Strung, 40);
+    jobs().setStrung(second, id, {kg(2'400), kg(2'250)}, machine());
+    EXPECT_EQ(stored(id).strung.value().tensions.mains, kg(2'400));
+    EXPECT_EQ(stored(id).strung.value().by.at, at(40));
+
+    const auto other = oneWhole("2");
+    EXPECT_NE(guardOf([&] { jobs().setStrung(second, other, {kg(2'400), kg(2'250)}, machine()); }), "");
+}
+
+TEST_P(JobsLifeTest, IsPaidInPartsAndHandedOverOnce) {
+    Job job = this->job("1", {piece(PieceRole::Whole, string("K"))});
+    job.charges = {{ChargeKind::Labour, std::nullopt, "", 1, pounds(3'000), 0}};
+    const auto id = jobs().add(job, by(0, "counter"));
+    EXPECT_EQ(jobs().paid(id), pounds(0));
+    jobs().pay(id, pounds(1'000), "cash", by(1, "counter"));
+    jobs().pay(id, pounds(2'500), "card", by(2, "counter"));
+    EXPECT_EQ(jobs().paid(id), pounds(3'500)) << "a credit is shown, not refused";
+    EXPECT_NE(guardOf([&] { jobs().pay(id, Money::fromMinor(1, Currency::fromCode("EUR").value()), "cash", by(3)); }),
+              "");
+    EXPECT_NE(guardOf([&] { (void)jobs().paid(JobId::of(987'654)); }), "");
+
+    record(id, JobEventKind::Taken, 4);
+    record(id, JobEventKind::Strung, 20);
+    EXPECT_FALSE(stored(id).collected);
+    const auto collected = happened(id, JobEventKind::Collected, 60);
+    jobs().handOver(id, collected, "her brother, O'Hara");
+    EXPECT_EQ(stored(id).collected, at(60));
+    EXPECT_EQ(stored(id).state, JobState::Collected);
+    EXPECT_NE(guardOf([&] { jobs().handOver(id, collected, ""); }), "");
+    EXPECT_EQ(connection().scalar("SELECT taken_by FROM handover"), "her brother, O'Hara");
+}
+
+} // namespace rw::sql::test
