@@ -93,6 +93,7 @@ Result<Intake> readDraft(Transaction& ledger, const IntakeDraft& draft) {
         return tl::unexpected(mainsArticle ? crossesArticle.error() : mainsArticle.error());
     }
     PastWork past = recall(ledger, *frame, racket);
+    past.ofFrame = jobsOnFrame(ledger, *frame->id);
     return Intake{*std::move(frame),        std::move(racket),          draft.mains,     crosses,
                   *std::move(mainsArticle), *std::move(crossesArticle), std::move(past), readSettings(ledger.shop())};
 }

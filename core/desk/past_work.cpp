@@ -61,10 +61,13 @@ PastWork recall(Transaction& ledger, const FrameModel& frame, const std::optiona
         past.ofRacket = standing(ledger, ledger.jobs().ofRacket(*racket->id), kJobsOfRacket, before);
         past.others = othersOf(ledger, *racket, frame.sport, before);
     }
-    past.ofFrame = standing(ledger, ledger.jobs().ofFrame(*frame.id, kJobsOfFrame), kJobsOfFrame, before);
     past.usualCuts = ledger.frames().usualCuts(*frame.id);
     past.articles = ledger.strings().all();
     return past;
+}
+
+std::vector<Job> jobsOnFrame(Transaction& ledger, FrameModelId frame) {
+    return standing(ledger, ledger.jobs().ofFrame(frame, kJobsOfFrame), kJobsOfFrame, std::nullopt);
 }
 
 } // namespace rw::desk

@@ -19,15 +19,19 @@ struct OtherRacket {
 struct PastWork {
     std::vector<Job> ofRacket;       ///< newest first
     std::vector<OtherRacket> others; ///< those of the same frame first, each newest first
-    std::vector<Job> ofFrame;        ///< the frame's jobs, whoever's racket it was
+    std::vector<Job> ofFrame;        ///< the frame's jobs, whoever's racket it was; see jobsOnFrame()
     std::vector<UsualCut> usualCuts; ///< of the frame
     std::vector<StringArticle> articles;
 
     [[nodiscard]] std::optional<Material> materialOf(StringArticleId article) const;
 };
 
-/// `before`: only jobs that came into the shop before this one, for the card of a job that is logged already.
+/// All but `ofFrame`. `before`: only jobs that came into the shop before this one, for the card of a job that is logged
+/// already.
 [[nodiscard]] PastWork recall(Transaction& ledger, const FrameModel& frame, const std::optional<Racket>& racket,
                               const std::optional<JobId>& before = std::nullopt);
+
+/// The newest jobs on a frame, for what came short there.
+[[nodiscard]] std::vector<Job> jobsOnFrame(Transaction& ledger, FrameModelId frame);
 
 } // namespace rw::desk

@@ -5,7 +5,7 @@
 namespace rw::desk::test {
 namespace {
 
-class Counter : public DemoShop {
+class Counter : public DemoInMemory {
 protected:
     template<class T>
     Code refused(const Result<T>& result) {
@@ -118,7 +118,7 @@ TEST_F(Counter, HandedOverOnceAndPaidOnce) {
     EXPECT_EQ(done->collected, kNow);
     EXPECT_TRUE(give(command));
     EXPECT_EQ(look([&](Transaction& t) { return t.jobs().paid(job); }), total);
-    EXPECT_EQ(ledger.rows.takenBy.at(job), "her brother");
+    EXPECT_EQ(fake.rows.takenBy.at(job), "her brother");
     const JobId waiting = read([](Transaction& t) { return benchQueue(t); })->front().id;
     EXPECT_EQ(refused(give({waiting, "", std::nullopt, "", by("counter")})), Code::WrongState);
 }

@@ -7,7 +7,7 @@
 #include "core/desk/intake.h"
 #include "core/desk/stockroom.h"
 #include "core/desk/unit_of_work.h"
-#include "tests/core/desk/fake_ledger.h"
+#include "tests/core/desk/stocked_shop.h"
 
 #include <gtest/gtest.h>
 
@@ -16,39 +16,27 @@
 
 namespace rw::desk::test {
 
-constexpr Instant kNow = std::chrono::sys_days(std::chrono::year(2026) / 3 / 12) + std::chrono::hours(11);
-
 inline Tension lb(std::string_view text) { return *Tension::tryParse(text, TensionUnit::Pound); }
 inline Length metres(double m) { return Length::fromMillimetres(static_cast<std::int64_t>(m * 1000 + 0.5)); }
 inline Money pounds(std::int64_t pence) { return Money::fromMinor(pence, Currency::pounds()); }
 
-/// Harbour Lane Strings on a ledger in memory, on a Thursday at eleven. Each call is one transaction, as at a station.
+/// Harbour Lane Strings on a Thursday at eleven. Each call is one transaction, as at a station.
 class DemoShop : public ::testing::Test {
 protected:
-    void SetUp() override {
-        // stocked once for the whole program: the shop is the same each time
-        static const Rows stocked = [] {
-            FakeLedger empty;
-            const auto done =
-                inTransaction(empty, Access::Write, [](Transaction& t) { return stockDemoShop(t, kNow); });
-            EXPECT_TRUE(done.has_value());
-            return empty.rows;
-        }();
-        ledger.rows = stocked;
-    }
+    [[nodiscard]] virtual Ledger& ledger() = 0;
 
     template<class Work>
     auto read(Work work) {
-        return inTransaction(ledger, Access::Read, work);
+        return inTransaction(ledger(), Access::Read, work);
     }
     template<class Work>
     auto write(Work work) {
-        return inTransaction(ledger, Access::Write, work);
+        return inTransaction(ledger(), Access::Write, work);
     }
     /// What a repository holds now, without a use case.
     template<class Work>
     auto look(Work work) {
-        const auto transaction = ledger.begin(Access::Read);
+        const auto transaction = ledger().begin(Access::Read);
         return work(*transaction);
     }
 
@@ -114,7 +102,8 @@ protected:
                 .by = by("counter")};
     }
     Job logged(const RacketSummary& racket, const IntakeDraft& draft, std::string_view key) {
-        const auto job = write([&](Transaction& t) { return logJob(t, logging(racket, draft, key)); });
+        const LogJob command = logging(racket, draft, key);
+        const auto job = write([&](Transaction& t) { return logJob(t, command); });
         EXPECT_TRUE(job.has_value());
         return *job;
     }
@@ -124,7 +113,8 @@ protected:
         return *found;
     }
     Result<Job> take(JobId job, std::string_view bench = "Bench A") {
-        return write([&](Transaction& t) { return takeJob(t, {job, *machine(bench).id, by()}); });
+        const TakeJob command{job, *machine(bench).id, by()};
+        return write([&](Transaction& t) { return takeJob(t, command); });
     }
     ConfirmCut cutting(JobId job, PieceRole role, Length length, int attempt = 1) {
         return {.job = job,
@@ -139,16 +129,69 @@ protected:
         return write([&](Transaction& t) { return confirmCut(t, command); });
     }
     Result<Job> lose(JobId job, PieceRole role, int attempt, LostReason reason) {
-        return write([&](Transaction& t) { return loseLength(t, {job, role, attempt, reason, by()}); });
+        const LoseLength command{job, role, attempt, reason, by()};
+        return write([&](Transaction& t) { return loseLength(t, command); });
     }
     Result<Job> finish(JobId job, const TensionPair& strung, std::string_view bench = "Bench A",
                        std::string_view note = "") {
-        return write([&](Transaction& t) {
-            return finishJob(t, {job, strung, *machine(bench).id, std::string(note), by()});
-        });
+        const FinishJob command{job, strung, *machine(bench).id, std::string(note), by()};
+        return write([&](Transaction& t) { return finishJob(t, command); });
     }
 
-    FakeLedger ledger;
+    ReceiveLot delivery(std::string_view code, std::string_view tag, Length nominal,
+                        const std::optional<CustomerId>& owner = std::nullopt) {
+        return {.tag = std::string(tag),
+                .article = *string(code).id,
+                .owner = owner,
+                .nominal = nominal,
+                .price = pounds(0),
+                .shipping = pounds(0),
+                .batch = {},
+                .by = by("stockroom")};
+    }
+    Result<Lot> receive(const ReceiveLot& command) {
+        return write([&](Transaction& t) { return receiveLot(t, command); });
+    }
+    Result<Lot> correct(std::string_view tag, Length measured) {
+        const CorrectLot command{*lot(tag).id, measured, by("stockroom")};
+        return write([&](Transaction& t) { return correctLot(t, command); });
+    }
+
+    /// How many rows tell of what happened: nothing was written while this stays as it is.
+    std::size_t factsOf(JobId job) {
+        return look([&](Transaction& t) {
+            std::size_t facts = t.jobs().events(job).size();
+            for (const std::string_view tag : {"K-2", "K-4", "K-7", "L-2", "L-3", "T-1", "W-1"}) {
+                facts += t.lots().movements(*t.lots().byTag(tag)->id).size();
+            }
+            return facts;
+        });
+    }
+};
+
+/// The shop in memory, where a test may also reach into the rows.
+class DemoInMemory : public DemoShop {
+protected:
+    void SetUp() override { fake.rows = stockedRows(); }
+    Ledger& ledger() override { return fake; }
+
+    FakeLedger fake;
+};
+
+/// The shop in memory and on both engines, which must not differ.
+class DemoEverywhere : public DemoShop, public ::testing::WithParamInterface<Keeping> {
+protected:
+    void SetUp() override { m_shop = stockedShop(GetParam()); }
+    Ledger& ledger() override { return m_shop->ledger(); }
+
+private:
+    std::unique_ptr<StockedShop> m_shop;
 };
 
 } // namespace rw::desk::test
+
+#define IN_MEMORY_AND_ON_BOTH_ENGINES(Suite)                                                                           \
+    INSTANTIATE_TEST_SUITE_P(Kept, Suite, testing::Values(Keeping::Memory, Keeping::Sqlite, Keeping::Postgres),        \
+                             keepingName)
+#define IN_MEMORY_AND_IN_A_FILE(Suite)                                                                                 \
+    INSTANTIATE_TEST_SUITE_P(Kept, Suite, testing::Values(Keeping::Memory, Keeping::Sqlite), keepingName)

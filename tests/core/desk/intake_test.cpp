@@ -5,7 +5,7 @@
 namespace rw::desk::test {
 namespace {
 
-using Intake = DemoShop;
+using Intake = DemoInMemory;
 
 TEST_F(Intake, PressingTwiceLogsOnce) {
     const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
@@ -46,9 +46,9 @@ TEST_F(Intake, ALogRefusesWhatDoesNotBelongTogether) {
     const RacketSummary others = racketOf("Penhallow", "Corran Drop 500", "A");
     const LogJob sound = logging(racket, draftFor(racket, "L", "L", "52", "50"), "key");
     const auto codeOf = [&](const LogJob& command) {
-        const int commits = ledger.commits;
+        const int commits = fake.commits;
         const auto job = write([&](Transaction& t) { return logJob(t, command); });
-        EXPECT_EQ(ledger.commits, commits) << "a refusal leaves nothing behind";
+        EXPECT_EQ(fake.commits, commits) << "a refusal leaves nothing behind";
         EXPECT_FALSE(job.has_value());
         return job.error().code();
     };
@@ -100,7 +100,7 @@ TEST_F(Intake, WhatSomebodyChoseIsKeptOrRefusedNeverReplaced) {
 
 TEST_F(Intake, ARememberedRouteNeverStopsAJob) {
     const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
-    for (FrameModel& frame : ledger.rows.frames) {
+    for (FrameModel& frame : fake.rows.frames) {
         if (frame.id == racket.frame.id) {
             frame.pattern.mainsStart = HoopEnd::Throat; // somebody looked again: plain routes do not fit any more
         }
@@ -164,16 +164,7 @@ TEST_F(Intake, APinnedLotMustHoldThatStringAndBelongToTheShop) {
 
 TEST_F(Intake, ACustomersOwnStringFollowsItsOwner) {
     const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
-    const auto reel = write([&](Transaction& t) {
-        return receiveLot(t, {.tag = "Petra 1",
-                              .article = *string("L").id,
-                              .owner = racket.racket.customer,
-                              .nominal = metres(22),
-                              .price = pounds(0),
-                              .shipping = pounds(0),
-                              .batch = {},
-                              .by = by("counter")});
-    });
+    const auto reel = receive(delivery("L", "Petra 1", metres(22), racket.racket.customer));
     ASSERT_TRUE(reel.has_value());
     IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
     EXPECT_EQ(preview(draft)->pieces.front().lot->tag, "L-3") << "the shop's string is not hers";
@@ -200,7 +191,7 @@ TEST_F(Intake, ACustomersOwnStringFollowsItsOwner) {
 
 TEST_F(Intake, NoLotIsSaidAndNoPriceIsRefused) {
     const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
-    ASSERT_TRUE(write([&](Transaction& t) { return correctLot(t, {*lot("L-3").id, metres(4), by("stockroom")}); }));
+    ASSERT_TRUE(correct("L-3", metres(4)));
     const auto shown = preview(draftFor(racket, "L", "L", "52", "50"));
     ASSERT_TRUE(shown.has_value());
     EXPECT_FALSE(shown->pieces.front().lot.has_value());
@@ -210,7 +201,7 @@ TEST_F(Intake, NoLotIsSaidAndNoPriceIsRefused) {
     IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
     draft.extras = {{"gold plate", 1}};
     EXPECT_EQ(preview(draft).error().code(), Code::Missing);
-    ledger.rows.priceLists.clear();
+    fake.rows.priceLists.clear();
     EXPECT_EQ(preview(draftFor(racket, "L", "L", "52", "50")).error().text("what"), "price list");
 }
 
@@ -220,12 +211,12 @@ TEST_F(Intake, RushGoesAheadOfWhatCanWaitAndBreaksNoPromise) {
     const Instant behindAll = preview(draft)->promise;
     draft.rush = true;
     EXPECT_LE(preview(draft)->promise, behindAll);
-    for (Job& job : ledger.rows.jobs) {
+    for (Job& job : fake.rows.jobs) {
         job.promised = kNow + std::chrono::days(3); // everybody can wait
     }
     const Instant atOnce = preview(draft)->promise;
     EXPECT_LT(atOnce, behindAll);
-    for (Job& job : ledger.rows.jobs) {
+    for (Job& job : fake.rows.jobs) {
         job.promised = std::nullopt;
     }
     EXPECT_EQ(preview(draft)->promise, atOnce) << "nothing was promised, nothing is broken";

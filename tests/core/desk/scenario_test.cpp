@@ -7,9 +7,10 @@
 namespace rw::desk::test {
 namespace {
 
-using Scenario = DemoShop;
+using Scenario = DemoEverywhere;
+IN_MEMORY_AND_ON_BOTH_ENGINES(Scenario);
 
-TEST_F(Scenario, SameAsLastTimeTwoPoundsLooser) {
+TEST_P(Scenario, SameAsLastTimeTwoPoundsLooser) {
     const PersonFound petra = personCalled("0417");
     EXPECT_EQ(petra.customer.name, "Petra Lindobi");
     const RacketSummary a = racketOf("0417", "Aldermoor 98", "A");
@@ -69,7 +70,7 @@ TEST_F(Scenario, SameAsLastTimeTwoPoundsLooser) {
     EXPECT_EQ(lot("L-3").length, metres(37.9));
 }
 
-TEST_F(Scenario, HybridWithMainsFromAReelEnd) {
+TEST_P(Scenario, HybridWithMainsFromAReelEnd) {
     const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
     const IntakeDraft draft = draftFor(racket, "K", "L", "50", "52");
     const auto shown = preview(draft);
@@ -110,7 +111,7 @@ TEST_F(Scenario, HybridWithMainsFromAReelEnd) {
     EXPECT_EQ(next->pieces[1].cutFrom, CutFrom::LastTime);
 }
 
-TEST_F(Scenario, SquashInOnePieceAndAFrameThatForcesItsSide) {
+TEST_P(Scenario, SquashInOnePieceAndAFrameThatForcesItsSide) {
     const auto strings = read([](Transaction& t) { return shelf(t); });
     const auto tarnweave = std::ranges::find(*strings, "T", [](const ShelfString& s) { return s.article.code; });
     EXPECT_EQ(tarnweave->holding.left, metres(27.6));
@@ -158,7 +159,7 @@ TEST_F(Scenario, SquashInOnePieceAndAFrameThatForcesItsSide) {
     EXPECT_TRUE(insisted->shortSide->againstChoice);
 }
 
-TEST_F(Scenario, AboveTheMarkedMaximum) {
+TEST_P(Scenario, AboveTheMarkedMaximum) {
     const RacketSummary racket = racketOf("Hallerby", "Pellow Feather");
     const auto shown = preview(draftFor(racket, "W", "W", "28", "30"));
     ASSERT_TRUE(shown.has_value());
@@ -167,7 +168,7 @@ TEST_F(Scenario, AboveTheMarkedMaximum) {
     EXPECT_FALSE(preview(draftFor(racket, "W", "W", "24", "26"))->aboveMarked);
 }
 
-TEST_F(Scenario, ComingUpShort) {
+TEST_P(Scenario, ComingUpShort) {
     const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
     const IntakeDraft draft = draftFor(racket, "K", "L", "50", "52");
     const Job job = logged(racket, draft, "tomas");
@@ -200,7 +201,7 @@ TEST_F(Scenario, ComingUpShort) {
     EXPECT_EQ(longer->pieces[0].cut, metres(6.2));
 }
 
-TEST_F(Scenario, WhatThePowerCutFinds) {
+TEST_P(Scenario, WhatThePowerCutFinds) {
     const auto id = look([](Transaction& t) { return t.jobs().byNumber(2120); });
     ASSERT_TRUE(id.has_value());
     EXPECT_EQ(lot("K-7").length, metres(60.0));
@@ -215,6 +216,7 @@ TEST_F(Scenario, WhatThePowerCutFinds) {
     ASSERT_TRUE(again.has_value());
     EXPECT_TRUE(again->already);
     EXPECT_EQ(lot("K-7").length, metres(48.8));
+    EXPECT_TRUE(ledger().check().empty());
 }
 
 } // namespace

@@ -5,7 +5,7 @@
 namespace rw::desk::test {
 namespace {
 
-class Stockroom : public DemoShop {
+class Stockroom : public DemoInMemory {
 protected:
     ShelfString onShelf(std::string_view code) {
         const auto strings = read([](Transaction& t) { return shelf(t); });
@@ -20,12 +20,6 @@ protected:
                 .shipping = pounds(450),
                 .batch = "A41",
                 .by = by("stockroom")};
-    }
-    Result<Lot> receive(const ReceiveLot& command) {
-        return write([&](Transaction& t) { return receiveLot(t, command); });
-    }
-    Result<Lot> correct(std::string_view tag, Length measured) {
-        return write([&](Transaction& t) { return correctLot(t, {*lot(tag).id, measured, by("stockroom")}); });
     }
 };
 
@@ -71,9 +65,9 @@ TEST_F(Stockroom, AnImpossibleDeliveryIsRefused) {
     const auto codeOf = [&](auto change) {
         ReceiveLot command = reel();
         change(command);
-        const auto lots = ledger.rows.lots.size();
+        const auto lots = fake.rows.lots.size();
         const auto received = receive(command);
-        EXPECT_EQ(ledger.rows.lots.size(), lots);
+        EXPECT_EQ(fake.rows.lots.size(), lots);
         EXPECT_FALSE(received.has_value());
         return received.error().code();
     };
@@ -89,20 +83,21 @@ TEST_F(Stockroom, AnImpossibleDeliveryIsRefused) {
 }
 
 TEST_F(Stockroom, ACorrectionIsAMovementEvenWhenTheBookWasRight) {
-    const auto before = ledger.rows.movements.size();
+    const auto before = fake.rows.movements.size();
     const auto same = correct("L-3", metres(48.7));
     ASSERT_TRUE(same.has_value());
     EXPECT_TRUE(same->measuredSinceLastCut);
-    EXPECT_EQ(ledger.rows.movements.size(), before + 1);
+    EXPECT_EQ(fake.rows.movements.size(), before + 1);
     EXPECT_EQ(correct("L-3", metres(48.2))->length, metres(48.2));
     EXPECT_EQ(correct("L-3", metres(0) - metres(1)).error().code(), Code::OutOfRange);
     EXPECT_FALSE(correct("L-3", metres(0))->isOpen());
     EXPECT_EQ(correct("L-3", metres(1)).error().code(), Code::LotClosed);
-    EXPECT_TRUE(ledger.check().empty());
+    EXPECT_TRUE(fake.check().empty());
 }
 
 TEST_F(Stockroom, ALotsStoryNamesTheJobsBehindIt) {
-    const auto life = read([&](Transaction& t) { return lotLife(t, *lot("K-2").id); });
+    const LotId k2 = *lot("K-2").id;
+    const auto life = read([&](Transaction& t) { return lotLife(t, k2); });
     ASSERT_TRUE(life.has_value());
     EXPECT_EQ(life->article.code, "K");
     ASSERT_EQ(life->jobNumbers.size(), life->movements.size());
