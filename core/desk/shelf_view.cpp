@@ -66,7 +66,8 @@ Result<std::vector<ShelfString>> shelf(Transaction& ledger) {
             string.lots.push_back({lot, lot.length - uncommitted(lot, promised), whole});
             string.wholeJobs += whole.jobs;
         }
-        string.runningShort = isRunningShort(wholeJobsFree(mine, promised, string.perJob), settings.runningShortJobs);
+        string.wholeJobsFree = wholeJobsFree(mine, promised, string.perJob);
+        string.runningShort = isRunningShort(string.wholeJobsFree, settings.runningShortJobs);
         strings.push_back(std::move(string));
     }
     return strings;

@@ -24,6 +24,7 @@ struct ShelfString {
     Length perJob;          ///< what one job usually takes: the mean of its last twenty, else the sport's usual plan
     std::int64_t wholeJobs; ///< over the lots, each on its own, of what is left
     bool runningShort;      ///< fewer whole jobs free (wholeJobsFree) than the shop wants (setting, default 2)
+    std::int64_t wholeJobsFree = 0; ///< over the lots, each on its own, without what is promised
 };
 [[nodiscard]] Result<std::vector<ShelfString>> shelf(Transaction& ledger);
 

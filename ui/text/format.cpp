@@ -81,11 +81,13 @@ QString moneyText(const Money& money, const QLocale& locale) {
     const int decimals = money.currency().decimals();
     const double amount = static_cast<double>(money.minor()) / std::pow(10.0, decimals);
     const std::string code = money.currency().code();
-    if (code == "GBP") {
-        return locale.toCurrencyString(amount, QStringLiteral("£"), decimals);
-    }
-    if (code == "EUR") {
-        return locale.toCurrencyString(amount, QStringLiteral("€"), decimals);
+    if (code == "GBP" || code == "EUR") {
+        // The C locale has no idea where a sign stands.
+        const QLocale place = locale.language() == QLocale::C ? QLocale(QLocale::English, QLocale::UnitedKingdom) : locale;
+        // Less than nothing has a minus sign here, not the bookkeepers' brackets.
+        const QString sign = amount < 0 ? place.negativeSign() : QString();
+        return sign + place.toCurrencyString(std::abs(amount), code == "GBP" ? QStringLiteral("£") : QStringLiteral("€"),
+                                             decimals);
     }
     return locale.toString(amount, 'f', decimals) + QLatin1Char(' ') + fromUtf8(code);
 }

@@ -36,7 +36,10 @@ public:
     [[nodiscard]] QString lengthDifference(const char* more, const char* less) const {
         return lengthText(Length::fromMillimetres(number(more) - number(less)), m_locale);
     }
-    [[nodiscard]] QString thing() const { return plain("what", Sentences::tr("value")); }
+    [[nodiscard]] QString thing() const {
+        const QString what = plain("what", Sentences::tr("value"));
+        return what == QLatin1String("measured") ? Sentences::tr("measured length") : what;
+    }
     [[nodiscard]] QString lot() const {
         return has("lot") ? Sentences::tr("Lot %1").arg(typed("lot")) : Sentences::tr("This lot");
     }
@@ -122,6 +125,12 @@ QString outOfRange(const Facts& facts) {
 
 QString impossible(const Facts& facts) {
     const QString key = facts.plain("key", facts.thing());
+    if (facts.plain("expected", {}) == QLatin1String("given once")) {
+        return Sentences::tr("%1 is given twice; it is needed once.").arg(key);
+    }
+    if (facts.plain("text", {}) == QLatin1String("not empty")) {
+        return Sentences::tr("The %1 is not empty; %2 is needed.").arg(key, facts.plain("expected", Sentences::tr("an empty one")));
+    }
     if (facts.has("text") && facts.has("expected")) {
         return Sentences::tr("%1 cannot be %2: it must be %3.")
             .arg(key, facts.typed("text"), facts.plain("expected", {}));
@@ -245,10 +254,10 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
         return Sentences::tr("The %1 is too long.").arg(facts.thing());
     case Code::UnknownKey:
         if (facts.has("known")) {
-            return Sentences::tr("%1 is not a known key; known here: %2.")
+            return Sentences::tr("%1 is not known here; known: %2.")
                 .arg(facts.typed("key"), facts.plain("known", {}));
         }
-        return Sentences::tr("%1 is not a known key.").arg(facts.typed("key"));
+        return Sentences::tr("%1 is not known here.").arg(facts.typed("key"));
     case Code::WrongType:
         return Sentences::tr("%1 must be %2.")
             .arg(facts.plain("key", facts.thing()), facts.plain("expected", Sentences::tr("another kind of value")));

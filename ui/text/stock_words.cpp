@@ -42,7 +42,8 @@ QString jobsText(std::int64_t jobs) {
 }
 
 QString wholeJobsText(const WholeJobs& whole, const QLocale& locale) {
-    const QString lacking = lengthText(whole.nextShortBy, locale);
+    // To the centimetre, as a tape is read, and never less than is lacking.
+    const QString lacking = lengthText(whole.nextShortBy.roundedUpTo(Length::fromMillimetres(10)), locale);
     if (whole.jobs <= 0) {
         return StockWords::tr("no whole job; the first would be %1 short").arg(lacking);
     }
@@ -78,7 +79,7 @@ QString runningShortText(const desk::ShelfString& string) {
     if (!string.runningShort) {
         return {};
     }
-    const std::int64_t free = string.holding.free().wholeTimes(string.perJob);
+    const std::int64_t free = string.wholeJobsFree;
     return free == 0 ? StockWords::tr("running short: no whole job free")
                      : free == 1 ? StockWords::tr("running short: 1 whole job free")
                                  : StockWords::tr("running short: %1 whole jobs free").arg(QString::number(free));

@@ -21,7 +21,7 @@ namespace rw::ui {
 /// "48.7 m left, 32.4 m promised, 16.3 m free"; "1.2 m more promised than there is" when free is negative.
 [[nodiscard]] QString holdingText(const Holding& holding, const QLocale& locale = QLocale());
 
-/// "running short: 1 whole job free", or "" when it is not. Counts by length: what the lots hold each is wholeJobs.
+/// "running short: 1 whole job free", or "" when it is not.
 [[nodiscard]] QString runningShortText(const desk::ShelfString& string);
 
 /// "1 job", "3 jobs".

@@ -45,6 +45,8 @@ TEST(Format, TensionsAreAPairInTheUnitAsked) {
 
 TEST(Format, MoneyShowsAllItsDecimals) {
     EXPECT_EQ(said(moneyText(Money::fromMinor(3000, Currency::pounds()), kEnglish)), "£30.00");
+    EXPECT_EQ(said(moneyText(Money::fromMinor(-150, Currency::pounds()), kEnglish)), "-£1.50");
+    EXPECT_EQ(said(moneyText(Money::fromMinor(3000, Currency::pounds()), QLocale::c())), "£30.00");
     EXPECT_EQ(said(moneyText(Money::fromMinor(3000, Currency::fromCode("USD").value()), kEnglish)), "30.00 USD");
     EXPECT_EQ(said(moneyText(Money::fromMinor(1500, Currency::fromCode("JPY").value()), kGerman)), "1.500 JPY");
     EXPECT_EQ(said(moneyText(Money::fromMinor(12345, Currency::fromCode("KWD").value()), kEnglish)), "12.345 KWD");

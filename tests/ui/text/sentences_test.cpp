@@ -39,7 +39,7 @@ const std::vector<Case> kCases = {
     {Code::TooLong, {{"what", "name"}, {"length", mm(10000)}, {"most", mm(200)}},
      "The name is too long: 10000 characters, and at most 200 are kept."},
     {Code::UnknownKey, {{"key", "sprot"}, {"known", "sport, hoop"}},
-     "“sprot” is not a known key; known here: sport, hoop."},
+     "“sprot” is not known here; known: sport, hoop."},
     {Code::WrongType, {{"key", "hoop.lengthMm"}, {"expected", "a number"}}, "hoop.lengthMm must be a number."},
     {Code::ImpossibleValue, {{"key", "pattern.mains"}, {"text", "3"}, {"expected", "6 to 30"}},
      "pattern.mains cannot be “3”: it must be 6 to 30."},
@@ -133,6 +133,14 @@ TEST(Sentences, LengthsFollowTheLocale) {
     const Refusal refusal(Code::NotEnoughString,
                           {{"lot", "K-2"}, {"lengthMm", mm(6350)}, {"wantedMm", mm(6400)}});
     EXPECT_EQ(said(sentenceFor(refusal, kGerman)), "Lot “K-2” has 6,35 m, and 6,4 m are wanted: 0,05 m too little.");
+}
+
+TEST(Sentences, WhatIsGivenTwiceOrNotEmptyIsSaidPlainly) {
+    const Refusal twice(Code::ImpossibleValue, {{"key", "hoop"}, {"text", "given twice"}, {"expected", "given once"}});
+    EXPECT_EQ(said(sentenceFor(twice, kEnglish)), "hoop is given twice; it is needed once.");
+    const Refusal full(Code::ImpossibleValue,
+                       {{"key", "ledger"}, {"text", "not empty"}, {"expected", "a ledger with nothing in it"}});
+    EXPECT_EQ(said(sentenceFor(full, kEnglish)), "The ledger is not empty; a ledger with nothing in it is needed.");
 }
 
 TEST(Sentences, ASingleStringIsNotMany) {

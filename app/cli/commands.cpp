@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/commands.h"
+
+namespace rw::cli {
+
+namespace {
+bool never(const Given&) { return false; }
+bool always(const Given&) { return true; }
+bool withFolder(const Given& given) { return given.has("--out"); }
+
+constexpr Option kJson{"--json", "", "the same facts as JSON, for programs"};
+constexpr Option kLedger{"--ledger", "L", "the path of a ledger file, or a postgresql:// address", true};
+constexpr Option kNow{"--now", "TIME",
+                      "the time it is, as 2026-03-12T10:05 on the shop's clock; by default what the computer says"};
+} // namespace
+
+const std::vector<Command>& commands() {
+    static const std::vector<Command> kCommands = {
+        {"day", "play a day of the demo shop and show what counter, bench and stockroom see",
+         "A racket is dropped off, its job card opened at the machine, string cut off a reel, the racket strung and "
+         "handed over; the reel knows it, and what runs short says so. The demo shop is made in a ledger of its own "
+         "that is thrown away afterwards, or in a new one that is named.",
+         {{"--out", "DIR", "leave the job card (job-card.pdf) and the head of the frame (head.png) in this folder"},
+          {"--ledger", "L", "keep the day in this new ledger"},
+          {"--now", "TIME",
+           "when the racket comes in, as 2026-03-12T10:05 on the shop's clock; by default the next morning on which "
+           "the shop is open"},
+          kJson},
+         withFolder, runDay},
+        {"check", "prove that a ledger is whole, and name what is not",
+         "Every rule of the ledger is held against the stored rows. With a finding the exit code is 1.",
+         {kLedger, kJson}, never, runCheck},
+        {"demo", "fill a new ledger with the demo shop",
+         "Harbour Lane Strings, an invented shop with its people, strings, prices, frames and the jobs of its last "
+         "weeks. A ledger that holds anything already is refused.",
+         {kLedger, kNow, kJson}, never, runDemo},
+        {"stock", "what every string and reel holds, what is promised, what runs short", "", {kLedger, kJson}, never,
+         runStock},
+        {"history", "a customer's jobs: string, both tensions asked and strung, lengths",
+         "Everybody whose name holds every word, or whose phone number holds the digits. With nobody found the exit "
+         "code is 1.",
+         {kLedger, {"--customer", "TEXT", "a part of the name, or digits of the phone number", true}, kJson}, never,
+         runHistory},
+        {"card", "the job card of a job, as PDF",
+         "",
+         {kLedger,
+          {"--job", "N", "the number on the racket's tag", true},
+          {"--out", "FILE.pdf", "where it goes", true},
+          {"--machine", "NAME", "show the dial of this machine; by default the one on which the job lies"},
+          {"--paper", "SIZE", "A4, or A5 on its side; by default A4"},
+          kJson},
+         always, runCard},
+        {"cut", "a cut plan for a frame that is in no ledger",
+         "The file is one JSON object; every key may be left out and then takes the usual value of the sport. The "
+         "keys are listed in the guide, page \"Command line\".",
+         {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson}, never, runCut},
+    };
+    return kCommands;
+}
+
+} // namespace rw::cli
