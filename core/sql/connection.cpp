@@ -43,10 +43,10 @@ Connection::Connection(Dialect dialect, const QString& driver)
 }
 
 Connection::~Connection() {
-    m_prepared.clear();
     m_database.close();
     m_database = QSqlDatabase(); // removeDatabase wants no copy left
     QSqlDatabase::removeDatabase(m_name);
+    // Only now the prepared queries go: with a lost server behind them each would complain that it cannot be freed.
 }
 
 void Connection::open(const QString& what) {
@@ -122,7 +122,14 @@ int Connection::systemError() const {
     return handle == nullptr ? 0 : sqlite3_system_errno(handle);
 }
 
+void Connection::mustBeOpen() const {
+    if (!m_database.isOpen()) { // QPSQL closes it when the server is gone
+        throw LedgerLost("the connection is closed");
+    }
+}
+
 QSqlQuery Connection::run(std::string_view sql) {
+    mustBeOpen();
     QSqlQuery query(m_database);
     if (m_dialect == Dialect::Sqlite) {
         query.setForwardOnly(true);
@@ -165,6 +172,7 @@ void Connection::enterWork() {
 }
 
 std::unique_ptr<Connection::Prepared> Connection::borrow(std::string_view queryName) {
+    mustBeOpen();
     if (const auto found = m_prepared.find(queryName); found != m_prepared.end()) {
         auto prepared = std::move(found->second);
         m_prepared.erase(found);

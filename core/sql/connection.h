@@ -61,6 +61,8 @@ public:
         std::vector<QString> placeholders; ///< each once, with its colon
         std::map<std::string, int, std::less<>> columns; ///< filled by the first run
     };
+    /// Throws LedgerLost when the server has closed the connection.
+    void mustBeOpen() const;
     [[nodiscard]] std::unique_ptr<Prepared> borrow(std::string_view queryName);
     void giveBack(std::string_view queryName, std::unique_ptr<Prepared> prepared);
 

@@ -80,6 +80,7 @@ void Statement::run() {
     if (m_bound.size() != m_prepared->placeholders.size()) {
         throw std::logic_error("query " + m_name + " has placeholders that were not bound");
     }
+    m_connection.mustBeOpen();
     if (!m_prepared->query.exec()) {
         throwEngineError(m_connection, m_prepared->query.lastError(), doing());
     }

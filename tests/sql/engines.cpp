@@ -79,6 +79,9 @@ std::unique_ptr<Place> makePlace(Dialect dialect) {
 
 std::unique_ptr<Connection> OnEngine::connectMigrated() {
     auto connection = place().connect();
+    if (onSqlite()) {
+        connection->execute("PRAGMA journal_mode = WAL"); // as in a ledger: who reads stops nobody
+    }
     migrate(*connection, migrations(connection->dialect()), SystemClock().now());
     return connection;
 }

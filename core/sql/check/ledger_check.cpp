@@ -51,6 +51,10 @@ void apply(const Rule& rule, Connection& connection, std::vector<desk::Finding>&
 
 } // namespace
 
+int ruleCount() {
+    return static_cast<int>(kRules.size());
+}
+
 std::vector<desk::Finding> checkLedger(Connection& connection) {
     std::vector<desk::Finding> findings = checkEngine(connection);
     for (const Rule& rule : kRules) {

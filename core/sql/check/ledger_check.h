@@ -13,4 +13,7 @@ namespace rw::sql {
 /// is a finding too; throws WorldError for everything else, LedgerLost above all.
 [[nodiscard]] std::vector<desk::Finding> checkLedger(Connection& connection);
 
+/// How many rules are proved by a query check_*.sql each.
+[[nodiscard]] int ruleCount();
+
 } // namespace rw::sql

@@ -1,0 +1,156 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/sql/migration.h"
+
+#include "core/base/world_error.h"
+#include "core/jobs/job_state.h"
+#include "core/sql/statement.h"
+#include "core/sql/work.h"
+#include "tests/sql/engines.h"
+#include "tests/sql/small_shop.h"
+
+#include <gmock/gmock.h>
+
+#include <thread>
+
+namespace rw::sql::test {
+
+namespace {
+
+const Instant kNow(std::chrono::milliseconds(1'700'000'000'000));
+
+std::vector<Migration> upTo(Dialect dialect, int version) {
+    auto steps = migrations(dialect);
+    steps.resize(static_cast<std::size_t>(version));
+    return steps;
+}
+
+} // namespace
+
+class MigrationTest : public OnEngine {
+protected:
+    void SetUp() override {
+        OnEngine::SetUp();
+        m_connection = place().connect();
+    }
+    [[nodiscard]] Connection& connection() { return *m_connection; }
+    void migrateTo(int version) { migrate(*m_connection, upTo(GetParam(), version), kNow); }
+    [[nodiscard]] std::string value(std::string_view sql) { return m_connection->scalar(sql); }
+
+private:
+    std::unique_ptr<Connection> m_connection;
+};
+ON_BOTH_ENGINES(MigrationTest);
+
+TEST_P(MigrationTest, StepsAreNumberedWithoutAGap) {
+    const auto steps = migrations(GetParam());
+    ASSERT_EQ(steps.size(), static_cast<std::size_t>(latestVersion()));
+    for (std::size_t i = 0; i < steps.size(); ++i) {
+        EXPECT_EQ(steps[i].version, static_cast<int>(i) + 1);
+    }
+}
+
+TEST_P(MigrationTest, AnEmptyDatabaseHasNoVersion) {
+    EXPECT_EQ(schemaVersion(connection()), 0);
+}
+
+// In: an empty database. Out: every table of the first ledger, and the steps that a job may take.
+TEST_P(MigrationTest, FirstLedger) {
+    migrateTo(1);
+    EXPECT_EQ(schemaVersion(connection()), 1);
+    EXPECT_EQ(value("SELECT name FROM schema_version WHERE version = 1"), "first_ledger");
+    EXPECT_EQ(value("SELECT applied_at FROM schema_version WHERE version = 1"), "1700000000000");
+    for (const std::string table :
+         {"ledger", "setting", "staff", "machine", "frame_model", "usual_cut", "customer", "contact", "racket",
+          "string_article", "price_list", "price_line", "lot", "movement", "job", "job_piece", "attempt", "job_event",
+          "strung", "note", "charge", "payment", "telling", "handover"}) {
+        EXPECT_EQ(value("SELECT count(*) FROM " + table), "0") << table;
+    }
+    EXPECT_EQ(value("SELECT count(*) FROM job_transition"), "14");
+    if (onSqlite()) {
+        EXPECT_EQ(value("PRAGMA user_version"), "1");
+    }
+}
+
+// In: the first ledger with a small shop in it. Out: the same rows, and what the shelf's views say of them.
+TEST_P(MigrationTest, ShelfViews) {
+    migrateTo(1);
+    stockSmallShop(connection());
+    migrateTo(2);
+    EXPECT_EQ(schemaVersion(connection()), 2);
+    EXPECT_EQ(value("SELECT length_mm FROM lot_book WHERE tag = 'K-1'"), "42600");
+    EXPECT_EQ(value("SELECT sum(planned_mm) FROM uncut_piece"), "5600");
+    EXPECT_EQ(value("SELECT count(*) FROM movement"), "5");
+}
+
+TEST_P(MigrationTest, TheLedgerAndTheRulesKnowTheSameSteps) {
+    migrateTo(1);
+    const std::vector<std::string> states = {"", "logged", "on-the-machine", "strung", "collected", "waiting",
+                                             "withdrawn"};
+    const std::vector<std::string> kinds = {"logged", "taken",     "put-down", "cut",     "lost",     "strung",
+                                            "reopened", "collected", "waiting",  "resumed", "withdrawn"};
+    for (const auto& state : states) {
+        for (const auto& kind : kinds) {
+            const auto byRule = stateAfter(jobStateFromText(state), *jobEventKindFromText(kind));
+            const auto byLedger = value("SELECT to_state FROM job_transition WHERE from_state = '" + state +
+                                        "' AND kind = '" + kind + "'");
+            EXPECT_EQ(byRule ? std::string(jobStateText(*byRule)) : "", byLedger) << state << " --" << kind;
+        }
+    }
+}
+
+TEST_P(MigrationTest, EachKindOfEventLeadsToOneState) {
+    migrateTo(1);
+    EXPECT_EQ(value("SELECT count(*) FROM (SELECT kind FROM job_transition GROUP BY kind "
+                    "HAVING min(to_state) <> max(to_state)) AS forked"),
+              "0")
+        << "the check of a job's events stands on this";
+}
+
+TEST_P(MigrationTest, AStepThatFailsLeavesNothingBehind) {
+    migrateTo(1);
+    const std::vector<Migration> steps = {
+        migrations(GetParam())[0],
+        {2, "broken", {"CREATE TABLE half (id INTEGER PRIMARY KEY)", "INSERT INTO half (id) VALUES (1)", "NONSENSE"}}};
+    EXPECT_THROW(migrate(connection(), steps, kNow), WorldError);
+    EXPECT_EQ(schemaVersion(connection()), 1);
+    EXPECT_THROW(connection().execute("SELECT id FROM half"), LedgerCorrupt);
+    migrateTo(2);
+    EXPECT_EQ(schemaVersion(connection()), 2);
+}
+
+TEST_P(MigrationTest, ToldOnceBeforeAnythingChangesAndNeverForAnEmptyDatabase) {
+    std::vector<int> told;
+    const auto tell = [&](int version) {
+        told.push_back(version);
+        EXPECT_EQ(schemaVersion(connection()), 1);
+    };
+    migrate(connection(), upTo(GetParam(), 1), kNow, tell);
+    EXPECT_THAT(told, testing::IsEmpty());
+    auto steps = upTo(GetParam(), 2);
+    steps.push_back({3, "third", {"CREATE TABLE third (id INTEGER PRIMARY KEY)"}});
+    migrate(connection(), steps, kNow, tell);
+    EXPECT_THAT(told, testing::ElementsAre(1));
+    EXPECT_EQ(schemaVersion(connection()), 3);
+}
+
+TEST_P(MigrationTest, TwoAtOnceTakeEachStepOnce) {
+    std::vector<std::string> errors(2);
+    {
+        std::vector<std::jthread> stations;
+        for (auto& error : errors) {
+            stations.emplace_back([&] {
+                try {
+                    const auto own = place().connect();
+                    migrate(*own, migrations(GetParam()), kNow);
+                } catch (const std::exception& thrown) {
+                    error = thrown.what();
+                }
+            });
+        }
+    }
+    EXPECT_THAT(errors, testing::Each(""));
+    EXPECT_EQ(schemaVersion(connection()), latestVersion());
+    EXPECT_EQ(value("SELECT count(*) FROM schema_version"), std::to_string(latestVersion()));
+}
+
+} // namespace rw::sql::test
