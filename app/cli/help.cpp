@@ -55,9 +55,9 @@ std::string usage(const Command& command) {
 
 constexpr std::string_view kCodes = "Exit codes:\n"
                                     "  0  done\n"
-                                    "  1  it looked, and the answer is no: check found something wrong, history found\n"
-                                    "     nobody\n"
-                                    "  2  the request cannot be met, and why is said in one sentence on standard error;\n"
+                                    "  1  it looked, and the answer is no: check found something wrong, history\n"
+                                    "     found nobody\n"
+                                    "  2  the request cannot be met: standard error says why in one sentence,\n"
                                     "     standard output is empty\n"
                                     "  3  the ledger or the computer gave way: no room, server gone\n";
 } // namespace

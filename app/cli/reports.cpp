@@ -97,7 +97,7 @@ QStringList stockLines(const desk::ShelfString& string, const Reader& reader) {
     const QLocale& locale = reader.locale;
     QStringList lines;
     lines << words(string.article.code) + QStringLiteral("  ") + articleText(string.article, locale);
-    lines << QStringLiteral("   %1; %2 in whole, about %3 each")
+    lines << QStringLiteral("   %1; %2 of about %3")
                  .arg(ui::holdingText(string.holding, locale), ui::jobsText(string.wholeJobs),
                       ui::aboutLengthText(static_cast<double>(string.perJob.millimetres()), locale));
     if (string.runningShort) {

@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/app/cli.h"
+#include "tests/sql/engines.h"
+
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QTemporaryDir>
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+namespace rw::cli::test {
+namespace {
+
+using testing::HasSubstr;
+
+class LedgerCommands : public sql::test::OnEngine {
+protected:
+    void SetUp() override {
+        OnEngine::SetUp();
+        m_ledger = QString::fromStdString(place().address());
+        const Outcome demo = cli({QStringLiteral("demo"), QStringLiteral("--ledger"), m_ledger, QStringLiteral("--now"),
+                              QStringLiteral("2026-03-12T10:05")});
+        ASSERT_EQ(demo.code, 0) << demo.err;
+        EXPECT_THAT(demo.out, HasSubstr("Harbour Lane Strings"));
+    }
+
+    Outcome on(const char* command, QStringList more = {}) {
+        return cli(QStringList{QString::fromUtf8(command), QStringLiteral("--ledger"), m_ledger} + more);
+    }
+    std::string refused(const char* command, QStringList more = {}) {
+        return refusalOf(QStringList{QString::fromUtf8(command), QStringLiteral("--ledger"), m_ledger} + more);
+    }
+    QJsonObject json(const char* command, QStringList more = {}) {
+        const Outcome run = on(command, more + QStringList{QStringLiteral("--json")});
+        EXPECT_EQ(run.code, 0) << run.err;
+        return QJsonDocument::fromJson(QByteArray::fromStdString(run.out)).object();
+    }
+    QString m_ledger;
+};
+ON_BOTH_ENGINES(LedgerCommands);
+
+TEST_P(LedgerCommands, ASecondDemoIsRefused) {
+    EXPECT_THAT(refused("demo"), HasSubstr("not empty"));
+}
+
+TEST_P(LedgerCommands, StockIsWhatTheReelsHold) {
+    // The shop of the acceptance scenarios: L-3 holds 48.7 m, of which 32.4 m are promised; T-1 27.6 m.
+    const QJsonArray strings = json("stock")[QStringLiteral("strings")].toArray();
+    ASSERT_EQ(strings.size(), 4);
+    const QJsonObject larkspun = strings[1].toObject();
+    EXPECT_EQ(larkspun[QStringLiteral("code")].toString().toStdString(), "L");
+    EXPECT_EQ(larkspun[QStringLiteral("leftMm")].toInt(), 48700);
+    EXPECT_EQ(larkspun[QStringLiteral("promisedMm")].toInt(), 32400);
+    EXPECT_EQ(larkspun[QStringLiteral("freeMm")].toInt(), 16300);
+    EXPECT_THAT(on("stock").out, HasSubstr("2 jobs; a third would be 0.3 m short"));
+}
+
+TEST_P(LedgerCommands, HistoryFindsByNameAndDigits) {
+    EXPECT_EQ(on("history", {QStringLiteral("--customer"), QStringLiteral("lindobi")}).out,
+              on("history", {QStringLiteral("--customer"), QStringLiteral("0417")}).out);
+    const QJsonObject found = json("history", {QStringLiteral("--customer"), QStringLiteral("Lindobi")});
+    const QJsonArray jobs =
+        found[QStringLiteral("customers")].toArray()[0].toObject()[QStringLiteral("jobs")].toArray();
+    ASSERT_EQ(jobs.size(), 2);
+    const QJsonObject asked = jobs[1].toObject()[QStringLiteral("asked")].toObject();
+    EXPECT_EQ(asked[QStringLiteral("mains")].toString().toStdString(), "54 lb");
+    EXPECT_EQ(asked[QStringLiteral("crosses")].toString().toStdString(), "52 lb");
+}
+
+TEST_P(LedgerCommands, NobodyFoundIsAnAnswer) {
+    for (const char* text : {"nobody", "'; DROP TABLE customer; --", "%", "_", "", "\\", "٣"}) {
+        const Outcome run = on("history", {QStringLiteral("--customer"), QString::fromUtf8(text)});
+        EXPECT_TRUE(run.code == 1 || *text == '\0') << text << run.err;
+        EXPECT_TRUE(run.code == 0 || run.out.empty());
+    }
+    EXPECT_EQ(on("check").code, 0);
+}
+
+TEST_P(LedgerCommands, ALongNameIsOnlyNotFound) {
+    const Outcome run = on("history", {QStringLiteral("--customer"), QString(10000, QLatin1Char('x'))});
+    EXPECT_EQ(run.code, 1);
+    EXPECT_LT(run.err.size(), 200U);
+}
+
+TEST_P(LedgerCommands, ACardIsWritten) {
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("card.pdf"));
+    const QStringList job = {QStringLiteral("--job"), QStringLiteral("2120"), QStringLiteral("--out")};
+    const Outcome run = on("card", job + QStringList{path, QStringLiteral("--machine"), QStringLiteral("Bench B")});
+    EXPECT_EQ(run.code, 0) << run.err;
+    EXPECT_EQ(run.err, "");
+    QFile file(path);
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
+    EXPECT_THAT(refused("card", job + QStringList{folder.filePath(QStringLiteral("no/card.pdf"))}),
+                HasSubstr("cannot be written"));
+    EXPECT_THAT(refused("card", job + QStringList{path, QStringLiteral("--machine"), QStringLiteral("Bench Z")}),
+                HasSubstr("Bench Z"));
+    EXPECT_THAT(refused("card", {QStringLiteral("--job"), QStringLiteral("99999"), QStringLiteral("--out"), path}),
+                HasSubstr("99999"));
+}
+
+TEST_P(LedgerCommands, CheckNamesWhatIsWrong) {
+    EXPECT_EQ(on("check").code, 0);
+    EXPECT_TRUE(json("check")[QStringLiteral("whole")].toBool());
+    {
+        // Somebody reaches behind the ledger's back.
+        const auto connection = place().connect();
+        connection->execute(onSqlite() ? "DROP TRIGGER lot_length_is_its_movements"
+                                       : "DROP TRIGGER lot_length_is_its_movements ON lot");
+        connection->execute("UPDATE lot SET length_mm = length_mm + 1000 WHERE tag = 'L-3'");
+    }
+    const Outcome run = on("check");
+    EXPECT_EQ(run.code, 1);
+    EXPECT_THAT(run.out, HasSubstr("L-3"));
+    const Outcome asJson = on("check", {QStringLiteral("--json")});
+    EXPECT_EQ(asJson.code, 1);
+    EXPECT_THAT(asJson.out, HasSubstr("\"whole\": false"));
+}
+
+} // namespace
+} // namespace rw::cli::test
