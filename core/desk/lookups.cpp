@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/lookups.h"
 
+#include "core/base/readable_text.h"
 #include "core/units/decimal.h"
 
 #include <algorithm>
@@ -81,6 +82,9 @@ Result<void> mayHappen(const Job& job, JobEventKind kind) {
 }
 
 Result<std::string> maybeWordsOf(std::string_view what, std::string_view typed, std::int64_t most) {
+    if (!isReadableText(typed)) {
+        return refuse(Code::Unreadable, {{"what", std::string(what)}, {"text", std::string(typed)}});
+    }
     const std::string_view words = withoutSpaceAround(typed);
     if (const std::int64_t length = characters(words); length > most) {
         return refuse(Code::TooLong, {{"what", std::string(what)}, {"length", length}, {"most", most}});

@@ -23,7 +23,7 @@ namespace rw::desk {
 [[nodiscard]] Result<void> mayHappen(const Job& job, JobEventKind kind);
 
 /// Words as they are kept: without white space around them. Missing {what} when nothing is left, TooLong {what,
-/// length, most} beyond `most` characters (code points).
+/// length, most} beyond `most` characters (code points), Unreadable {what, text} for bytes that are no text.
 [[nodiscard]] Result<std::string> wordsOf(std::string_view what, std::string_view typed, std::int64_t most);
 /// The same, but nothing is allowed too.
 [[nodiscard]] Result<std::string> maybeWordsOf(std::string_view what, std::string_view typed, std::int64_t most);
