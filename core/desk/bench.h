@@ -20,6 +20,12 @@ struct DialSetting {
     double exact;  ///< in the machine's unit, not rounded
     Tension below; ///< the dial step at or below
     Tension above; ///< the dial step at or above
+    /// The step nearer to what was asked; the lower one when both are as near.
+    [[nodiscard]] Tension nearest() const {
+        const double unit = exact * 100;
+        return static_cast<double>(above.hundredths()) - unit < unit - static_cast<double>(below.hundredths()) ? above
+                                                                                                             : below;
+    }
 };
 [[nodiscard]] DialSetting dialSetting(const Tension& asked, TensionUnit unit, int stepHundredths);
 

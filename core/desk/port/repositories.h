@@ -133,6 +133,8 @@ class PriceLists {
 public:
     virtual ~PriceLists() = default;
     virtual void add(const PriceList& list) = 0;
+    /// Adds lines to a stored list, after those that it has.
+    virtual void addLines(const PriceList& list, const std::vector<PriceLine>& lines) = 0;
     [[nodiscard]] virtual std::optional<PriceList> validOn(CivilDate date) = 0;
 };
 

@@ -32,18 +32,38 @@ void SqlPriceLists::add(const PriceList& list) {
     std::int64_t number = 0;
     for (const PriceLine& line : list.lines) {
         assert(line.amount.currency() == list.currency);
-        Statement statement(m_connection, "add_price_line");
-        statement.bind(":price_list", id);
-        statement.bind(":line", ++number);
-        statement.bind(":kind", chargeKindText(line.kind));
-        statement.bind(":sport", stored(line.sport, sportText));
-        statement.bind(":method", stored(line.method, methodText));
-        statement.bind(":article", stored(line.article));
-        statement.bind(":label", line.label);
-        statement.bind(":amount_minor", line.amount.minor());
-        statement.bind(":tax_hundredths_percent", line.taxHundredthsPercent);
-        statement.run();
+        addLine(id, ++number, line);
     }
+}
+
+void SqlPriceLists::addLines(const PriceList& list, const std::vector<PriceLine>& lines) {
+    std::int64_t number = 0;
+    {
+        Statement there(m_connection, "list_price_lines");
+        there.bind(":price_list", list.id);
+        there.run();
+        while (there.next()) {
+            ++number;
+        }
+    }
+    for (const PriceLine& line : lines) {
+        assert(line.amount.currency() == list.currency);
+        addLine(list.id, ++number, line);
+    }
+}
+
+void SqlPriceLists::addLine(std::int64_t list, std::int64_t number, const PriceLine& line) {
+    Statement statement(m_connection, "add_price_line");
+    statement.bind(":price_list", list);
+    statement.bind(":line", number);
+    statement.bind(":kind", chargeKindText(line.kind));
+    statement.bind(":sport", stored(line.sport, sportText));
+    statement.bind(":method", stored(line.method, methodText));
+    statement.bind(":article", stored(line.article));
+    statement.bind(":label", line.label);
+    statement.bind(":amount_minor", line.amount.minor());
+    statement.bind(":tax_hundredths_percent", line.taxHundredthsPercent);
+    statement.run();
 }
 
 std::optional<PriceList> SqlPriceLists::validOn(CivilDate date) {

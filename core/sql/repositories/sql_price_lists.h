@@ -13,9 +13,12 @@ public:
         : m_connection(connection) {}
 
     void add(const PriceList& list) override;
+    void addLines(const PriceList& list, const std::vector<PriceLine>& lines) override;
     [[nodiscard]] std::optional<PriceList> validOn(CivilDate date) override;
 
 private:
+    void addLine(std::int64_t list, std::int64_t number, const PriceLine& line);
+
     Connection& m_connection;
 };
 

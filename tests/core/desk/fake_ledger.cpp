@@ -215,6 +215,13 @@ public:
     explicit FakePriceLists(Rows& rows)
         : m_rows(rows) {}
     void add(const PriceList& list) override { m_rows.priceLists.push_back(list); }
+    void addLines(const PriceList& list, const std::vector<PriceLine>& lines) override {
+        for (PriceList& stored : m_rows.priceLists) {
+            if (stored.validFrom == list.validFrom) {
+                stored.lines.insert(stored.lines.end(), lines.begin(), lines.end());
+            }
+        }
+    }
     std::optional<PriceList> validOn(CivilDate date) override {
         std::optional<PriceList> valid;
         for (const PriceList& list : m_rows.priceLists) {

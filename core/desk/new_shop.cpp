@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/new_shop.h"
+
+#include "core/desk/lookups.h"
+#include "core/desk/settings.h"
+
+#include <algorithm>
+
+namespace rw::desk {
+
+namespace {
+constexpr int kFinestStep = 1;
+constexpr int kCoarsestStep = 1000;
+constexpr int kThinnest = 400; ///< micrometres
+constexpr int kThickest = 2000;
+
+tl::unexpected<Refusal> outOfRange(std::string_view what, std::int64_t value, std::int64_t lowest,
+                                   std::int64_t highest) {
+    return refuse(Code::OutOfRange, {{"what", std::string(what)},
+                                     {"text", std::to_string(value)},
+                                     {"lowest", lowest},
+                                     {"highest", highest}});
+}
+
+tl::unexpected<Refusal> mismatch(const Currency& left, const Currency& right) {
+    return refuse(Code::CurrencyMismatch, {{"left", left.code()}, {"right", right.code()}});
+}
+
+PriceLine priceOf(ChargeKind kind, const Money& amount) {
+    return {.kind = kind,
+            .sport = std::nullopt,
+            .method = std::nullopt,
+            .article = std::nullopt,
+            .label = {},
+            .amount = amount};
+}
+
+PriceLine priceOf(ChargeKind kind, const Money& amount, StringArticleId article) {
+    PriceLine line = priceOf(kind, amount);
+    line.article = article;
+    return line;
+}
+} // namespace
+
+Result<void> setUpShop(Transaction& ledger, const NewShop& wanted, Instant now) {
+    Shop& shop = ledger.shop();
+    if (!shop.staff().empty()) {
+        return refuse(Code::ImpossibleValue, {{"key", std::string("ledger")},
+                                              {"text", shop.staff().front().name},
+                                              {"expected", std::string("a ledger in which nobody works yet")}});
+    }
+    const auto name = maybeWordsOf("shop name", wanted.name, kLongestName);
+    if (!name) {
+        return tl::unexpected<Refusal>(name.error());
+    }
+    const auto person = wordsOf("name", wanted.person, kLongestName);
+    if (!person) {
+        return tl::unexpected<Refusal>(person.error());
+    }
+    const auto machine = wordsOf("machine", wanted.machine, kLongestName);
+    if (!machine) {
+        return tl::unexpected<Refusal>(machine.error());
+    }
+    if (wanted.stepHundredths < kFinestStep || wanted.stepHundredths > kCoarsestStep) {
+        return outOfRange("step", wanted.stepHundredths, kFinestStep, kCoarsestStep);
+    }
+    const Currency currency = shop.currency();
+    for (const auto& amount : {std::optional(wanted.labour), wanted.ownStringLabour, wanted.rush}) {
+        if (amount && !(amount->currency() == currency)) {
+            return mismatch(amount->currency(), currency);
+        }
+    }
+    if (!name->empty()) {
+        shop.set(setting::kShopName, *name);
+    }
+    if (!wanted.timeZone.empty()) {
+        shop.set(setting::kTimeZone, wanted.timeZone);
+    }
+    shop.add(StaffMember{std::nullopt, *person});
+    shop.add(Machine{.id = std::nullopt, .name = *machine, .unit = wanted.unit, .stepHundredths = wanted.stepHundredths});
+
+    PriceList prices{.id = 0,
+                     .validFrom = localDate(readSettings(shop).workshop.hours, now),
+                     .currency = currency,
+                     .taxRule = TaxRule::Included,
+                     .lines = {}};
+    prices.lines.push_back(priceOf(ChargeKind::Labour, wanted.labour));
+    prices.lines.push_back(priceOf(ChargeKind::OwnStringLabour, wanted.ownStringLabour.value_or(wanted.labour)));
+    prices.lines.push_back(priceOf(ChargeKind::Rush, wanted.rush.value_or(Money::zero(currency))));
+    ledger.priceLists().add(prices);
+    return {};
+}
+
+Result<StringArticle> addString(Transaction& ledger, const NewString& wanted, Instant now) {
+    StringArticle article = wanted.article;
+    const auto code = wordsOf("code", article.code, kLongestTag);
+    if (!code) {
+        return tl::unexpected<Refusal>(code.error());
+    }
+    const auto name = wordsOf("name", article.name, kLongestFrameName);
+    if (!name) {
+        return tl::unexpected<Refusal>(name.error());
+    }
+    const auto colour = maybeWordsOf("colour", article.colour, kLongestMark);
+    if (!colour) {
+        return tl::unexpected<Refusal>(colour.error());
+    }
+    if (article.diameterMicrometres < kThinnest || article.diameterMicrometres > kThickest) {
+        return refuse(Code::OutOfRange, {{"what", std::string("thickness")},
+                                         {"text", std::to_string(article.diameterMicrometres / 1000.0)},
+                                         {"lowest", std::string("0.4 mm")},
+                                         {"highest", std::string("2 mm")}});
+    }
+    const auto strings = ledger.strings().all();
+    if (std::ranges::any_of(strings, [&](const StringArticle& other) { return other.code == *code; })) {
+        return refuse(Code::ImpossibleValue, {{"key", std::string("code")},
+                                              {"text", *code},
+                                              {"expected", std::string("a code that no other string has")}});
+    }
+    const CivilDate today = localDate(readSettings(ledger.shop()).workshop.hours, now);
+    const auto prices = ledger.priceLists().validOn(today);
+    if (!prices) {
+        return refuse(Code::Missing, {{"what", std::string("price list")}});
+    }
+    for (const auto& amount : {std::optional(wanted.fullBed), wanted.halfBed}) {
+        if (amount && !(amount->currency() == prices->currency)) {
+            return mismatch(amount->currency(), prices->currency);
+        }
+    }
+    article.code = *code;
+    article.name = *name;
+    article.colour = *colour;
+    article.id = ledger.strings().add(article);
+    std::vector<PriceLine> lines{priceOf(ChargeKind::FullBed, wanted.fullBed, *article.id)};
+    if (wanted.halfBed) {
+        lines.push_back(priceOf(ChargeKind::HalfBed, *wanted.halfBed, *article.id));
+    }
+    ledger.priceLists().addLines(*prices, lines);
+    return article;
+}
+
+} // namespace rw::desk
