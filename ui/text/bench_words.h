@@ -1,0 +1,35 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/bench.h"
+
+#include <QLocale>
+#include <QString>
+
+// What the bench says: the card in words, what comes next, what was done.
+namespace rw::ui {
+
+/// The card as it would be read out: job, racket, string, both tensions, the machine's settings, the pieces, the short
+/// side, the note. For people who do not see it.
+[[nodiscard]] QString cardInWords(const desk::JobCard& card, const QLocale& locale = QLocale());
+
+/// "Petra Lindobi, Aldermoor 98 A".
+[[nodiscard]] QString whoseRacketText(const desk::JobCard& card);
+
+/// "take it on Bench B", "cut 10.8 m off L-3 for one piece", "say what was strung".
+[[nodiscard]] QString takeText(const QString& machine);
+[[nodiscard]] QString cutText(const desk::CardPiece& piece, const QLocale& locale = QLocale());
+[[nodiscard]] QString finishText();
+
+/// "Cut 10.8 m off L-3, which now holds 37.9 m. The book was corrected by -0.05 m." or "Already cut; nothing changed."
+[[nodiscard]] QString cutDoneText(const desk::CutDone& done, Length length, const QLocale& locale = QLocale());
+/// "Lost 5.6 m of crosses: came short. The next cut is 5.75 m."
+[[nodiscard]] QString lostText(const Job& job, PieceRole role, LostReason reason, const QLocale& locale = QLocale());
+/// "Job 2121 is strung, 23.5/22.5 kg. Hang it on the rack."
+[[nodiscard]] QString finishedText(const Job& job, const QLocale& locale = QLocale());
+
+/// "Job 2120, Aldermoor 98 A of Petra Lindobi, is on Bench A; mains: not cut, K-7 holds 60 m." What the first screen
+/// says of a job that was on a machine when the program was last closed, or stopped.
+[[nodiscard]] QString foundOnMachineText(const desk::JobCard& card, const QLocale& locale = QLocale());
+
+} // namespace rw::ui

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/text/lot_words.h"
+
+#include "ui/text/format.h"
+#include "ui/text/stock_words.h"
+#include "ui/text/words.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+
+namespace rw::ui {
+
+namespace {
+struct LotWords {
+    Q_DECLARE_TR_FUNCTIONS(LotWords)
+};
+
+/// "+200 m", "−10.8 m": a change, with its sign.
+QString changeText(Length change, const QLocale& locale) {
+    return change.isNegative() ? QStringLiteral("−") + lengthText(-change, locale)
+                               : QStringLiteral("+") + lengthText(change, locale);
+}
+} // namespace
+
+QString movementText(const Movement& movement, std::int64_t jobNumber, const QLocale& locale) {
+    const QString change = changeText(movement.change, locale);
+    QString why = movementWord(movement.reason);
+    if (movement.lostReason) {
+        why = LotWords::tr("%1: %2").arg(why, lostReasonWord(*movement.lostReason));
+    }
+    return jobNumber != 0 ? LotWords::tr("%1, %2 for job %3").arg(change, why, QString::number(jobNumber))
+                          : LotWords::tr("%1, %2").arg(change, why);
+}
+
+QString receivedText(const Lot& lot, const QLocale& locale) {
+    return LotWords::tr("Received %1: %2. Write %1 on it.").arg(fromUtf8(lot.tag), lengthText(lot.length, locale));
+}
+
+QString correctedText(const Lot& lot, Length by, const QLocale& locale) {
+    const QString tag = fromUtf8(lot.tag);
+    const QString left = lengthText(lot.length, locale);
+    return by.millimetres() == 0
+               ? LotWords::tr("%1: the book was right, %2.").arg(tag, left)
+               : LotWords::tr("%1 holds %2 now; the book was corrected by %3.").arg(tag, left, changeText(by, locale));
+}
+
+QString shelfRunningShortText(const std::vector<desk::ShelfString>& shelf) {
+    QStringList names;
+    for (const auto& string : shelf) {
+        if (string.runningShort) {
+            names << fromUtf8(string.article.code) + QLatin1Char(' ') + fromUtf8(string.article.name);
+        }
+    }
+    return names.isEmpty() ? QString() : LotWords::tr("▼ Running short: %1").arg(names.join(QStringLiteral(", ")));
+}
+
+} // namespace rw::ui
