@@ -1,0 +1,43 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/model/job_line_model.h"
+
+#include "ui/text/format.h"
+#include "ui/text/job_words.h"
+
+#include <QStringList>
+
+namespace rw::ui {
+
+QString jobLineTitle(const desk::JobLine& line) {
+    QString title = QString::number(line.number) + QStringLiteral(" · ") + fromUtf8(line.frame);
+    if (!line.mark.empty()) {
+        title += QLatin1Char(' ') + fromUtf8(line.mark);
+    }
+    return title;
+}
+
+int JobLineModel::rowOf(JobId id) const {
+    for (int row = 0; row < rowCount(); ++row) {
+        if (at(row).id == id) {
+            return row;
+        }
+    }
+    return -1;
+}
+
+QVariant JobLineModel::show(const desk::JobLine& line, int role) const {
+    switch (role) {
+    case Qt::DisplayRole: return jobLineTitle(line);
+    case DetailRole: {
+        QStringList facts{fromUtf8(line.customer), fromUtf8(line.strings), tensionPairText(line.asked)};
+        if (line.state != JobState::Logged) {
+            facts << stateWithShape(line.state);
+        }
+        return facts.join(QStringLiteral(" · "));
+    }
+    case AsideRole: return line.promised ? promiseText(*line.promised, m_now, m_zone) : QString();
+    default: return {};
+    }
+}
+
+} // namespace rw::ui

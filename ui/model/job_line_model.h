@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/desk/port/repositories.h"
+#include "ui/model/list_model.h"
+
+#include <QTimeZone>
+
+namespace rw::ui {
+
+/// Jobs one below the other: the queue at the bench, the rack at the counter.
+class JobLineModel final : public ListModel<desk::JobLine> {
+    Q_OBJECT
+
+public:
+    using ListModel::ListModel;
+    /// What "today" is, and on which wall clock. Takes effect with the next rows.
+    void setNow(Instant now, const QTimeZone& zone) {
+        m_now = now;
+        m_zone = zone;
+    }
+    [[nodiscard]] int rowOf(JobId id) const; ///< -1 when it is not there
+
+protected:
+    [[nodiscard]] QVariant show(const desk::JobLine& line, int role) const override;
+
+private:
+    Instant m_now{};
+    QTimeZone m_zone = QTimeZone::utc();
+};
+
+/// "2121 · Aldermoor 98 A".
+[[nodiscard]] QString jobLineTitle(const desk::JobLine& line);
+
+} // namespace rw::ui

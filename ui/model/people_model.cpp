@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/model/people_model.h"
+
+#include "ui/text/format.h"
+
+#include <QStringList>
+
+namespace rw::ui {
+
+namespace {
+QString contacts(const Customer& customer) {
+    QStringList texts;
+    for (const auto& contact : customer.contacts) {
+        texts << fromUtf8(contact.text);
+    }
+    return texts.join(QStringLiteral(" · "));
+}
+
+QString rackets(const desk::PersonFound& person) {
+    QStringList texts;
+    for (const auto& racket : person.rackets) {
+        const QString mark = fromUtf8(racket.racket.mark);
+        texts << (mark.isEmpty() ? fromUtf8(racket.frame.name) : fromUtf8(racket.frame.name) + QLatin1Char(' ') + mark);
+    }
+    return texts.join(QStringLiteral(", "));
+}
+} // namespace
+
+void PeopleModel::setFound(const std::vector<desk::PersonFound>& found, const QString& typed) {
+    std::vector<PeopleRow> rows;
+    for (const auto& person : found) {
+        rows.push_back({person, typed});
+    }
+    if (!typed.isEmpty()) {
+        rows.push_back({std::nullopt, typed});
+    }
+    setRows(std::move(rows));
+}
+
+QVariant PeopleModel::show(const PeopleRow& row, int role) const {
+    switch (role) {
+    case Qt::DisplayRole:
+        return row.person ? fromUtf8(row.person->customer.name) : tr("+ somebody new: %1").arg(row.typed);
+    case DetailRole: return row.person ? rackets(*row.person) : tr("takes a name; a phone number helps next time");
+    case AsideRole: return row.person ? contacts(row.person->customer) : QString();
+    default: return {};
+    }
+}
+
+} // namespace rw::ui

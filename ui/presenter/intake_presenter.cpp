@@ -1,0 +1,203 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/presenter/intake_presenter.h"
+
+#include <QUuid>
+
+#include <cassert>
+
+namespace rw::ui {
+
+namespace {
+desk::WantedString wanted(StringArticleId article, PieceSource source, const std::optional<LotId>& lot) {
+    return {article, source, lot};
+}
+} // namespace
+
+IntakePresenter::IntakePresenter(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QObject* parent)
+    : StationPresenter(runner, shift, "counter", parent)
+    , m_pause(pause, [this] { askPreview(); }) {
+    startAfresh();
+}
+
+void IntakePresenter::startAfresh() {
+    m_requestKey = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+    m_form = {};
+    m_preview.reset();
+    m_refusal.reset();
+    m_asking.cancel();
+    m_pause.stop();
+    m_thinking = false;
+}
+
+void IntakePresenter::refresh() {
+    read([](desk::Transaction& ledger) { return desk::shelf(ledger); },
+         [this](Result<std::vector<desk::ShelfString>> shelf) {
+             if (shelf) {
+                 m_shelf = std::move(*shelf);
+                 pickStrings();
+             }
+         });
+    if (draft()) {
+        askPreview();
+    }
+}
+
+void IntakePresenter::pickStrings() {
+    m_strings.clear();
+    for (const auto& string : m_shelf) {
+        if (!m_racket || string.article.sport == m_racket->frame.sport) {
+            m_strings.push_back(string);
+        }
+    }
+    Q_EMIT stringsChanged();
+}
+
+void IntakePresenter::setRacket(const std::optional<desk::RacketSummary>& racket) {
+    m_racket = racket;
+    startAfresh();
+    pickStrings();
+    Q_EMIT formReplaced();
+    Q_EMIT previewChanged();
+}
+
+void IntakePresenter::setForm(const IntakeForm& form) {
+    m_form = form;
+    m_asking.cancel();
+    if (!draft()) {
+        m_pause.stop();
+        m_thinking = false;
+        m_preview.reset();
+        m_refusal.reset();
+        Q_EMIT previewChanged();
+        return;
+    }
+    m_thinking = true;
+    m_pause.again();
+    Q_EMIT previewChanged();
+}
+
+bool IntakePresenter::canRepeat(Repeat which) const {
+    if (!m_racket || !m_racket->lastJob) {
+        return false;
+    }
+    return which == Repeat::AsAsked || m_racket->lastJob->strung.has_value();
+}
+
+void IntakePresenter::repeatLast(Repeat which) {
+    assert(canRepeat(which));
+    const Job& last = *m_racket->lastJob;
+    IntakeForm form;
+    form.mains = last.pieces.front().article;
+    form.mainsSource = last.pieces.front().source;
+    if (last.pieces.size() > 1) {
+        form.crossesSource = last.pieces.back().source;
+        if (last.pieces.back().article != last.pieces.front().article) {
+            form.crosses = last.pieces.back().article;
+        }
+    }
+    const TensionPair& tensions = which == Repeat::AsStrung ? last.strung->tensions : last.asked;
+    form.mainsTension = tensions.mains;
+    form.crossesTension = tensions.crosses;
+    form.method = last.method;
+    if (last.method == Method::OnePiece) {
+        form.shortSide = last.shortSide;
+    }
+    form.note = QString::fromStdString(last.note);
+    form.rush = m_form.rush;
+    form.extras = m_form.extras;
+    setForm(form);
+    Q_EMIT formReplaced();
+}
+
+std::optional<desk::IntakeDraft> IntakePresenter::draft() const {
+    if (!m_racket || !m_form.mains || !m_form.mainsTension || !m_form.crossesTension) {
+        return std::nullopt;
+    }
+    desk::IntakeDraft draft{
+        .frame = *m_racket->frame.id,
+        .racket = m_racket->racket.id,
+        .method = m_form.method,
+        .route = std::nullopt,
+        .shortSide = m_form.shortSide,
+        .mains = wanted(*m_form.mains, m_form.mainsSource, m_form.mainsLot),
+        .crosses = std::nullopt,
+        .tensions = {*m_form.mainsTension, *m_form.crossesTension},
+        .extras = m_form.extras,
+        .rush = m_form.rush,
+    };
+    if (m_form.crosses || m_form.crossesLot || m_form.crossesSource != m_form.mainsSource) {
+        draft.crosses = wanted(m_form.crosses.value_or(*m_form.mains), m_form.crossesSource, m_form.crossesLot);
+    }
+    return draft;
+}
+
+void IntakePresenter::askPreview() {
+    const auto asked = draft();
+    m_asking.cancel();
+    if (!asked) {
+        return;
+    }
+    m_thinking = true;
+    m_asking = read([draft = *asked, now = shift().now()](desk::Transaction& ledger) {
+                        return desk::previewIntake(ledger, draft, now);
+                    },
+                    [this](Result<desk::IntakePreview> preview) {
+                        m_thinking = false;
+                        m_preview.reset();
+                        m_refusal.reset();
+                        if (preview) {
+                            m_preview = std::move(*preview);
+                        } else {
+                            m_refusal = preview.error();
+                        }
+                        Q_EMIT previewChanged();
+                    });
+}
+
+std::vector<Lacking> IntakePresenter::lacking() const {
+    std::vector<Lacking> lacking;
+    if (!m_racket) {
+        lacking.push_back(Lacking::Racket);
+    }
+    if (!m_form.mains) {
+        lacking.push_back(Lacking::Strings);
+    }
+    if (!m_form.mainsTension || !m_form.crossesTension) {
+        lacking.push_back(Lacking::Tensions);
+    }
+    if (!shift().staff()) {
+        lacking.push_back(Lacking::SomebodyWorking);
+    }
+    return lacking;
+}
+
+void IntakePresenter::log() {
+    if (m_logging || !lacking().empty()) {
+        return;
+    }
+    m_logging = true;
+    const desk::LogJob command{m_requestKey,
+                               m_racket->racket.customer,
+                               *m_racket->racket.id,
+                               *draft(),
+                               m_form.note.trimmed().toStdString(),
+                               std::nullopt,
+                               by()};
+    write([command](desk::Transaction& ledger) { return desk::logJob(ledger, command); },
+          [this](Result<Job> job) {
+              m_logging = false;
+              if (!job) {
+                  Q_EMIT logRefused(job.error());
+                  return;
+              }
+              startAfresh();
+              m_racket.reset();
+              Q_EMIT logged(*job);
+              pickStrings();
+              Q_EMIT formReplaced();
+              Q_EMIT previewChanged();
+          },
+          [this] { m_logging = false; });
+}
+
+} // namespace rw::ui

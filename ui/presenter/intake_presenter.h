@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/counter.h"
+#include "core/desk/intake.h"
+#include "core/desk/stockroom.h"
+#include "ui/presenter/pause.h"
+#include "ui/presenter/station_presenter.h"
+
+#include <QString>
+
+#include <optional>
+#include <string>
+#include <vector>
+
+namespace rw::ui {
+
+/// What stands on the intake sheet. A value that cannot be read is nothing here; its editor says why.
+struct IntakeForm {
+    std::optional<StringArticleId> mains;
+    std::optional<StringArticleId> crosses; ///< nothing: the same as the mains
+    PieceSource mainsSource = PieceSource::ShopLot;
+    PieceSource crossesSource = PieceSource::ShopLot;
+    std::optional<LotId> mainsLot; ///< pinned by somebody
+    std::optional<LotId> crossesLot;
+    std::optional<Tension> mainsTension;
+    std::optional<Tension> crossesTension;
+    std::optional<Method> method;
+    std::optional<Side> shortSide;
+    bool rush = false;
+    std::vector<std::pair<std::string, int>> extras;
+    QString note;
+};
+
+/// What an intake still lacks before it can be logged.
+enum class Lacking { Person, Racket, Strings, Tensions, SomebodyWorking };
+
+/// Takes one racket in: shows what follows from what was typed, and logs it once.
+class IntakePresenter final : public StationPresenter {
+    Q_OBJECT
+
+public:
+    IntakePresenter(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause = kTypingPause,
+                    QObject* parent = nullptr);
+
+    void refresh() override; ///< the shelf and the preview again
+
+    /// A new racket on the counter: an empty form of its sport. Nothing: the counter is clear.
+    void setRacket(const std::optional<desk::RacketSummary>& racket);
+    [[nodiscard]] const std::optional<desk::RacketSummary>& racket() const { return m_racket; }
+
+    void setForm(const IntakeForm& form); ///< from the editors; asks for a new preview
+    [[nodiscard]] const IntakeForm& form() const { return m_form; }
+
+    /// Which of the two facts of the last job is repeated.
+    enum class Repeat { AsAsked, AsStrung };
+    [[nodiscard]] bool canRepeat(Repeat which) const;
+    void repeatLast(Repeat which); ///< fills the form; precondition: canRepeat
+
+    /// Strings of the racket's sport, with what is left of each.
+    [[nodiscard]] const std::vector<desk::ShelfString>& strings() const { return m_strings; }
+
+    [[nodiscard]] const std::optional<desk::IntakePreview>& preview() const { return m_preview; }
+    [[nodiscard]] const std::optional<Refusal>& refusal() const { return m_refusal; } ///< why there is no preview
+    /// The preview belongs to what was typed before the last change.
+    [[nodiscard]] bool isThinking() const { return m_thinking; }
+
+    [[nodiscard]] std::vector<Lacking> lacking() const;
+    /// Logs what stands there, once however often it is called. Does nothing while something is lacking.
+    void log();
+
+    [[nodiscard]] const std::string& requestKey() const { return m_requestKey; }
+
+Q_SIGNALS:
+    void formReplaced(); ///< by the presenter: editors take it over
+    void stringsChanged();
+    void previewChanged();
+    void logged(const Job& job);
+    void logRefused(const Refusal& why);
+
+private:
+    void startAfresh();
+    [[nodiscard]] std::optional<desk::IntakeDraft> draft() const;
+    void askPreview();
+    void pickStrings();
+
+    Pause m_pause;
+    desk::CancelToken m_asking;
+    std::optional<desk::RacketSummary> m_racket;
+    IntakeForm m_form;
+    std::vector<desk::ShelfString> m_shelf;
+    std::vector<desk::ShelfString> m_strings;
+    std::optional<desk::IntakePreview> m_preview;
+    std::optional<Refusal> m_refusal;
+    bool m_thinking = false;
+    bool m_logging = false;
+    std::string m_requestKey; ///< kept until the job is known to be logged
+};
+
+} // namespace rw::ui

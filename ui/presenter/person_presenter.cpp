@@ -1,0 +1,123 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/presenter/person_presenter.h"
+
+#include <algorithm>
+
+namespace rw::ui {
+
+PersonPresenter::PersonPresenter(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QObject* parent)
+    : StationPresenter(runner, shift, "counter", parent)
+    , m_pause(pause, [this] { search(); }) {}
+
+void PersonPresenter::refresh() {
+    if (!m_picked) {
+        return;
+    }
+    read([id = *m_picked->customer.id](desk::Transaction& ledger) { return desk::person(ledger, id); },
+         [this](Result<desk::PersonFound> person) {
+             if (person && m_picked && m_picked->customer.id == person->customer.id) {
+                 m_picked = std::move(*person);
+                 Q_EMIT pickedChanged();
+             }
+         });
+    loadInTheShop();
+}
+
+void PersonPresenter::setText(const QString& text) {
+    m_text = text.trimmed();
+    m_search.cancel();
+    m_searched = false;
+    if (m_text.isEmpty()) {
+        m_pause.stop();
+        m_found.clear();
+        Q_EMIT foundChanged();
+        return;
+    }
+    m_pause.again();
+}
+
+void PersonPresenter::search() {
+    if (m_text.isEmpty()) {
+        return;
+    }
+    m_search.cancel();
+    m_search = read([text = m_text.toStdString()](desk::Transaction& ledger) { return desk::findPeople(ledger, text); },
+                    [this](Result<std::vector<desk::PersonFound>> people) {
+                        m_found = people ? std::move(*people) : std::vector<desk::PersonFound>();
+                        m_searched = true;
+                        Q_EMIT foundChanged();
+                    });
+}
+
+void PersonPresenter::pick(const desk::PersonFound& person) {
+    m_search.cancel();
+    m_pause.stop();
+    m_picked = person;
+    m_inTheShop.clear();
+    Q_EMIT pickedChanged();
+    loadInTheShop();
+}
+
+void PersonPresenter::clear() {
+    m_search.cancel();
+    m_pause.stop();
+    m_text.clear();
+    m_found.clear();
+    m_picked.reset();
+    m_inTheShop.clear();
+    Q_EMIT foundChanged();
+    Q_EMIT pickedChanged();
+    Q_EMIT inTheShopChanged();
+}
+
+void PersonPresenter::loadInTheShop() {
+    const CustomerId id = *m_picked->customer.id;
+    read([id](desk::Transaction& ledger) { return desk::historyOfCustomer(ledger, id); },
+         [this, id](Result<std::vector<desk::HistoryEntry>> history) {
+             if (!history || !m_picked || m_picked->customer.id != id) {
+                 return;
+             }
+             std::erase_if(*history, [](const desk::HistoryEntry& entry) {
+                 return entry.job.state == JobState::Collected || entry.job.state == JobState::Withdrawn;
+             });
+             m_inTheShop = std::move(*history);
+             Q_EMIT inTheShopChanged();
+         });
+}
+
+Customer PersonPresenter::newPersonFromText() const {
+    Customer customer{std::nullopt, {}, {}, 0};
+    const bool isNumber = std::any_of(m_text.begin(), m_text.end(), [](QChar c) { return c.isDigit(); }) &&
+                          std::none_of(m_text.begin(), m_text.end(), [](QChar c) { return c.isLetter(); });
+    if (isNumber) {
+        customer.contacts.push_back({Contact::Kind::Phone, m_text.toStdString()});
+    } else {
+        customer.name = m_text.toStdString();
+    }
+    return customer;
+}
+
+void PersonPresenter::add(const Customer& customer) {
+    if (m_adding) {
+        return;
+    }
+    m_adding = true;
+    write([customer](desk::Transaction& ledger) -> Result<desk::PersonFound> {
+              const auto id = desk::addCustomer(ledger, customer);
+              if (!id) {
+                  return tl::unexpected<Refusal>(id.error());
+              }
+              return desk::person(ledger, *id);
+          },
+          [this](Result<desk::PersonFound> person) {
+              m_adding = false;
+              if (person) {
+                  pick(*person);
+              } else {
+                  Q_EMIT addRefused(person.error());
+              }
+          },
+          [this] { m_adding = false; });
+}
+
+} // namespace rw::ui

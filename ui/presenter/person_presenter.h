@@ -1,0 +1,60 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/counter.h"
+#include "ui/presenter/pause.h"
+#include "ui/presenter/station_presenter.h"
+
+#include <optional>
+#include <vector>
+
+namespace rw::ui {
+
+/// Who stands at the counter: found by a piece of a name or a number, or added.
+class PersonPresenter final : public StationPresenter {
+    Q_OBJECT
+
+public:
+    PersonPresenter(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause = kTypingPause,
+                    QObject* parent = nullptr);
+
+    void refresh() override; ///< the picked person's rackets and jobs again
+
+    void setText(const QString& text);
+    [[nodiscard]] const QString& text() const { return m_text; }
+    [[nodiscard]] const std::vector<desk::PersonFound>& found() const { return m_found; }
+    /// An answer has come for the text as it stands.
+    [[nodiscard]] bool isSearched() const { return m_searched; }
+
+    void pick(const desk::PersonFound& person);
+    void clear();
+    [[nodiscard]] const std::optional<desk::PersonFound>& picked() const { return m_picked; }
+    /// What of theirs is in the shop now: logged, on a machine, waiting or on the rack.
+    [[nodiscard]] const std::vector<desk::HistoryEntry>& inTheShop() const { return m_inTheShop; }
+
+    /// What the text starts a new person with: digits are a phone number, words a name.
+    [[nodiscard]] Customer newPersonFromText() const;
+    /// Adds and picks. Pressing again while it is on its way adds nobody twice.
+    void add(const Customer& customer);
+
+Q_SIGNALS:
+    void foundChanged();
+    void pickedChanged();
+    void inTheShopChanged();
+    void addRefused(const Refusal& why);
+
+private:
+    void search();
+    void loadInTheShop();
+
+    Pause m_pause;
+    QString m_text;
+    bool m_searched = false;
+    bool m_adding = false;
+    desk::CancelToken m_search;
+    std::vector<desk::PersonFound> m_found;
+    std::optional<desk::PersonFound> m_picked;
+    std::vector<desk::HistoryEntry> m_inTheShop;
+};
+
+} // namespace rw::ui

@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/desk/shop_facts.h"
+
+#include <QLocale>
+#include <QObject>
+#include <QString>
+#include <QTimeZone>
+
+#include <optional>
+#include <string_view>
+
+namespace rw::ui {
+
+/// Who works at this window, at which machine, and what every station must know of the shop.
+class Shift final : public QObject {
+    Q_OBJECT
+
+public:
+    explicit Shift(const Clock& clock, QObject* parent = nullptr);
+
+    /// Takes over what the ledger says of the shop. Whoever worked and whichever machine was chosen stay chosen while
+    /// they are still there; else the first of each.
+    void setShop(desk::ShopFacts shop);
+    [[nodiscard]] bool hasShop() const { return m_shop.has_value(); }
+    [[nodiscard]] const desk::ShopFacts& shop() const { return *m_shop; } ///< precondition: hasShop()
+
+    [[nodiscard]] Instant now() const { return m_clock.now(); }
+    [[nodiscard]] QTimeZone zone() const;
+    [[nodiscard]] QLocale locale() const { return {}; }
+
+    [[nodiscard]] const std::optional<StaffId>& staff() const { return m_staff; }
+    void setStaff(StaffId staff);
+    [[nodiscard]] const std::optional<MachineId>& machine() const { return m_machine; }
+    void setMachine(MachineId machine);
+
+    /// Precondition: somebody works here.
+    [[nodiscard]] By by(std::string_view station) const;
+
+    [[nodiscard]] QString staffName(StaffId id) const;     ///< "" when unknown
+    [[nodiscard]] QString machineName(MachineId id) const; ///< "" when unknown
+    [[nodiscard]] const desk::Machine* machineOf(MachineId id) const;
+    [[nodiscard]] const StringArticle* article(StringArticleId id) const;
+
+    /// The unit that a bare number is read in when nothing else says so: that of the shop's first machine.
+    [[nodiscard]] TensionUnit usualUnit() const;
+
+Q_SIGNALS:
+    void shopChanged();
+    void staffChanged();
+    void machineChanged();
+
+private:
+    const Clock& m_clock;
+    std::optional<desk::ShopFacts> m_shop;
+    std::optional<StaffId> m_staff;
+    std::optional<MachineId> m_machine;
+};
+
+} // namespace rw::ui

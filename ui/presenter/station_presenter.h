@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/port/desk_runner.h"
+#include "ui/presenter/shift.h"
+
+#include <QObject>
+#include <QString>
+
+#include <functional>
+#include <string>
+#include <utility>
+
+namespace rw::ui {
+
+/// What the presenters of all stations share: asking the ledger without waiting for it, and saying so when it
+/// cannot be reached. State changes are announced by changed(); nothing typed is ever lost by trouble.
+class StationPresenter : public QObject {
+    Q_OBJECT
+
+public:
+    /// Asks again for everything the station shows. Called when it is entered and when another one wrote.
+    virtual void refresh() = 0;
+
+    /// What is wrong with the ledger, as a sentence; "" while it answers.
+    [[nodiscard]] const QString& trouble() const { return m_trouble; }
+
+Q_SIGNALS:
+    void changed();
+    void troubleChanged();
+    /// Something was written, so what others show may be old.
+    void ledgerWritten();
+
+protected:
+    StationPresenter(DeskRunner& runner, Shift& shift, std::string station, QObject* parent);
+
+    [[nodiscard]] Shift& shift() const { return m_shift; }
+    [[nodiscard]] By by() const { return m_shift.by(m_station); }
+
+    template<class UseCase, class Done>
+    desk::CancelToken read(UseCase useCase, Done done) {
+        return call(desk::Access::Read, std::move(useCase), std::move(done), {});
+    }
+
+    /// `failed` is called after the trouble was noted, for whoever must take something back.
+    template<class UseCase, class Done>
+    desk::CancelToken write(UseCase useCase, Done done, std::function<void()> failed = {}) {
+        return call(desk::Access::Write, std::move(useCase),
+                    [this, done = std::move(done)](auto result) mutable {
+                        const bool written = result.has_value();
+                        done(std::move(result));
+                        if (written) {
+                            Q_EMIT ledgerWritten();
+                        }
+                    },
+                    std::move(failed));
+    }
+
+private:
+    template<class UseCase, class Done>
+    desk::CancelToken call(desk::Access access, UseCase useCase, Done done, std::function<void()> failed) {
+        return ask(m_runner, access, this, std::move(useCase),
+                   [this, done = std::move(done)](auto result) mutable {
+                       setTrouble({});
+                       done(std::move(result));
+                   },
+                   [this, failed = std::move(failed)](const std::exception_ptr& error) {
+                       noteTrouble(error);
+                       if (failed) {
+                           failed();
+                       }
+                   });
+    }
+    void noteTrouble(const std::exception_ptr& error);
+    void setTrouble(const QString& trouble);
+
+    DeskRunner& m_runner;
+    Shift& m_shift;
+    std::string m_station;
+    QString m_trouble;
+};
+
+} // namespace rw::ui

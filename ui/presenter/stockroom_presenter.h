@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/new_shop.h"
+#include "core/desk/stockroom.h"
+#include "ui/presenter/station_presenter.h"
+
+#include <optional>
+#include <vector>
+
+namespace rw::ui {
+
+/// The shelf: what is left, receiving, correcting, the life of a lot.
+class StockroomPresenter final : public StationPresenter {
+    Q_OBJECT
+
+public:
+    StockroomPresenter(DeskRunner& runner, Shift& shift, QObject* parent = nullptr);
+
+    void refresh() override;
+
+    [[nodiscard]] const std::vector<desk::ShelfString>& shelf() const { return m_shelf; }
+    [[nodiscard]] bool isLoaded() const { return m_loaded; }
+
+    /// The lot that is looked at; its life comes with lifeChanged().
+    void select(const std::optional<LotId>& lot);
+    [[nodiscard]] const std::optional<LotId>& selected() const { return m_selected; }
+    [[nodiscard]] const std::optional<desk::LotLife>& life() const { return m_life; }
+
+    struct Receipt {
+        StringArticleId article;
+        LotKind kind = LotKind::Reel;
+        QString tag; ///< "" : the next free one
+        Length nominal;
+        Money price;
+        Money shipping;
+        QString batch;
+    };
+    void receive(const Receipt& receipt);
+    void correct(LotId lot, Length measured);
+    void addString(const desk::NewString& string);
+
+Q_SIGNALS:
+    void shelfChanged();
+    void lifeChanged();
+    void received(const Lot& lot);
+    void corrected(const Lot& lot, Length by);
+    void stringAdded(const StringArticle& article);
+    void refused(const Refusal& why);
+
+private:
+    void loadLife();
+
+    std::vector<desk::ShelfString> m_shelf;
+    bool m_loaded = false;
+    bool m_acting = false;
+    std::optional<LotId> m_selected;
+    std::optional<desk::LotLife> m_life;
+    desk::CancelToken m_lifeAsked;
+};
+
+} // namespace rw::ui
