@@ -1,0 +1,24 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/qtport/ledger_desk_runner.h"
+
+#include <QMetaObject>
+
+#include <utility>
+
+namespace rw::ui {
+
+LedgerDeskRunner::LedgerDeskRunner(desk::LedgerThread::Open open)
+    : m_home(std::make_unique<QObject>())
+    , m_thread(std::make_unique<desk::LedgerThread>(
+          std::move(open), [home = m_home.get()](std::function<void()> answer) {
+              QMetaObject::invokeMethod(home, std::move(answer), Qt::QueuedConnection);
+          })) {}
+
+// The thread is joined before its answers' home goes.
+LedgerDeskRunner::~LedgerDeskRunner() { m_thread.reset(); }
+
+void LedgerDeskRunner::run(desk::Access access, desk::CancelToken token, Work work, Done done, Failed failed) {
+    m_thread->run(access, std::move(token), std::move(work), std::move(done), std::move(failed));
+}
+
+} // namespace rw::ui

@@ -1,0 +1,55 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QAction>
+#include <QKeySequence>
+#include <QList>
+#include <QString>
+#include <QWidget>
+
+#include <functional>
+
+namespace rw::ui {
+
+/// A way of working, as the window holds it. Its actions stand in the menu of its name, each with its key; the keys
+/// work while the station has the keyboard.
+class Station : public QWidget {
+    Q_OBJECT
+
+public:
+    [[nodiscard]] virtual QString name() const = 0;
+    [[nodiscard]] virtual QString menuName() const = 0; ///< the same with its letter for Alt
+    /// Which page of the guide explains it: "counter".
+    [[nodiscard]] virtual QString guidePage() const = 0;
+    /// The station comes into view: it asks the ledger again and puts the keyboard where work begins.
+    virtual void enter() = 0;
+    /// Somebody else wrote: what is shown may be old. Nothing that was typed changes.
+    virtual void refresh() = 0;
+
+    [[nodiscard]] const QList<QAction*>& keys() const { return m_keys; }
+
+Q_SIGNALS:
+    /// What happened, for people: "Logged 2121 …". Stays in view until the next.
+    void said(const QString& words);
+    void keysChanged();
+
+protected:
+    using QWidget::QWidget;
+
+    /// An action of this station. `keys` empty: in the menu only.
+    QAction* addKey(const QString& words, const QList<QKeySequence>& keys, std::function<void()> act) {
+        auto* action = new QAction(words, this);
+        action->setShortcuts(keys);
+        action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
+        action->setAutoRepeat(false);
+        connect(action, &QAction::triggered, this, [act = std::move(act)] { act(); });
+        addAction(action);
+        m_keys << action;
+        return action;
+    }
+
+private:
+    QList<QAction*> m_keys;
+};
+
+} // namespace rw::ui
