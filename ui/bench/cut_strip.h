@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/bench.h"
+#include "ui/widgets/sheet.h"
+
+#include <QComboBox>
+#include <QWidget>
+
+#include <optional>
+#include <vector>
+
+namespace rw::ui {
+
+class LengthEdit;
+
+/// Confirming one cut: how long it really was, off which lot, and what the tape says is on the lot before it.
+class CutStrip final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit CutStrip(QWidget* parent = nullptr);
+
+    void start(const desk::CardPiece& piece, const std::vector<Lot>& lots);
+    [[nodiscard]] PieceRole role() const { return m_role; }
+    [[nodiscard]] std::optional<LotId> lot() const; ///< nothing: the piece comes off none
+    [[nodiscard]] std::optional<Length> length() const;
+    [[nodiscard]] std::optional<Length> measuredLeft() const;
+
+    /// Shows what cannot be read, with the keyboard on it; true when all can.
+    bool isReadable();
+    void showRefusal(const Refusal& why);
+
+    [[nodiscard]] LengthEdit* lengthEdit() const { return m_length; }
+    [[nodiscard]] LengthEdit* measuredEdit() const { return m_measured; }
+    [[nodiscard]] QComboBox* lots() const { return m_lots; }
+    [[nodiscard]] MarginNote* note() const { return m_line.note; }
+
+private:
+    PieceRole m_role = PieceRole::Whole;
+    Sheet* m_sheet;
+    LengthEdit* m_length;
+    QComboBox* m_lots;
+    LengthEdit* m_measured;
+    Sheet::Line m_line{};
+    Sheet::Line m_measuredLine{};
+};
+
+} // namespace rw::ui

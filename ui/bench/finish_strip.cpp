@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/bench/finish_strip.h"
+
+#include "ui/text/format.h"
+#include "ui/text/sentences.h"
+#include "ui/widgets/margin_note.h"
+#include "ui/widgets/tension_edit.h"
+
+#include <QVBoxLayout>
+
+namespace rw::ui {
+
+FinishStrip::FinishStrip(QWidget* parent)
+    : QWidget(parent)
+    , m_sheet(new Sheet(this))
+    , m_mains(new TensionEdit(m_sheet))
+    , m_crosses(new TensionEdit(m_sheet))
+    , m_words(new QLineEdit(m_sheet)) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_sheet);
+    m_mains->setAccessibleName(tr("Mains as strung"));
+    m_crosses->setAccessibleName(tr("Crosses as strung"));
+    m_words->setMaxLength(2000);
+    m_words->setPlaceholderText(tr("words worth remembering"));
+    m_line = m_sheet->addLine(tr("Strung"), {m_mains, m_crosses});
+    m_sheet->addLine(tr("Note"), m_words);
+    m_line.note->watch(m_mains);
+    m_line.note->watch(m_crosses);
+    setTabOrder(m_mains, m_crosses);
+    setTabOrder(m_crosses, m_words);
+}
+
+void FinishStrip::start(const desk::JobCard& card) {
+    m_line.note->clearAll();
+    m_mains->setValue(card.mains ? card.mains->nearest() : card.job.asked.mains);
+    m_crosses->setValue(card.crosses ? card.crosses->nearest() : card.job.asked.crosses);
+    m_words->clear();
+    const QString asked = tr("asked %1").arg(tensionPairText(card.job.asked));
+    m_line.note->setNote(card.machine ? tr("%1; the dial of %2. Enter finishes.").arg(asked, fromUtf8(card.machine->name))
+                                      : tr("%1. Enter finishes.").arg(asked));
+    m_mains->setFocus(Qt::OtherFocusReason);
+    m_mains->selectAll();
+}
+
+std::optional<TensionPair> FinishStrip::strung() {
+    for (auto* edit : {m_mains, m_crosses}) {
+        if (const auto problem = edit->problem()) {
+            m_line.note->setProblem(sentenceFor(*problem));
+            edit->setFocus(Qt::OtherFocusReason);
+            return std::nullopt;
+        }
+    }
+    return TensionPair{*m_mains->readable(), *m_crosses->readable()};
+}
+
+void FinishStrip::showRefusal(const Refusal& why) { m_line.note->setProblem(sentenceFor(why)); }
+
+} // namespace rw::ui

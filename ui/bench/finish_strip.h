@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/bench.h"
+#include "ui/widgets/sheet.h"
+
+#include <QLineEdit>
+#include <QWidget>
+
+#include <optional>
+
+namespace rw::ui {
+
+class TensionEdit;
+
+/// Saying what was really strung. It starts with the machine's steps nearest to what was asked.
+class FinishStrip final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit FinishStrip(QWidget* parent = nullptr);
+
+    void start(const desk::JobCard& card);
+    /// Shows what cannot be read, with the keyboard on it; nothing then.
+    std::optional<TensionPair> strung();
+    [[nodiscard]] QString words() const { return m_words->text(); }
+    void showRefusal(const Refusal& why);
+
+    [[nodiscard]] TensionEdit* mains() const { return m_mains; }
+    [[nodiscard]] TensionEdit* crosses() const { return m_crosses; }
+    [[nodiscard]] QLineEdit* wordsEdit() const { return m_words; }
+
+private:
+    Sheet* m_sheet;
+    TensionEdit* m_mains;
+    TensionEdit* m_crosses;
+    QLineEdit* m_words;
+    Sheet::Line m_line{};
+};
+
+} // namespace rw::ui

@@ -1,0 +1,66 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/port/desk_runner.h"
+#include "ui/presenter/history_presenter.h"
+#include "ui/widgets/station.h"
+
+#include <chrono>
+#include <memory>
+
+class QStackedWidget;
+
+namespace rw::ui {
+
+class IntakePresenter;
+class IntakeSheet;
+class PersonPresenter;
+class RackPresenter;
+class RackSheet;
+class RacketPresenter;
+class Shift;
+class StationPresenter;
+
+/// Counter: a racket comes in, a racket goes home.
+class CounterStation final : public Station {
+    Q_OBJECT
+
+public:
+    CounterStation(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent = nullptr);
+    ~CounterStation() override;
+
+    [[nodiscard]] QString name() const override { return tr("Counter"); }
+    [[nodiscard]] QString menuName() const override { return tr("Co&unter"); }
+    [[nodiscard]] QString guidePage() const override { return QStringLiteral("counter"); }
+    void enter() override;
+    void refresh() override;
+
+    [[nodiscard]] QList<StationPresenter*> presenters() const;
+    [[nodiscard]] IntakeSheet* intake() const { return m_intakeSheet; }
+    [[nodiscard]] RackSheet* rack() const { return m_rackSheet; }
+    [[nodiscard]] PersonPresenter& person() const { return *m_person; }
+    [[nodiscard]] RacketPresenter& racket() const { return *m_racket; }
+    [[nodiscard]] IntakePresenter& intakePresenter() const { return *m_intake; }
+    [[nodiscard]] RackPresenter& rackPresenter() const { return *m_rack; }
+
+    void showRack();
+    void showIntake();
+
+Q_SIGNALS:
+    void historyWanted(const rw::ui::HistoryOf& of);
+
+private:
+    void makeKeys();
+    void wantHistory(bool ofRacket);
+
+    Shift& m_shift;
+    std::unique_ptr<PersonPresenter> m_person;
+    std::unique_ptr<RacketPresenter> m_racket;
+    std::unique_ptr<IntakePresenter> m_intake;
+    std::unique_ptr<RackPresenter> m_rack;
+    QStackedWidget* m_pages;
+    IntakeSheet* m_intakeSheet;
+    RackSheet* m_rackSheet;
+};
+
+} // namespace rw::ui

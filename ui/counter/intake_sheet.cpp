@@ -1,0 +1,201 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/counter/intake_sheet.h"
+
+#include "ui/counter/new_frame_form.h"
+#include "ui/counter/new_person_form.h"
+#include "ui/counter/outcome_strip.h"
+#include "ui/counter/string_choice.h"
+#include "ui/presenter/intake_presenter.h"
+#include "ui/presenter/person_presenter.h"
+#include "ui/presenter/racket_presenter.h"
+#include "ui/text/format.h"
+#include "ui/text/sentences.h"
+#include "ui/text/words.h"
+#include "ui/widgets/choice.h"
+#include "ui/widgets/finder.h"
+#include "ui/widgets/margin_note.h"
+#include "ui/widgets/pattern_edit.h"
+#include "ui/widgets/tension_edit.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+namespace rw::ui {
+
+IntakeSheet::IntakeSheet(PersonPresenter& person, RacketPresenter& racket, IntakePresenter& intake, Shift& shift,
+                         QWidget* parent)
+    : QWidget(parent)
+    , m_person(person)
+    , m_racket(racket)
+    , m_intake(intake)
+    , m_shift(shift)
+    , m_sheet(new Sheet(this))
+    , m_personFinder(new Finder(&m_people, m_sheet))
+    , m_newPerson(new NewPersonForm(m_sheet))
+    , m_racketFinder(new Finder(&m_rackets, m_sheet))
+    , m_newFrame(new NewFrameForm(m_sheet))
+    , m_mains(new StringChoice(StringChoice::First::Blank, tr("Mains"), m_sheet))
+    , m_crosses(new StringChoice(StringChoice::First::Alike, tr("Crosses"), m_sheet))
+    , m_mainsTension(new TensionEdit(m_sheet))
+    , m_crossesTension(new TensionEdit(m_sheet))
+    , m_method(new Choice(m_sheet))
+    , m_side(new Choice(m_sheet))
+    , m_rush(new QCheckBox(tr("rush"), m_sheet))
+    , m_extrasRow(new QWidget(m_sheet))
+    , m_note(new QLineEdit(m_sheet))
+    , m_outcome(new OutcomeStrip(m_sheet)) {
+    build();
+    connectPerson();
+    connectRacket();
+    connectForm();
+    fillExtras();
+    connect(&m_shift, &Shift::shopChanged, this, [this] { fillExtras(); });
+    connect(&m_shift, &Shift::staffChanged, this, &IntakeSheet::showPreview);
+    showNewPerson(false);
+    showNewFrame(false);
+    personPicked();
+    racketPicked();
+}
+
+void IntakeSheet::build() {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_sheet);
+
+    m_personFinder->setNames(tr("Person"), tr("a piece of a name, or the last digits of a phone number"));
+    m_racketFinder->setNames(tr("Racket"), tr("a piece of the frame's name"));
+    m_racketFinder->setOpensWhenEntered(true);
+    m_mainsTension->setAccessibleName(tr("Tension of the mains"));
+    m_crossesTension->setAccessibleName(tr("Tension of the crosses"));
+    m_crossesTension->setMayBeBlank(false);
+    m_method->setAccessibleName(tr("Method"));
+    m_method->addItem(tr("method as usual"), -1);
+    m_method->addItem(methodWord(Method::TwoPiece), static_cast<int>(Method::TwoPiece));
+    m_method->addItem(methodWord(Method::OnePiece), static_cast<int>(Method::OnePiece));
+    m_side->setAccessibleName(tr("Short side"));
+    m_side->addItem(tr("short side as usual"), -1);
+    m_side->addItem(tr("short side left"), static_cast<int>(Side::Left));
+    m_side->addItem(tr("short side right"), static_cast<int>(Side::Right));
+    m_note->setAccessibleName(tr("Note for the bench"));
+    m_note->setMaxLength(2000);
+    m_note->setPlaceholderText(tr("words for the bench"));
+
+    m_personLine = m_sheet->addLine(tr("&Person"), m_personFinder);
+    m_newPersonLine = m_sheet->addLine(QString(), m_newPerson);
+    m_racketLine = m_sheet->addLine(tr("&Racket"), m_racketFinder);
+    m_newFrameLine = m_sheet->addLine(QString(), m_newFrame);
+    m_mainsLine = m_sheet->addLine(tr("&Mains"), m_mains);
+    m_crossesLine = m_sheet->addLine(tr("&Crosses"), m_crosses);
+    m_tensionLine = m_sheet->addLine(tr("&Tensions"), {m_mainsTension, m_crossesTension});
+    m_methodLine = m_sheet->addLine(tr("Meth&od"), {m_method, m_side});
+    m_sheet->addLine(tr("Extras"), {m_rush, m_extrasRow});
+    m_sheet->addLine(tr("&Note"), m_note);
+    m_sheet->addStretch();
+    m_sheet->addAcross(m_outcome);
+
+    m_tensionLine.note->watch(m_mainsTension);
+    m_tensionLine.note->watch(m_crossesTension);
+    m_newFrameLine.note->watch(m_newFrame->pattern());
+    auto* extras = new QHBoxLayout(m_extrasRow);
+    extras->setContentsMargins(0, 0, 0, 0);
+}
+
+void IntakeSheet::fillExtras() {
+    qDeleteAll(m_extras);
+    m_extras.clear();
+    if (m_shift.hasShop()) {
+        for (const auto& line : m_shift.shop().extras) {
+            auto* count = new QSpinBox(m_extrasRow);
+            count->setRange(0, 999);
+            count->setPrefix(fromUtf8(line.label) + QStringLiteral(" × "));
+            count->setAccessibleName(fromUtf8(line.label));
+            connect(count, &QSpinBox::valueChanged, this, [this] { formEdited(); });
+            m_extrasRow->layout()->addWidget(count);
+            m_extras << count;
+        }
+    }
+    orderTabs();
+}
+
+void IntakeSheet::orderTabs() {
+    QList<QWidget*> order{m_personFinder->line(), m_newPerson->name(),    m_newPerson->phone(), m_racketFinder->line(),
+                          m_newFrame->name(),     m_newFrame->sport(),    m_newFrame->pattern(), m_newFrame->mark(),
+                          m_mains->strings(),     m_mains->sources(),     m_crosses->strings(), m_crosses->sources(),
+                          m_mainsTension,         m_crossesTension,       m_method,             m_side,
+                          m_rush};
+    for (auto* extra : m_extras) {
+        order << extra;
+    }
+    order << m_note << m_outcome->logButton();
+    for (qsizetype i = 1; i < order.size(); ++i) {
+        setTabOrder(order[i - 1], order[i]);
+    }
+}
+
+void IntakeSheet::connectForm() {
+    for (auto* choice : {m_mains, m_crosses}) {
+        connect(choice, &StringChoice::chosen, this, [this] {
+            m_crosses->setMains(m_mains->article());
+            showStock();
+            formEdited();
+        });
+    }
+    for (auto* edit : {m_mainsTension, m_crossesTension}) {
+        connect(edit, &TensionEdit::valueChanged, this, [this] { formEdited(); });
+    }
+    // Most people want one number: the crosses start as the mains, in the unit that was just said.
+    connect(m_mainsTension, &TensionEdit::left, this, [this] {
+        const auto mains = m_mainsTension->readable();
+        if (mains && m_crossesTension->isBlank()) {
+            m_crossesTension->setValue(mains);
+            formEdited();
+        } else if (mains) {
+            m_crossesTension->setDefaultUnit(mains->unit());
+        }
+    });
+    connect(m_method, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
+    connect(m_side, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
+    connect(m_rush, &QCheckBox::toggled, this, [this] { formEdited(); });
+    connect(m_note, &QLineEdit::textEdited, this, [this] { formEdited(); });
+    connect(m_outcome->logButton(), &QPushButton::clicked, this, [this] { log(); });
+    connect(&m_intake, &IntakePresenter::formReplaced, this, &IntakeSheet::takeOverForm);
+    connect(&m_intake, &IntakePresenter::stringsChanged, this, [this] {
+        m_mains->setStrings(m_intake.strings());
+        m_crosses->setStrings(m_intake.strings());
+        m_crosses->setMains(m_mains->article());
+        showStock();
+    });
+    connect(&m_intake, &IntakePresenter::previewChanged, this, &IntakeSheet::showPreview);
+    connect(&m_intake, &IntakePresenter::logRefused, this,
+            [this](const Refusal& why) { m_outcome->setStillNeeded(sentenceFor(why)); });
+}
+
+void IntakeSheet::enter() {
+    if (!m_personFinder->hasPicked()) {
+        m_personFinder->setFocus(Qt::OtherFocusReason);
+    } else if (!m_racketFinder->hasPicked()) {
+        m_racketFinder->setFocus(Qt::OtherFocusReason);
+    } else {
+        m_mains->setFocus(Qt::OtherFocusReason);
+    }
+}
+
+void IntakeSheet::startAfresh() {
+    showNewPerson(false);
+    showNewFrame(false);
+    m_person.clear();
+    m_personFinder->setFocus(Qt::OtherFocusReason);
+}
+
+void IntakeSheet::repeatLast(bool asStrung) {
+    const auto which = asStrung ? IntakePresenter::Repeat::AsStrung : IntakePresenter::Repeat::AsAsked;
+    if (!m_intake.canRepeat(which)) {
+        m_racketLine.note->setProblem(asStrung ? tr("nothing was ever strung on this racket here")
+                                               : tr("there is no last time for this racket"));
+        return;
+    }
+    m_intake.repeatLast(which);
+    m_mainsTension->setFocus(Qt::OtherFocusReason);
+}
+
+} // namespace rw::ui

@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/model/people_model.h"
+#include "ui/model/racket_choice_model.h"
+#include "ui/widgets/sheet.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLineEdit>
+#include <QSpinBox>
+#include <QWidget>
+
+namespace rw::ui {
+
+class Finder;
+class IntakePresenter;
+class NewFrameForm;
+class NewPersonForm;
+class OutcomeStrip;
+class PersonPresenter;
+class RacketPresenter;
+class Shift;
+class StringChoice;
+class TensionEdit;
+
+/// The one sheet on which a racket is taken in: who, which racket, what string, two tensions, and at the foot what it
+/// comes to. The margin says beside each line what follows from it, or what is wrong with it.
+class IntakeSheet final : public QWidget {
+    Q_OBJECT
+
+public:
+    IntakeSheet(PersonPresenter& person, RacketPresenter& racket, IntakePresenter& intake, Shift& shift,
+                QWidget* parent = nullptr);
+
+    void enter(); ///< the keyboard where work goes on
+    void startAfresh();
+    void repeatLast(bool asStrung);
+    /// Logs, or shows what is missing and puts the keyboard there.
+    void log();
+
+    [[nodiscard]] Finder* personFinder() const { return m_personFinder; }
+    [[nodiscard]] Finder* racketFinder() const { return m_racketFinder; }
+    [[nodiscard]] NewPersonForm* newPerson() const { return m_newPerson; }
+    [[nodiscard]] NewFrameForm* newFrame() const { return m_newFrame; }
+    [[nodiscard]] StringChoice* mains() const { return m_mains; }
+    [[nodiscard]] StringChoice* crosses() const { return m_crosses; }
+    [[nodiscard]] TensionEdit* mainsTension() const { return m_mainsTension; }
+    [[nodiscard]] TensionEdit* crossesTension() const { return m_crossesTension; }
+    [[nodiscard]] QLineEdit* note() const { return m_note; }
+    [[nodiscard]] OutcomeStrip* outcome() const { return m_outcome; }
+    /// The margin of a line, for whoever wants to read it.
+    [[nodiscard]] MarginNote* personNote() const { return m_personLine.note; }
+    [[nodiscard]] MarginNote* racketNote() const { return m_racketLine.note; }
+    [[nodiscard]] MarginNote* tensionNote() const { return m_tensionLine.note; }
+    [[nodiscard]] MarginNote* methodNote() const { return m_methodLine.note; }
+    [[nodiscard]] MarginNote* newPersonNote() const { return m_newPersonLine.note; }
+    [[nodiscard]] MarginNote* newFrameNote() const { return m_newFrameLine.note; }
+
+private:
+    void build();
+    void connectPerson();
+    void connectRacket();
+    void connectForm();
+    void orderTabs();
+    void fillExtras();
+
+    void personPicked();
+    void showInTheShop();
+    void racketPicked();
+    void showNewPerson(bool shown);
+    void showNewFrame(bool shown);
+    void takeOverForm(); ///< from the presenter into the editors
+    void formEdited();   ///< from the editors into the presenter
+    void showStock();
+    void showPreview();
+    [[nodiscard]] QString racketTitle() const;
+
+    PersonPresenter& m_person;
+    RacketPresenter& m_racket;
+    IntakePresenter& m_intake;
+    Shift& m_shift;
+
+    PeopleModel m_people;
+    RacketChoiceModel m_rackets;
+
+    Sheet* m_sheet;
+    Finder* m_personFinder;
+    NewPersonForm* m_newPerson;
+    Finder* m_racketFinder;
+    NewFrameForm* m_newFrame;
+    StringChoice* m_mains;
+    StringChoice* m_crosses;
+    TensionEdit* m_mainsTension;
+    TensionEdit* m_crossesTension;
+    QComboBox* m_method;
+    QComboBox* m_side;
+    QCheckBox* m_rush;
+    QList<QSpinBox*> m_extras; ///< one for each extra of the price list
+    QWidget* m_extrasRow;
+    QLineEdit* m_note;
+    OutcomeStrip* m_outcome;
+    Sheet::Line m_personLine{};
+    Sheet::Line m_newPersonLine{};
+    Sheet::Line m_racketLine{};
+    Sheet::Line m_newFrameLine{};
+    Sheet::Line m_mainsLine{};
+    Sheet::Line m_crossesLine{};
+    Sheet::Line m_tensionLine{};
+    Sheet::Line m_methodLine{};
+    bool m_filling = false;
+};
+
+} // namespace rw::ui

@@ -1,0 +1,315 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/counter/intake_sheet.h"
+
+#include "ui/counter/new_frame_form.h"
+#include "ui/counter/new_person_form.h"
+#include "ui/counter/outcome_strip.h"
+#include "ui/counter/string_choice.h"
+#include "ui/model/history_model.h"
+#include "ui/presenter/intake_presenter.h"
+#include "ui/presenter/person_presenter.h"
+#include "ui/presenter/racket_presenter.h"
+#include "ui/text/format.h"
+#include "ui/text/intake_words.h"
+#include "ui/text/job_words.h"
+#include "ui/text/plan_words.h"
+#include "ui/text/sentences.h"
+#include "ui/text/stock_words.h"
+#include "ui/widgets/finder.h"
+#include "ui/widgets/margin_note.h"
+#include "ui/widgets/pattern_edit.h"
+#include "ui/widgets/tension_edit.h"
+
+// How the sheet goes on from line to line, and what its margin says.
+namespace rw::ui {
+
+void IntakeSheet::connectPerson() {
+    connect(m_personFinder, &Finder::typed, this, [this](const QString& text) {
+        m_person.setText(text);
+        m_personFinder->setReady(m_person.text().isEmpty() || m_person.isSearched());
+    });
+    connect(&m_person, &PersonPresenter::foundChanged, this, [this] {
+        m_people.setFound(m_person.found(), m_person.text());
+        m_personFinder->setReady(m_person.text().isEmpty() || m_person.isSearched());
+    });
+    connect(m_personFinder, &Finder::picked, this, [this](int row) {
+        const auto& chosen = m_people.at(row);
+        if (chosen.person) {
+            m_person.pick(*chosen.person);
+        } else {
+            showNewPerson(true);
+            m_newPerson->start(m_person.newPersonFromText());
+        }
+    });
+    connect(m_newPerson, &NewPersonForm::wanted, &m_person, &PersonPresenter::add);
+    connect(m_newPerson, &NewPersonForm::dropped, this, [this] {
+        showNewPerson(false);
+        m_personFinder->setFocus(Qt::OtherFocusReason);
+    });
+    connect(&m_person, &PersonPresenter::addRefused, this,
+            [this](const Refusal& why) { m_newPersonLine.note->setProblem(sentenceFor(why)); });
+    connect(&m_person, &PersonPresenter::pickedChanged, this, &IntakeSheet::personPicked);
+    connect(&m_person, &PersonPresenter::inTheShopChanged, this, &IntakeSheet::showInTheShop);
+}
+
+void IntakeSheet::showNewPerson(bool shown) {
+    m_newPerson->setVisible(shown);
+    m_sheet->setLineVisible(m_newPersonLine, shown);
+    m_newPersonLine.note->setProblem({});
+    m_newPersonLine.note->setNote(tr("Enter adds, Esc goes back"));
+}
+
+void IntakeSheet::personPicked() {
+    const auto& picked = m_person.picked();
+    const bool sameAsBefore = picked && m_racket.person() && picked->customer.id == m_racket.person()->customer.id;
+    if (picked) {
+        showNewPerson(false);
+    }
+    m_personFinder->setPicked(picked ? fromUtf8(picked->customer.name) : QString());
+    m_racket.setPerson(picked);
+    m_racketFinder->setEnabled(picked.has_value());
+    showInTheShop();
+    if (picked && !sameAsBefore) {
+        enter();
+    }
+}
+
+void IntakeSheet::showInTheShop() {
+    const auto& picked = m_person.picked();
+    if (!picked) {
+        m_personLine.note->setNote(tr("who brings it, or whose is it"));
+        return;
+    }
+    QStringList lines;
+    QStringList contacts;
+    for (const auto& contact : picked->customer.contacts) {
+        contacts << fromUtf8(contact.text);
+    }
+    if (!contacts.isEmpty()) {
+        lines << contacts.join(QStringLiteral(" · "));
+    }
+    for (const auto& entry : m_person.inTheShop()) {
+        lines << inTheShopText(entry, m_shift.now(), m_shift.zone());
+    }
+    m_personLine.note->setNote(lines.join(QLatin1Char('\n')));
+}
+
+void IntakeSheet::connectRacket() {
+    connect(m_racketFinder, &Finder::typed, this, [this](const QString& text) { m_racket.setText(text); });
+    connect(&m_racket, &RacketPresenter::choicesChanged, this, [this] {
+        std::vector<RacketRow> rows;
+        for (const auto& choice : m_racket.choices()) {
+            rows.push_back(choice.own ? RacketRow{choice.own, std::nullopt, {}}
+                                      : RacketRow{std::nullopt, choice.frame, {}});
+        }
+        if (m_racket.person()) {
+            rows.push_back({std::nullopt, std::nullopt, m_racket.text()});
+        }
+        m_rackets.setZone(m_shift.zone());
+        m_rackets.setRows(std::move(rows));
+        m_racketFinder->setReady(m_racket.isSearched());
+    });
+    connect(m_racketFinder, &Finder::picked, this, [this](int row) {
+        const RacketRow chosen = m_rackets.at(row);
+        if (chosen.own) {
+            m_racket.pick({chosen.own, chosen.own->frame});
+        } else if (chosen.known) {
+            m_racket.pick({std::nullopt, *chosen.known});
+        } else {
+            showNewFrame(true);
+            m_newFrame->start(chosen.typed, QString::fromStdString(m_racket.nextMark(chosen.typed.toStdString())));
+        }
+    });
+    connect(m_newFrame, &NewFrameForm::wanted, this, [this](const FrameModel& frame, const QString& mark) {
+        m_racket.addNew(frame, mark.toStdString());
+    });
+    connect(m_newFrame, &NewFrameForm::incomplete, this, [this] {
+        if (m_newFrame->pattern()->isBlank()) {
+            m_newFrameLine.note->setProblem(sentenceFor(*m_newFrame->pattern()->problem()));
+        } else {
+            m_newFrameLine.note->showProblems();
+        }
+    });
+    connect(m_newFrame, &NewFrameForm::dropped, this, [this] {
+        showNewFrame(false);
+        m_racketFinder->setFocus(Qt::OtherFocusReason);
+    });
+    connect(&m_racket, &RacketPresenter::addRefused, this, [this](const Refusal& why) {
+        (m_newFrame->isVisible() ? m_newFrameLine : m_racketLine).note->setProblem(sentenceFor(why));
+    });
+    connect(&m_racket, &RacketPresenter::pickedChanged, this, &IntakeSheet::racketPicked);
+}
+
+void IntakeSheet::showNewFrame(bool shown) {
+    m_newFrame->setVisible(shown);
+    m_sheet->setLineVisible(m_newFrameLine, shown);
+    m_newFrameLine.note->clearAll();
+    m_newFrameLine.note->setNote(tr("name, sport, mains × crosses, mark. Enter adds, Esc goes back"));
+}
+
+QString IntakeSheet::racketTitle() const {
+    const auto& picked = m_racket.picked();
+    if (!picked) {
+        return {};
+    }
+    const QString mark = fromUtf8(picked->racket.mark);
+    return mark.isEmpty() ? fromUtf8(picked->frame.name) : fromUtf8(picked->frame.name) + QLatin1Char(' ') + mark;
+}
+
+void IntakeSheet::racketPicked() {
+    const auto& picked = m_racket.picked();
+    if (picked) {
+        showNewFrame(false);
+    }
+    m_racketFinder->setPicked(racketTitle());
+    m_intake.setRacket(picked);
+    m_racketLine.note->clearAll();
+    const bool canGoOn = picked.has_value();
+    for (QWidget* part : QList<QWidget*>{m_mains, m_crosses, m_mainsTension, m_crossesTension, m_method, m_side}) {
+        part->setEnabled(canGoOn);
+    }
+    if (!picked) {
+        m_racketLine.note->setNote(m_person.picked() ? tr("which racket is it") : QString());
+        return;
+    }
+    if (const auto& last = picked->lastJob) {
+        std::vector<StringArticle> strings;
+        for (const auto& piece : last->pieces) {
+            if (const auto* article = m_shift.article(piece.article)) {
+                strings.push_back(*article);
+            }
+        }
+        const QString machine = last->strung ? m_shift.machineName(last->strung->machine) : QString();
+        QString words = lastTimeText(*last, stringNames(strings), machine, m_shift.zone());
+        if (!last->note.empty()) {
+            words += tr("\n“%1”").arg(fromUtf8(last->note));
+        }
+        m_racketLine.note->setNote(words + tr("\nF5 repeats it"));
+    } else {
+        m_racketLine.note->setNote(tr("never strung here"));
+    }
+    m_mains->setFocus(Qt::OtherFocusReason);
+}
+
+void IntakeSheet::takeOverForm() {
+    const IntakeForm& form = m_intake.form();
+    m_filling = true;
+    m_mains->setChosen(form.mains, form.mainsSource, form.mainsLot);
+    m_crosses->setMains(form.mains);
+    m_crosses->setChosen(form.crosses, form.crossesSource, form.crossesLot);
+    for (auto* edit : {m_mainsTension, m_crossesTension}) {
+        edit->setDefaultUnit(m_shift.usualUnit());
+    }
+    m_mainsTension->setValue(form.mainsTension);
+    m_crossesTension->setValue(form.crossesTension);
+    m_method->setCurrentIndex(form.method ? m_method->findData(static_cast<int>(*form.method)) : 0);
+    m_side->setCurrentIndex(form.shortSide ? m_side->findData(static_cast<int>(*form.shortSide)) : 0);
+    m_rush->setChecked(form.rush);
+    for (auto* extra : m_extras) {
+        extra->setValue(0);
+    }
+    m_note->setText(form.note);
+    m_filling = false;
+    m_tensionLine.note->clearAll();
+    showStock();
+}
+
+void IntakeSheet::formEdited() {
+    if (m_filling) {
+        return;
+    }
+    IntakeForm form;
+    form.mains = m_mains->article();
+    form.mainsSource = m_mains->source();
+    form.mainsLot = m_mains->lot();
+    form.crosses = m_crosses->article();
+    form.crossesSource = m_crosses->source();
+    form.crossesLot = m_crosses->lot();
+    form.mainsTension = m_mainsTension->readable();
+    form.crossesTension = m_crossesTension->readable();
+    if (const int method = m_method->currentData().toInt(); method >= 0) {
+        form.method = static_cast<Method>(method);
+    }
+    if (const int side = m_side->currentData().toInt(); side >= 0) {
+        form.shortSide = static_cast<Side>(side);
+    }
+    form.rush = m_rush->isChecked();
+    for (auto* extra : m_extras) {
+        if (extra->value() > 0) {
+            form.extras.emplace_back(extra->accessibleName().toStdString(), extra->value());
+        }
+    }
+    form.note = m_note->text();
+    m_intake.setForm(form);
+}
+
+void IntakeSheet::showStock() {
+    const auto* mains = m_mains->string();
+    m_mainsLine.note->setNote(mains == nullptr ? QString() : holdingText(mains->holding));
+    const auto* crosses = m_crosses->article() ? m_crosses->string() : nullptr;
+    m_crossesLine.note->setNote(crosses == nullptr ? QString() : holdingText(crosses->holding));
+}
+
+void IntakeSheet::showPreview() {
+    QStringList needed;
+    if (!m_person.picked()) {
+        needed << tr("a person");
+    }
+    for (const Lacking lacking : m_intake.lacking()) {
+        switch (lacking) {
+        case Lacking::Person: break;
+        case Lacking::Racket: needed << tr("a racket"); break;
+        case Lacking::Strings: needed << tr("a string"); break;
+        case Lacking::Tensions: needed << tr("two tensions"); break;
+        case Lacking::SomebodyWorking: needed << tr("who is working (F2)"); break;
+        }
+    }
+    m_outcome->setStillNeeded(stillNeededText(needed));
+    const auto& racket = m_racket.picked();
+    m_tensionLine.note->setNote(racket ? markedText(racket->frame.marked) : QString());
+
+    const auto& preview = m_intake.preview();
+    if (!preview) {
+        m_tensionLine.note->setWarning({});
+        m_methodLine.note->clearAll();
+        m_outcome->showNothing(m_intake.refusal() ? sentenceFor(*m_intake.refusal()) : QString());
+        return;
+    }
+    m_outcome->show(*preview, m_shift.now(), m_shift.zone());
+    m_outcome->setThinking(m_intake.isThinking());
+    const auto& form = m_intake.form();
+    m_tensionLine.note->setWarning(
+        form.mainsTension && form.crossesTension
+            ? aboveMarkedText(*preview, TensionPair{*form.mainsTension, *form.crossesTension})
+            : QString());
+    if (preview->shortSide) {
+        const auto& side = *preview->shortSide;
+        m_methodLine.note->setNote(tr("short side %1: %2\n%3")
+                                       .arg(shortSideWhere(side), shortSideHowLong(side), sideFromText(side)));
+        m_methodLine.note->setWarning(side.againstChoice ? tr("the frame's side stands") : QString());
+    } else {
+        m_methodLine.note->clearAll();
+    }
+}
+
+void IntakeSheet::log() {
+    if (!m_person.picked()) {
+        m_personFinder->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    if (!m_racket.picked()) {
+        m_racketFinder->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    if (!m_mains->article()) {
+        m_mains->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    if (!m_tensionLine.note->showProblems()) {
+        (m_mainsTension->problem() ? m_mainsTension : m_crossesTension)->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    m_intake.log();
+}
+
+} // namespace rw::ui

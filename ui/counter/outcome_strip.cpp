@@ -1,0 +1,108 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/counter/outcome_strip.h"
+
+#include "ui/text/format.h"
+#include "ui/text/intake_words.h"
+#include "ui/text/plan_words.h"
+#include "ui/text/words.h"
+#include "ui/widgets/head_view.h"
+#include "ui/widgets/look.h"
+
+#include <QGridLayout>
+#include <QStringList>
+
+namespace rw::ui {
+
+namespace {
+QLabel* words(QWidget* parent, const QString& accessibleName) {
+    auto* label = new QLabel(parent);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setAccessibleName(accessibleName);
+    return label;
+}
+
+QLabel* quiet(QLabel* label) {
+    QPalette palette = label->palette();
+    palette.setColor(QPalette::WindowText, palette.color(QPalette::PlaceholderText));
+    label->setPalette(palette);
+    return label;
+}
+} // namespace
+
+OutcomeStrip::OutcomeStrip(QWidget* parent)
+    : QWidget(parent)
+    , m_head(new HeadView(this))
+    , m_plan(words(this, tr("Cut plan")))
+    , m_why(quiet(words(this, tr("Why"))))
+    , m_price(words(this, tr("Price")))
+    , m_charges(quiet(words(this, tr("Charges"))))
+    , m_promise(words(this, tr("Promise")))
+    , m_needed(words(this, tr("What is still needed")))
+    , m_log(new QPushButton(tr("Log it"), this)) {
+    m_plan->setFont(largeFont(*this, 1.25));
+    m_price->setFont(largeFont(*this, 2.4));
+    m_promise->setFont(largeFont(*this, 1.7));
+    m_price->setAlignment(Qt::AlignRight | Qt::AlignBottom);
+    m_promise->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_charges->setAlignment(Qt::AlignRight | Qt::AlignTop);
+    m_needed->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_log->setDefault(true);
+
+    auto* grid = new QGridLayout(this);
+    grid->setContentsMargins(0, 6, 0, 0);
+    grid->setHorizontalSpacing(20);
+    grid->addWidget(m_head, 0, 0, 4, 1);
+    grid->addWidget(m_plan, 0, 1, 2, 1, Qt::AlignBottom);
+    grid->addWidget(m_why, 2, 1, 2, 1, Qt::AlignTop);
+    grid->addWidget(m_price, 0, 2);
+    grid->addWidget(m_charges, 1, 2);
+    grid->addWidget(m_promise, 2, 2);
+    auto* last = new QHBoxLayout;
+    last->setSpacing(16);
+    last->addWidget(m_needed, 1);
+    last->addWidget(m_log);
+    grid->addLayout(last, 3, 2);
+    grid->setColumnMinimumWidth(0, 170);
+    grid->setColumnStretch(1, 6);
+    grid->setColumnStretch(2, 5);
+    showNothing({});
+}
+
+void OutcomeStrip::show(const desk::IntakePreview& preview, Instant now, const QTimeZone& zone) {
+    m_head->setPlan(preview.plan);
+    QStringList plan;
+    for (const auto& piece : preview.pieces) {
+        plan << (preview.pieces.size() > 1 ? tr("%1: %2").arg(pieceWord(piece.role), pieceProposalText(piece))
+                                           : pieceProposalText(piece));
+    }
+    m_plan->setText(plan.join(QLatin1Char('\n')));
+    m_why->setText(routeName(preview.plan));
+    m_price->setText(moneyText(preview.quote.total));
+    m_charges->setText(chargesText(preview.quote.charges));
+    m_promise->setText(tr("ready %1").arg(promiseText(preview.promise, now, zone)));
+    setThinking(false);
+}
+
+void OutcomeStrip::showNothing(const QString& why) {
+    m_head->setPlan(std::nullopt);
+    m_plan->setText(why);
+    m_why->clear();
+    m_price->clear();
+    m_charges->clear();
+    m_promise->clear();
+    setThinking(false);
+}
+
+void OutcomeStrip::setStillNeeded(const QString& needed) {
+    m_needed->setText(needed);
+}
+
+void OutcomeStrip::setThinking(bool thinking) {
+    // Old numbers stay readable, but nobody should read them out.
+    for (auto* label : {m_plan, m_price, m_promise}) {
+        label->setEnabled(!thinking);
+    }
+}
+
+} // namespace rw::ui

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/first_day_sheet.h"
+
+#include "ui/presenter/shell_presenter.h"
+#include "ui/text/format.h"
+#include "ui/text/sentences.h"
+#include "ui/widgets/choice.h"
+#include "ui/widgets/margin_note.h"
+#include "ui/widgets/money_edit.h"
+
+#include <QKeyEvent>
+#include <QLocale>
+#include <QTimeZone>
+#include <QVBoxLayout>
+
+namespace rw::ui {
+
+FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* parent)
+    : QWidget(parent)
+    , m_shell(shell)
+    , m_shift(shift)
+    , m_sheet(new Sheet(this))
+    , m_shopName(new QLineEdit(m_sheet))
+    , m_person(new QLineEdit(m_sheet))
+    , m_machine(new QLineEdit(m_sheet))
+    , m_unit(new Choice(m_sheet))
+    , m_step(new Choice(m_sheet))
+    , m_labour(new MoneyEdit(Currency::pounds(), m_sheet))
+    , m_ownString(new MoneyEdit(Currency::pounds(), m_sheet))
+    , m_rush(new MoneyEdit(Currency::pounds(), m_sheet))
+    , m_open(new QPushButton(tr("Open the shop"), m_sheet)) {
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->addWidget(m_sheet);
+    for (auto* edit : {m_shopName, m_person, m_machine}) {
+        edit->setMaxLength(80);
+    }
+    m_machine->setText(tr("Bench A"));
+    m_machine->setAccessibleName(tr("Name of the machine"));
+    m_unit->setAccessibleName(tr("Unit of its dial"));
+    for (const TensionUnit unit : {TensionUnit::Pound, TensionUnit::Kilogram}) {
+        m_unit->addItem(tr("dial in %1").arg(fromUtf8(unitText(unit))), static_cast<int>(unit));
+    }
+    m_step->setAccessibleName(tr("Step of its dial"));
+    for (const int hundredths : {10, 25, 50, 100}) {
+        m_step->addItem(tr("steps of %1").arg(QLocale().toString(hundredths / 100.0)), hundredths);
+    }
+    m_step->setCurrentIndex(2);
+    m_ownString->setMayBeBlank(true);
+    m_rush->setMayBeBlank(true);
+    m_open->setDefault(true);
+
+    m_sheet->addHeading(tr("A new ledger"));
+    const auto shopLine = m_sheet->addLine(tr("&Shop"), m_shopName);
+    m_personLine = m_sheet->addLine(tr("Your &name"), m_person);
+    m_machineLine = m_sheet->addLine(tr("&Machine"), {m_machine, m_unit, m_step});
+    m_labourLine = m_sheet->addLine(tr("&Labour"), m_labour);
+    const auto ownLine = m_sheet->addLine(tr("Own s&tring"), m_ownString);
+    const auto rushLine = m_sheet->addLine(tr("&Rush"), m_rush);
+    m_openLine = m_sheet->addLine(QString(), {m_open});
+    m_sheet->addStretch();
+    shopLine.note->setNote(tr("as it stands on the card"));
+    m_personLine.note->setNote(tr("everything that is written down says who did it"));
+    m_machineLine.note->setNote(tr("the card shows its settings in its own unit and steps"));
+    m_labourLine.note->setNote(tr("for one racket, without the string"));
+    ownLine.note->setNote(tr("labour when the customer brings the string; blank: the same"));
+    rushLine.note->setNote(tr("what a rush costs more; blank: nothing"));
+    m_openLine.note->setNote(tr("Open Monday to Saturday, 10 to 18. Strings and reels come next, in the stockroom."));
+    m_labourLine.note->watch(m_labour);
+    ownLine.note->watch(m_ownString);
+    rushLine.note->watch(m_rush);
+    connect(m_open, &QPushButton::clicked, this, [this] { open(); });
+    connect(&m_shell, &ShellPresenter::setUpRefused, this,
+            [this](const Refusal& why) { m_openLine.note->setProblem(sentenceFor(why)); });
+}
+
+QLineEdit* FirstDaySheet::labourLine() const { return m_labour; }
+
+void FirstDaySheet::enter() {
+    for (auto* edit : {m_labour, m_ownString, m_rush}) {
+        edit->setCurrency(m_shift.shop().currency);
+    }
+    m_shopName->setFocus(Qt::OtherFocusReason);
+}
+
+void FirstDaySheet::open() {
+    m_openLine.note->setProblem({});
+    m_personLine.note->setProblem({});
+    m_labourLine.note->setProblem({});
+    if (m_person->text().trimmed().isEmpty()) {
+        m_personLine.note->setProblem(sentenceFor(Refusal(Code::Missing, {{"what", "name"}})));
+        m_person->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    for (auto* edit : {m_labour, m_ownString, m_rush}) {
+        if (const auto problem = edit->problem()) {
+            m_labourLine.note->setProblem(sentenceFor(*problem));
+            edit->setFocus(Qt::OtherFocusReason);
+            return;
+        }
+    }
+    m_shell.setUpShop({.name = m_shopName->text().toStdString(),
+                       .timeZone = QTimeZone::systemTimeZoneId().toStdString(),
+                       .person = m_person->text().toStdString(),
+                       .machine = m_machine->text().toStdString(),
+                       .unit = static_cast<TensionUnit>(m_unit->currentData().toInt()),
+                       .stepHundredths = m_step->currentData().toInt(),
+                       .labour = *m_labour->readable(),
+                       .ownStringLabour = m_ownString->readable(),
+                       .rush = m_rush->readable()});
+}
+
+void FirstDaySheet::keyPressEvent(QKeyEvent* event) {
+    if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        open();
+    } else {
+        QWidget::keyPressEvent(event);
+    }
+}
+
+} // namespace rw::ui

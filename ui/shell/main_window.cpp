@@ -1,0 +1,252 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/shell/main_window.h"
+
+#include "ui/bench/bench_station.h"
+#include "ui/counter/counter_station.h"
+#include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/shell_presenter.h"
+#include "ui/presenter/stockroom_presenter.h"
+#include "ui/shell/first_day_sheet.h"
+#include "ui/shell/guide_window.h"
+#include "ui/shell/history_sheet.h"
+#include "ui/shell/station_band.h"
+#include "ui/stockroom/stockroom_station.h"
+#include "ui/text/bench_words.h"
+#include "ui/widgets/look.h"
+
+#include <QMenuBar>
+#include <QStackedWidget>
+#include <QVBoxLayout>
+
+namespace rw::ui {
+
+MainWindow::MainWindow(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent)
+    : QMainWindow(parent)
+    , m_shift(shift)
+    , m_shell(std::make_unique<ShellPresenter>(runner, shift))
+    , m_band(new StationBand(shift, this))
+    , m_message(new QLabel(this))
+    , m_pages(new QStackedWidget(this))
+    , m_keys(new QLabel(this))
+    , m_counter(new CounterStation(runner, shift, pause, m_pages))
+    , m_bench(new BenchStation(runner, shift, m_pages))
+    , m_stockroom(new StockroomStation(runner, shift, m_pages))
+    , m_history(new HistorySheet(runner, shift, m_pages))
+    , m_firstDay(new FirstDaySheet(*m_shell, shift, m_pages))
+    , m_guide(new GuideWindow(this))
+    , m_stations{m_counter, m_bench, m_stockroom} {
+    build();
+    makeMenus();
+    connectStations();
+    connect(m_shell.get(), &ShellPresenter::shopKnown, this, &MainWindow::shopKnown);
+    connect(m_shell.get(), &ShellPresenter::foundOnMachines, this, [this](const std::vector<desk::JobCard>& cards) {
+        QStringList lines;
+        for (const auto& card : cards) {
+            lines << foundOnMachineText(card);
+        }
+        say(lines.join(QLatin1Char('\n')));
+    });
+    showMessage();
+    m_shell->refresh();
+}
+
+MainWindow::~MainWindow() = default;
+
+void MainWindow::build() {
+    setWindowTitle(tr("Reelwright"));
+    resize(1280, 800);
+    auto* middle = new QWidget(this);
+    auto* layout = new QVBoxLayout(middle);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(0);
+    layout->addWidget(m_band);
+    layout->addWidget(m_message);
+    auto* bench = new QVBoxLayout;
+    bench->setContentsMargins(16, 12, 16, 6);
+    bench->addWidget(m_pages);
+    layout->addLayout(bench, 1);
+    layout->addWidget(m_keys);
+    setCentralWidget(middle);
+
+    m_message->setWordWrap(true);
+    m_message->setMargin(10);
+    m_message->setIndent(12);
+    m_message->setTextFormat(Qt::PlainText);
+    m_message->setAutoFillBackground(true);
+    m_message->setBackgroundRole(QPalette::Base);
+    m_message->setAccessibleName(tr("What happened"));
+    m_keys->setContentsMargins(20, 2, 16, 8);
+    m_keys->setAccessibleName(tr("Keys"));
+    m_keys->setForegroundRole(QPalette::PlaceholderText);
+    // The line of keys never makes the window wider than somebody wants it.
+    m_keys->setWordWrap(true);
+
+    for (auto* station : m_stations) {
+        m_pages->addWidget(station);
+    }
+    m_pages->addWidget(m_history);
+    m_pages->addWidget(m_firstDay);
+    // Until the ledger has said what shop this is, there is nothing to work with.
+    m_pages->hide();
+    m_band->addStation(m_counter->name(), QStringLiteral("Ctrl+1"));
+    m_band->addStation(m_bench->name(), QStringLiteral("Ctrl+2"));
+    m_band->addStation(m_stockroom->name(), QStringLiteral("Ctrl+3"));
+}
+
+void MainWindow::makeMenus() {
+    auto* stations = menuBar()->addMenu(tr("&Stations"));
+    for (int i = 0; i < m_stations.size(); ++i) {
+        auto* action = stations->addAction(m_stations[i]->menuName());
+        action->setShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i)));
+        connect(action, &QAction::triggered, this, [this, i] { goTo(i); });
+    }
+    stations->addSeparator();
+    auto* who = stations->addAction(tr("&Who is working"));
+    who->setShortcut(QKeySequence(Qt::Key_F2));
+    connect(who, &QAction::triggered, this, [this] {
+        m_band->staff()->setFocus(Qt::ShortcutFocusReason);
+        m_band->staff()->showPopup();
+    });
+    stations->addSeparator();
+    auto* quit = stations->addAction(tr("&Close the program"));
+    quit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q));
+    connect(quit, &QAction::triggered, this, &QWidget::close);
+
+    // A menu for each station, with every action and its key. Choosing one goes there first.
+    for (int i = 0; i < m_stations.size(); ++i) {
+        auto* menu = menuBar()->addMenu(m_stations[i]->menuName());
+        for (auto* action : m_stations[i]->keys()) {
+            menu->addAction(action);
+        }
+        connect(menu, &QMenu::triggered, this, [this, i] {
+            if (currentStation() != m_stations[i]) {
+                goTo(i);
+            }
+        });
+    }
+    auto* help = menuBar()->addMenu(tr("&Guide"));
+    auto* guide = help->addAction(tr("The guide to this &station"));
+    guide->setShortcut(QKeySequence(Qt::Key_F1));
+    connect(guide, &QAction::triggered, this, [this] { openGuide(); });
+    connect(help->addAction(tr("All of &it")), &QAction::triggered, this,
+            [this] { m_guide->open(QStringLiteral("index")); });
+    connect(help->addAction(tr("&Cautions")), &QAction::triggered, this,
+            [this] { m_guide->open(QStringLiteral("cautions")); });
+}
+
+void MainWindow::connectStations() {
+    m_presenters = m_counter->presenters();
+    m_presenters << &m_bench->presenter() << &m_stockroom->presenter() << &m_history->presenter() << m_shell.get();
+    for (auto* presenter : m_presenters) {
+        listenTo(presenter);
+    }
+    for (auto* station : m_stations) {
+        connect(station, &Station::said, this, &MainWindow::say);
+        connect(station, &Station::keysChanged, this, [this] { showKeys(); });
+    }
+    connect(m_counter, &CounterStation::historyWanted, this, &MainWindow::showHistory);
+    connect(m_bench, &BenchStation::historyWanted, this, &MainWindow::showHistory);
+    connect(m_stockroom, &StockroomStation::stringAdded, this, [this] { m_shell->refresh(); });
+    connect(m_history, &HistorySheet::left, this, &MainWindow::leaveHistory);
+    connect(m_band, &StationBand::chosen, this, [this](int station) { goTo(station); });
+    connect(m_band->staff(), &QComboBox::activated, this, [this] {
+        if (auto* station = currentStation()) {
+            station->enter();
+        }
+    });
+}
+
+void MainWindow::listenTo(StationPresenter* presenter) {
+    connect(presenter, &StationPresenter::troubleChanged, this, &MainWindow::showMessage);
+    connect(presenter, &StationPresenter::ledgerWritten, this, [this] {
+        for (auto* station : m_stations) {
+            station->refresh();
+        }
+    });
+}
+
+void MainWindow::shopKnown() {
+    m_pages->show();
+    if (m_shift.shop().isNew()) {
+        m_pages->setCurrentWidget(m_firstDay);
+        m_firstDay->enter();
+        showKeys();
+        return;
+    }
+    if (!m_opened) {
+        m_opened = true;
+        m_shell->lookAtMachines();
+        goTo(m_cameFrom);
+    }
+}
+
+void MainWindow::goTo(int station) {
+    m_cameFrom = station;
+    if (!m_opened) {
+        return;
+    }
+    m_pages->setCurrentWidget(m_stations[station]);
+    m_band->setCurrent(station);
+    m_stations[station]->enter();
+    showKeys();
+}
+
+void MainWindow::goTo(const QString& guidePage) {
+    for (int i = 0; i < m_stations.size(); ++i) {
+        if (m_stations[i]->guidePage() == guidePage) {
+            goTo(i);
+        }
+    }
+}
+
+Station* MainWindow::currentStation() const { return qobject_cast<Station*>(m_pages->currentWidget()); }
+
+void MainWindow::showHistory(const HistoryOf& of) {
+    m_pages->setCurrentWidget(m_history);
+    m_history->show(of);
+    showKeys();
+}
+
+void MainWindow::leaveHistory() { goTo(m_cameFrom); }
+
+void MainWindow::openGuide() {
+    const auto* station = currentStation();
+    m_guide->open(station != nullptr ? station->guidePage() : QStringLiteral("index"));
+}
+
+void MainWindow::say(const QString& words) {
+    m_said = words;
+    showMessage();
+}
+
+void MainWindow::showMessage() {
+    // What is wrong with the ledger comes before what was done. What was typed is still where it was.
+    for (const auto* presenter : m_presenters) {
+        if (!presenter->trouble().isEmpty()) {
+            m_message->setText(QStringLiteral("✕ ") + presenter->trouble());
+            m_message->show();
+            return;
+        }
+    }
+    m_message->setText(m_said.isEmpty() ? QString() : QStringLiteral("▸ ") + m_said);
+    m_message->setVisible(!m_said.isEmpty());
+}
+
+void MainWindow::showKeys() {
+    QStringList keys;
+    if (const auto* station = currentStation()) {
+        for (const auto* action : station->keys()) {
+            if (action->isEnabled() && !action->shortcut().isEmpty()) {
+                QString words = action->text();
+                words.remove(QLatin1Char('&'));
+                keys << action->shortcut().toString(QKeySequence::NativeText) + QLatin1Char(' ') + words.toLower();
+            }
+        }
+    } else if (m_pages->currentWidget() == m_history) {
+        keys << tr("Esc back");
+    }
+    keys << tr("F1 guide");
+    m_keys->setText(keys.join(QStringLiteral("   ·   ")));
+}
+
+} // namespace rw::ui

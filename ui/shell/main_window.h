@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/port/desk_runner.h"
+#include "ui/presenter/history_presenter.h"
+
+#include <QLabel>
+#include <QMainWindow>
+
+#include <chrono>
+#include <memory>
+
+class QStackedWidget;
+
+namespace rw::ui {
+
+class BenchStation;
+class CounterStation;
+class FirstDaySheet;
+class GuideWindow;
+class HistorySheet;
+class ShellPresenter;
+class Shift;
+class Station;
+class StationBand;
+class StationPresenter;
+class StockroomStation;
+
+/// The one window: the stations, the history that is reached from them, the guide, who is working, and what has just
+/// happened. It holds no rule.
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+
+public:
+    /// `pause`: how long typing rests before the ledger is asked.
+    MainWindow(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    void goTo(int station); ///< 0 counter, 1 bench, 2 stockroom
+    void goTo(const QString& guidePage); ///< "bench"; an unknown name changes nothing
+    void showHistory(const HistoryOf& of);
+    void openGuide();
+
+    [[nodiscard]] CounterStation* counter() const { return m_counter; }
+    [[nodiscard]] BenchStation* bench() const { return m_bench; }
+    [[nodiscard]] StockroomStation* stockroom() const { return m_stockroom; }
+    [[nodiscard]] HistorySheet* history() const { return m_history; }
+    [[nodiscard]] FirstDaySheet* firstDay() const { return m_firstDay; }
+    [[nodiscard]] GuideWindow* guide() const { return m_guide; }
+    [[nodiscard]] StationBand* band() const { return m_band; }
+    [[nodiscard]] QLabel* message() const { return m_message; }
+
+private:
+    void build();
+    void makeMenus();
+    void connectStations();
+    void listenTo(StationPresenter* presenter);
+    void shopKnown();
+    void say(const QString& words);
+    void showMessage();
+    void showKeys();
+    void leaveHistory();
+    [[nodiscard]] Station* currentStation() const;
+
+    Shift& m_shift;
+    std::unique_ptr<ShellPresenter> m_shell;
+    StationBand* m_band;
+    QLabel* m_message;
+    QStackedWidget* m_pages;
+    QLabel* m_keys;
+    CounterStation* m_counter;
+    BenchStation* m_bench;
+    StockroomStation* m_stockroom;
+    HistorySheet* m_history;
+    FirstDaySheet* m_firstDay;
+    GuideWindow* m_guide;
+    QList<Station*> m_stations;
+    QList<StationPresenter*> m_presenters;
+    QString m_said;
+    int m_cameFrom = 0; ///< the station that history goes back to
+    bool m_opened = false;
+};
+
+} // namespace rw::ui

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QComboBox>
+#include <QPushButton>
+#include <QWidget>
+
+class QLabel;
+
+namespace rw::ui {
+
+class Shift;
+
+/// The edge of the window: the stations by name, the shop, and who is working.
+class StationBand final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit StationBand(Shift& shift, QWidget* parent = nullptr);
+
+    void addStation(const QString& name, const QString& key);
+    void setCurrent(int station); ///< -1: none of them
+    [[nodiscard]] QComboBox* staff() const { return m_staff; }
+
+Q_SIGNALS:
+    void chosen(int station);
+
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
+private:
+    void showShop();
+
+    Shift& m_shift;
+    QList<QPushButton*> m_names;
+    int m_current = -1;
+    QLabel* m_shop;
+    QComboBox* m_staff;
+};
+
+} // namespace rw::ui

@@ -1,0 +1,37 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/refusal.h"
+#include "core/stock/lot.h"
+#include "ui/widgets/sheet.h"
+
+#include <QWidget>
+
+#include <optional>
+
+namespace rw::ui {
+
+class LengthEdit;
+
+/// Typing what is really on a reel.
+class CorrectStrip final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit CorrectStrip(QWidget* parent = nullptr);
+
+    void start(const Lot& lot);
+    [[nodiscard]] const std::optional<LotId>& lot() const { return m_lot; }
+    /// Shows what cannot be read; nothing then.
+    std::optional<Length> measured();
+    void showRefusal(const Refusal& why);
+    [[nodiscard]] LengthEdit* edit() const { return m_measured; }
+
+private:
+    Sheet* m_sheet;
+    LengthEdit* m_measured;
+    std::optional<LotId> m_lot;
+    Sheet::Line m_line{};
+};
+
+} // namespace rw::ui

@@ -1,0 +1,68 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/stockroom/life_strip.h"
+
+#include "ui/model/shelf_model.h"
+#include "ui/presenter/shift.h"
+#include "ui/text/format.h"
+#include "ui/text/stock_words.h"
+#include "ui/widgets/look.h"
+#include "ui/widgets/row_delegate.h"
+
+#include <QHBoxLayout>
+#include <QVBoxLayout>
+
+namespace rw::ui {
+
+LifeStrip::LifeStrip(Shift& shift, QWidget* parent)
+    : QWidget(parent)
+    , m_shift(shift)
+    , m_title(new QLabel(this))
+    , m_words(new QLabel(this))
+    , m_lines(new QListView(this)) {
+    m_title->setFont(largeFont(*this, 1.5));
+    m_title->setWordWrap(true);
+    m_words->setWordWrap(true);
+    m_words->setAlignment(Qt::AlignTop | Qt::AlignLeft);
+    m_words->setAccessibleName(tr("What is on this reel"));
+    m_lines->setModel(&m_life);
+    m_lines->setItemDelegate(new RowDelegate(m_lines));
+    m_lines->setSelectionMode(QAbstractItemView::NoSelection);
+    m_lines->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_lines->setAccessibleName(tr("The life of this reel"));
+    auto* left = new QVBoxLayout;
+    left->addWidget(m_title);
+    left->addWidget(m_words, 1);
+    auto* layout = new QHBoxLayout(this);
+    layout->setContentsMargins(20, 12, 12, 12);
+    layout->setSpacing(20);
+    layout->addLayout(left, 4);
+    layout->addWidget(m_lines, 7);
+    setAutoFillBackground(true);
+    setBackgroundRole(QPalette::Base);
+}
+
+void LifeStrip::show(const std::optional<desk::ShelfLot>& there, const std::optional<desk::LotLife>& life,
+                     const QString& instead) {
+    m_lines->setVisible(there.has_value());
+    if (!there) {
+        m_title->clear();
+        m_words->setText(instead);
+        m_life.setRows({});
+        return;
+    }
+    const QString name = life ? QStringLiteral(" · ") + articleTitle(life->article) : QString();
+    m_title->setText(fromUtf8(there->lot.tag) + name);
+    m_words->setText(holdingText({there->lot.length, there->promised}) + QLatin1Char('\n') +
+                     wholeJobsText(there->whole));
+    std::vector<LifeRow> rows;
+    if (life) {
+        for (std::size_t i = life->movements.size(); i-- > 0;) {
+            const std::int64_t job = i < life->jobNumbers.size() ? life->jobNumbers[i] : 0;
+            rows.push_back({life->movements[i], job, m_shift.staffName(life->movements[i].by.staff)});
+        }
+    }
+    m_life.setZone(m_shift.zone());
+    m_life.setRows(std::move(rows));
+}
+
+} // namespace rw::ui

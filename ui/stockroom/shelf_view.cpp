@@ -1,0 +1,148 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/stockroom/shelf_view.h"
+
+#include "ui/drawing/reel_drawing.h"
+#include "ui/text/format.h"
+#include "ui/text/stock_words.h"
+#include "ui/widgets/look.h"
+
+#include <QHeaderView>
+#include <QPainter>
+
+#include <algorithm>
+
+namespace rw::ui {
+
+namespace {
+constexpr int kBoard = 106;      ///< height of one board with what stands on it
+constexpr int kBoardEdge = 5;    ///< the board itself
+constexpr int kLabelWidth = 366;
+constexpr int kLotWidth = 118;
+} // namespace
+
+void ShelfDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const auto* shelf = static_cast<const ShelfModel*>(index.model());
+    const Palette palette = programPalette();
+    const bool current = option.state.testFlag(QStyle::State_Selected);
+    painter->save();
+    painter->setRenderHint(QPainter::Antialiasing);
+    painter->fillRect(option.rect, current ? palette.shade : palette.paper);
+    if (current) {
+        // Where the keyboard is: a frame, which is seen without colour too.
+        painter->setPen(QPen(palette.accent, 3));
+        painter->setBrush(Qt::NoBrush);
+        painter->drawRect(QRectF(option.rect).adjusted(3, 3, -3, -3 - kBoardEdge));
+    }
+    const QRect board(option.rect.left(), option.rect.bottom() - kBoardEdge, option.rect.width(), kBoardEdge);
+    painter->fillRect(board, palette.rule);
+    const auto& string = shelf->stringAt(index.row());
+    if (index.column() == 0) {
+        paintLabel(painter, option, string);
+    } else if (const auto* lot = shelf->lotAt(index)) {
+        paintLot(painter, option, string, *lot);
+    }
+    painter->restore();
+}
+
+void ShelfDelegate::paintLabel(QPainter* painter, const QStyleOptionViewItem& option,
+                               const desk::ShelfString& string) const {
+    const Palette palette = programPalette();
+    QRect room = option.rect.adjusted(16, 9, -10, -kBoardEdge - 4);
+    const auto line = [&](const QString& words, const QFont& font, const QColor& color) {
+        painter->setFont(font);
+        painter->setPen(color);
+        const QFontMetrics metrics(font);
+        painter->drawText(room, Qt::AlignLeft | Qt::AlignTop, metrics.elidedText(words, Qt::ElideRight, room.width()));
+        room.setTop(room.top() + metrics.height() + 3);
+    };
+    QFont title = largeFont(*option.widget, 1.2);
+    title.setBold(true);
+    line(articleTitle(string.article), title, palette.ink);
+    line(gaugeText(string.article), option.font, palette.softInk);
+    line(holdingText(string.holding), option.font, palette.ink);
+    if (string.runningShort) {
+        QFont bold = option.font;
+        bold.setBold(true);
+        line(QStringLiteral("▼ ") + runningShortText(string), bold, palette.accent);
+    } else {
+        line(jobsText(string.wholeJobs), option.font, palette.ink);
+    }
+}
+
+void ShelfDelegate::paintLot(QPainter* painter, const QStyleOptionViewItem& option, const desk::ShelfString& string,
+                             const desk::ShelfLot& there) const {
+    const Palette palette = programPalette();
+    const QRect room = option.rect.adjusted(8, 8, -8, -kBoardEdge - 4);
+    const QFontMetrics metrics(option.font);
+    const int words = metrics.height() * 2;
+    const QRectF reel(room.left(), room.top(), room.width(), room.height() - words - 2);
+    const std::optional<Length> perJob = string.perJob.isPositive() ? std::optional(string.perJob) : std::nullopt;
+    const Length nominal = std::max(there.lot.nominal, std::max(there.lot.length, Length::fromMillimetres(1)));
+    drawReel(*painter, reel, {nominal, there.lot.length, there.promised, perJob}, palette);
+    QFont bold = option.font;
+    bold.setBold(true);
+    painter->setFont(bold);
+    painter->setPen(palette.ink);
+    const QRect below(room.left(), room.bottom() - words, room.width(), words);
+    painter->drawText(below, Qt::AlignHCenter | Qt::AlignTop, fromUtf8(there.lot.tag));
+    painter->setFont(option.font);
+    painter->drawText(below, Qt::AlignHCenter | Qt::AlignBottom, lengthText(there.lot.length));
+}
+
+ShelfView::ShelfView(ShelfModel* shelf, QWidget* parent)
+    : QTableView(parent)
+    , m_shelf(shelf) {
+    setModel(shelf);
+    setItemDelegate(new ShelfDelegate(this));
+    setAccessibleName(tr("The shelf"));
+    setShowGrid(false);
+    setSelectionMode(QAbstractItemView::SingleSelection);
+    setEditTriggers(QAbstractItemView::NoEditTriggers);
+    setTabKeyNavigation(false);
+    setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
+    setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
+    horizontalHeader()->hide();
+    horizontalHeader()->setMinimumSectionSize(10);
+    verticalHeader()->hide();
+    verticalHeader()->setDefaultSectionSize(kBoard);
+    connect(shelf, &QAbstractItemModel::modelReset, this, [this] {
+        for (int column = 0; column < m_shelf->columnCount(); ++column) {
+            setColumnWidth(column, column == 0 ? kLabelWidth : kLotWidth);
+        }
+    });
+}
+
+void ShelfView::setCurrentLot(LotId lot) {
+    const QModelIndex index = m_shelf->indexOf(lot);
+    if (index.isValid()) {
+        setCurrentIndex(index);
+    }
+}
+
+void ShelfView::paintEvent(QPaintEvent* event) {
+    QTableView::paintEvent(event);
+    // The boards go on where no reel stands.
+    QPainter painter(viewport());
+    const int from = columnViewportPosition(m_shelf->columnCount() - 1) + columnWidth(m_shelf->columnCount() - 1);
+    for (int row = 0; row < m_shelf->rowCount(); ++row) {
+        const int bottom = rowViewportPosition(row) + rowHeight(row) - 1;
+        painter.fillRect(QRect(from, bottom - kBoardEdge, viewport()->width() - from, kBoardEdge),
+                         programPalette().rule);
+    }
+}
+
+QModelIndex ShelfView::moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) {
+    const QModelIndex current = currentIndex();
+    // Boards hold different numbers of reels: up and down land on the last reel of a shorter one, not on a gap.
+    if ((action == MoveUp || action == MoveDown) && current.isValid()) {
+        const int row = current.row() + (action == MoveDown ? 1 : -1);
+        if (row >= 0 && row < m_shelf->rowCount()) {
+            const int most = static_cast<int>(m_shelf->stringAt(row).lots.size());
+            return m_shelf->index(row, std::min(current.column(), most));
+        }
+        return current;
+    }
+    return QTableView::moveCursor(action, modifiers);
+}
+
+} // namespace rw::ui
