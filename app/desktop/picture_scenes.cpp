@@ -1,0 +1,255 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/picture_scenes.h"
+
+#include "ui/bench/bench_station.h"
+#include "ui/bench/lost_strip.h"
+#include "ui/counter/counter_station.h"
+#include "ui/counter/intake_sheet.h"
+#include "ui/counter/new_frame_form.h"
+#include "ui/counter/new_person_form.h"
+#include "ui/counter/rack_sheet.h"
+#include "ui/counter/string_choice.h"
+#include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/person_presenter.h"
+#include "ui/shell/first_day_sheet.h"
+#include "ui/shell/guide_window.h"
+#include "ui/shell/history_sheet.h"
+#include "ui/shell/main_window.h"
+#include "ui/stockroom/stockroom_station.h"
+#include "ui/widgets/finder.h"
+#include "ui/widgets/tension_edit.h"
+
+#include <QApplication>
+#include <QKeyEvent>
+
+namespace rw::desktop {
+
+namespace {
+
+/// Types as at the keyboard, replacing what stands in the line.
+void type(QLineEdit* line, const QString& text) {
+    line->setFocus(Qt::OtherFocusReason);
+    line->selectAll();
+    for (const QChar letter : text) {
+        QKeyEvent down(QEvent::KeyPress, 0, Qt::NoModifier, QString(letter));
+        QApplication::sendEvent(line, &down);
+    }
+}
+
+void press(QWidget* widget, Qt::Key key) {
+    QKeyEvent down(QEvent::KeyPress, key, Qt::NoModifier);
+    QApplication::sendEvent(widget, &down);
+}
+
+void findPerson(ui::MainWindow& window, const QString& text) {
+    auto* finder = window.counter()->intake()->personFinder();
+    type(finder->line(), text);
+    press(finder->line(), Qt::Key_Return);
+}
+
+void pickRacket(ui::MainWindow& window, int row) {
+    auto* finder = window.counter()->intake()->racketFinder();
+    for (int i = 0; i < row; ++i) {
+        press(finder->line(), Qt::Key_Down);
+    }
+    press(finder->line(), Qt::Key_Return);
+}
+
+void petraAsLastTime(ui::MainWindow& window) {
+    auto* sheet = window.counter()->intake();
+    findPerson(window, QStringLiteral("417"));
+    pickRacket(window, 0);
+    sheet->repeatLast(false);
+    type(sheet->mainsTension(), QStringLiteral("-2 lb"));
+    type(sheet->crossesTension(), QStringLiteral("-2 lb"));
+    sheet->note()->setFocus(Qt::TabFocusReason);
+}
+
+/// Petra's racket, logged and chosen at the bench.
+void petraAtTheBench(ui::MainWindow& window) {
+    petraAsLastTime(window);
+    window.counter()->intake()->log();
+    window.goTo(QStringLiteral("bench"));
+    auto* bench = window.bench();
+    const auto& queue = bench->presenter().queue();
+    for (const auto& line : queue) {
+        if (line.customer == "Petra Lindobi" && line.asked.mains.hundredths() == 5200) {
+            bench->presenter().select(line.id);
+        }
+    }
+    bench->refresh();
+    bench->machines()->setCurrentIndex(bench->machines()->count() - 1);
+}
+
+QWidget* toBench(ui::MainWindow& window, int steps) {
+    petraAtTheBench(window);
+    for (int i = 0; i < steps; ++i) {
+        window.bench()->next();
+    }
+    return &window;
+}
+
+std::vector<Scene> counterScenes() {
+    return {
+        {QStringLiteral("counter-empty"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.message()->hide();
+             return &window;
+         }},
+        {QStringLiteral("counter-finding"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             type(window.counter()->intake()->personFinder()->line(), QStringLiteral("an"));
+             return &window;
+         }},
+        {QStringLiteral("counter-rackets"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             findPerson(window, QStringLiteral("417"));
+             return &window;
+         }},
+        {QStringLiteral("counter-as-last-time"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             petraAsLastTime(window);
+             return &window;
+         }},
+        {QStringLiteral("counter-above-the-mark"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             auto* sheet = window.counter()->intake();
+             findPerson(window, QStringLiteral("jun"));
+             sheet->repeatLast(false);
+             type(sheet->mainsTension(), QStringLiteral("28"));
+             type(sheet->crossesTension(), QStringLiteral("30"));
+             return &window;
+         }},
+        {QStringLiteral("counter-unreadable"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             petraAsLastTime(window);
+             auto* sheet = window.counter()->intake();
+             type(sheet->mainsTension(), QStringLiteral("abc"));
+             sheet->crossesTension()->setFocus(Qt::TabFocusReason);
+             return &window;
+         }},
+        {QStringLiteral("counter-new-person"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             findPerson(window, QStringLiteral("Zoë Marchbanks"));
+             return &window;
+         }},
+        {QStringLiteral("counter-new-frame"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             findPerson(window, QStringLiteral("417"));
+             auto* sheet = window.counter()->intake();
+             type(sheet->racketFinder()->line(), QStringLiteral("Fennel Prow 102"));
+             press(sheet->racketFinder()->line(), Qt::Key_Return);
+             return &window;
+         }},
+        {QStringLiteral("counter-logged"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             petraAsLastTime(window);
+             window.counter()->intake()->log();
+             return &window;
+         }},
+        {QStringLiteral("counter-rack"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.counter()->showRack();
+             return &window;
+         }},
+        {QStringLiteral("counter-hand-over"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.counter()->showRack();
+             press(window.counter()->rack()->list(), Qt::Key_Return);
+             return &window;
+         }},
+    };
+}
+
+std::vector<Scene> benchScenes() {
+    return {
+        {QStringLiteral("bench-next"), true, [](ui::MainWindow& window) { return toBench(window, 0); }},
+        {QStringLiteral("bench-taken"), true, [](ui::MainWindow& window) { return toBench(window, 1); }},
+        {QStringLiteral("bench-cutting"), true, [](ui::MainWindow& window) { return toBench(window, 2); }},
+        {QStringLiteral("bench-cut"), true, [](ui::MainWindow& window) { return toBench(window, 3); }},
+        {QStringLiteral("bench-lost"), true,
+         [](ui::MainWindow& window) {
+             toBench(window, 3);
+             window.bench()->openLost();
+             return static_cast<QWidget*>(&window);
+         }},
+        {QStringLiteral("bench-finishing"), true, [](ui::MainWindow& window) { return toBench(window, 4); }},
+        {QStringLiteral("bench-strung"), true, [](ui::MainWindow& window) { return toBench(window, 5); }},
+    };
+}
+
+std::vector<Scene> otherScenes() {
+    return {
+        {QStringLiteral("stockroom"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("stockroom"));
+             return &window;
+         }},
+        {QStringLiteral("stockroom-receiving"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("stockroom"));
+             window.stockroom()->openReceive();
+             return &window;
+         }},
+        {QStringLiteral("stockroom-correcting"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("stockroom"));
+             window.stockroom()->openCorrect();
+             return &window;
+         }},
+        {QStringLiteral("stockroom-new-string"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("stockroom"));
+             window.stockroom()->openNewString();
+             return &window;
+         }},
+        {QStringLiteral("history"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             toBench(window, 5);
+             window.goTo(QStringLiteral("counter"));
+             findPerson(window, QStringLiteral("417"));
+             window.showHistory({*window.counter()->person().picked()->customer.id, QStringLiteral("Petra Lindobi")});
+             return &window;
+         }},
+        {QStringLiteral("guide"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.openGuide();
+             return window.guide();
+         }},
+        {QStringLiteral("first-day"), false, [](ui::MainWindow& window) -> QWidget* { return &window; }},
+        {QStringLiteral("first-day-stockroom"), false,
+         [](ui::MainWindow& window) -> QWidget* {
+             auto* page = window.firstDay();
+             type(page->shopName(), QStringLiteral("Harbour Lane Strings"));
+             type(page->person(), QStringLiteral("Oriel Tamm"));
+             type(page->labourLine(), QStringLiteral("14"));
+             press(page->shopName(), Qt::Key_Return);
+             window.goTo(QStringLiteral("stockroom"));
+             return &window;
+         }},
+        {QStringLiteral("first-day-bench"), false,
+         [](ui::MainWindow& window) -> QWidget* {
+             auto* page = window.firstDay();
+             type(page->person(), QStringLiteral("Oriel Tamm"));
+             type(page->labourLine(), QStringLiteral("14"));
+             press(page->shopName(), Qt::Key_Return);
+             window.goTo(QStringLiteral("bench"));
+             return &window;
+         }},
+    };
+}
+
+} // namespace
+
+std::vector<Scene> scenes() {
+    std::vector<Scene> all = counterScenes();
+    for (auto& scene : benchScenes()) {
+        all.push_back(std::move(scene));
+    }
+    for (auto& scene : otherScenes()) {
+        all.push_back(std::move(scene));
+    }
+    return all;
+}
+
+} // namespace rw::desktop

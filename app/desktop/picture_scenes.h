@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+#include <functional>
+#include <vector>
+
+class QWidget;
+
+namespace rw::ui {
+class MainWindow;
+}
+
+namespace rw::desktop {
+
+/// One picture: what somebody did in the window before it was taken.
+struct Scene {
+    QString name;
+    bool stocked; ///< with the invented shop; else on a new ledger
+    std::function<QWidget*(ui::MainWindow&)> play; ///< gives the window that is drawn
+};
+
+[[nodiscard]] std::vector<Scene> scenes();
+
+} // namespace rw::desktop
