@@ -1,0 +1,159 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/support/at_work.h"
+#include "ui/presenter/intake_presenter.h"
+#include "ui/presenter/person_presenter.h"
+
+namespace rw::ui::test {
+namespace {
+
+class Intake : public AtWork {
+protected:
+    Intake() { intake.refresh(); }
+
+    void onTheCounter(const char* person, std::size_t racket) {
+        PersonPresenter finder{runner, shift, kAtOnce};
+        finder.setText(QString::fromUtf8(person));
+        intake.setRacket(finder.found().front().rackets[racket]);
+    }
+    std::size_t jobsInTheLedger() { return ledger.rows.jobs.size(); }
+    IntakeForm with(const char* mains, const char* crosses) {
+        IntakeForm form = intake.form();
+        form.mainsTension = lb(mains);
+        form.crossesTension = lb(crosses);
+        return form;
+    }
+
+    IntakePresenter intake{runner, shift, kAtOnce};
+};
+
+// Scenario 1: the numbers are the shop's own.
+TEST_F(Intake, AsLastTimeTwoPoundsLooser) {
+    onTheCounter("417", 0);
+    ASSERT_TRUE(intake.canRepeat(IntakePresenter::Repeat::AsAsked));
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    EXPECT_EQ(intake.form().mains, string("L"));
+    EXPECT_EQ(intake.form().mainsTension, lb("54"));
+    EXPECT_EQ(intake.form().crossesTension, lb("52"));
+    EXPECT_EQ(intake.form().note, QStringLiteral("felt a touch stiff"));
+    intake.setForm(with("52", "50"));
+    ASSERT_TRUE(intake.preview());
+    const auto& piece = intake.preview()->pieces.front();
+    EXPECT_EQ(piece.cut, metres(10.8));
+    EXPECT_EQ(piece.lot->tag, "L-3");
+    EXPECT_EQ(piece.leavesOnLot, metres(5.5));
+    EXPECT_EQ(piece.holding.free(), metres(16.3));
+    EXPECT_EQ(intake.preview()->quote.total, Money::fromMinor(3000, Currency::pounds()));
+}
+
+TEST_F(Intake, AsStrungTakesWhatTheMachineDid) {
+    onTheCounter("Hallerby", 0); // asked 24/26 lb, strung 10.5/11.5 kg
+    intake.repeatLast(IntakePresenter::Repeat::AsStrung);
+    EXPECT_EQ(intake.form().mainsTension->unit(), TensionUnit::Kilogram);
+    EXPECT_EQ(intake.form().mainsTension->hundredths(), 1050);
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    EXPECT_EQ(intake.form().mainsTension, lb("24"));
+}
+
+TEST_F(Intake, OnlyStringsOfTheRacketsSportAreOffered) {
+    onTheCounter("Penhallow", 0);
+    ASSERT_EQ(intake.strings().size(), 1U);
+    EXPECT_EQ(intake.strings().front().article.code, "T");
+}
+
+TEST_F(Intake, AStaleAnswerIsDropped) {
+    onTheCounter("417", 0);
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    runner.held = true;
+    int shown = 0;
+    intake.setForm(with("70", "70"));
+    intake.setForm(with("52", "50"));
+    EXPECT_TRUE(intake.isThinking());
+    QObject::connect(&intake, &IntakePresenter::previewChanged, [&] { ++shown; });
+    runner.release();
+    EXPECT_EQ(shown, 1);
+    EXPECT_FALSE(intake.isThinking());
+    ASSERT_TRUE(intake.preview());
+    EXPECT_FALSE(intake.preview()->aboveMarked); // 70 lb would be above the marked 60
+}
+
+TEST_F(Intake, SaysWhatIsLackingAndLogsNothingMeanwhile) {
+    EXPECT_EQ(intake.lacking(), (std::vector{Lacking::Racket, Lacking::Strings, Lacking::Tensions}));
+    onTheCounter("417", 0);
+    EXPECT_EQ(intake.lacking(), (std::vector{Lacking::Strings, Lacking::Tensions}));
+    const auto before = jobsInTheLedger();
+    intake.log();
+    EXPECT_EQ(jobsInTheLedger(), before);
+}
+
+TEST_F(Intake, PressingTwiceLogsOnce) {
+    onTheCounter("417", 0);
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    const auto before = jobsInTheLedger();
+    int logged = 0;
+    QObject::connect(&intake, &IntakePresenter::logged, [&] { ++logged; });
+    runner.held = true;
+    intake.log();
+    intake.log();
+    runner.release();
+    EXPECT_EQ(logged, 1);
+    EXPECT_EQ(jobsInTheLedger(), before + 1);
+    EXPECT_FALSE(intake.racket()) << "the counter is clear for the next";
+}
+
+TEST_F(Intake, ALedgerThatIsLostWhileLoggingLosesNothingAndLogsOnce) {
+    onTheCounter("417", 0);
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    const auto before = jobsInTheLedger();
+    const std::string key = intake.requestKey();
+    runner.world = HeldDeskRunner::World::LostAfter; // committed, but nobody heard of it
+    intake.log();
+    EXPECT_FALSE(intake.trouble().isEmpty());
+    EXPECT_EQ(intake.requestKey(), key);
+    EXPECT_EQ(intake.form().mainsTension, lb("54")) << "what was typed is still there";
+    std::optional<Job> logged;
+    QObject::connect(&intake, &IntakePresenter::logged, [&](const Job& job) { logged = job; });
+    runner.world = HeldDeskRunner::World::Whole;
+    intake.log();
+    ASSERT_TRUE(logged);
+    EXPECT_TRUE(intake.trouble().isEmpty());
+    EXPECT_EQ(jobsInTheLedger(), before + 1);
+    EXPECT_NE(intake.requestKey(), key) << "the next racket is another intake";
+}
+
+TEST_F(Intake, AFullDiskIsSaidAndTypingGoesOn) {
+    onTheCounter("417", 0);
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    runner.world = HeldDeskRunner::World::Full;
+    intake.log();
+    EXPECT_FALSE(intake.trouble().isEmpty());
+    intake.setForm(with("50", "48"));
+    EXPECT_EQ(intake.form().mainsTension, lb("50"));
+    runner.world = HeldDeskRunner::World::Whole;
+    intake.setForm(with("52", "50"));
+    EXPECT_TRUE(intake.preview());
+    EXPECT_TRUE(intake.trouble().isEmpty());
+}
+
+TEST_F(Intake, AnUnreadableTensionTakesThePlanAway) {
+    onTheCounter("417", 0);
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    ASSERT_TRUE(intake.preview());
+    IntakeForm form = intake.form();
+    form.mainsTension.reset();
+    intake.setForm(form);
+    EXPECT_FALSE(intake.preview());
+    EXPECT_EQ(intake.lacking(), (std::vector{Lacking::Tensions}));
+}
+
+TEST_F(Intake, ARefusedPlanSaysWhy) {
+    onTheCounter("417", 0);
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked); // one piece
+    IntakeForm form = intake.form();
+    form.crosses = string("K"); // of two strings
+    intake.setForm(form);
+    EXPECT_FALSE(intake.preview());
+    EXPECT_TRUE(intake.refusal());
+}
+
+} // namespace
+} // namespace rw::ui::test

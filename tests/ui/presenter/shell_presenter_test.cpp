@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/support/at_work.h"
+#include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/shell_presenter.h"
+#include "ui/text/bench_words.h"
+
+namespace rw::ui::test {
+namespace {
+
+class Shell : public AtWork {
+protected:
+    Shell() {
+        QObject::connect(&shell, &ShellPresenter::foundOnMachines,
+                         [this](const std::vector<desk::JobCard>& cards) { found = cards; });
+    }
+    ShellPresenter shell{runner, shift};
+    std::vector<desk::JobCard> found;
+};
+
+// Scenario 6: after a restart the first screen says whether the piece is cut, and what the reel holds.
+TEST_F(Shell, SaysOfTheRacketOnTheMachineWhetherItIsCut) {
+    shell.lookAtMachines();
+    ASSERT_EQ(found.size(), 1U);
+    EXPECT_EQ(foundOnMachineText(found.front()),
+              QStringLiteral("Job 2122, Ivo Castelmere, Aldermoor 98 A, is on Bench A; one piece: not cut, L-3 holds "
+                             "48.7 m."));
+    BenchPresenter bench{runner, shift};
+    bench.refresh();
+    bench.confirmCut(PieceRole::Whole, std::nullopt, metres(10.8), std::nullopt);
+    shell.lookAtMachines();
+    EXPECT_EQ(foundOnMachineText(found.front()),
+              QStringLiteral("Job 2122, Ivo Castelmere, Aldermoor 98 A, is on Bench A; one piece: cut, 10.8 m off L-3, "
+                             "which now holds 37.9 m."));
+}
+
+TEST_F(Shell, AnEmptyLedgerIsSetUpOnceAndThenHasEverythingAJobNeeds) {
+    desk::test::FakeLedger empty;
+    HeldDeskRunner onEmpty{empty};
+    Shift nobody{clock};
+    ShellPresenter first{onEmpty, nobody};
+    first.refresh();
+    ASSERT_TRUE(nobody.hasShop());
+    EXPECT_TRUE(nobody.shop().isNew());
+    EXPECT_FALSE(nobody.staff());
+    std::optional<Refusal> why;
+    QObject::connect(&first, &ShellPresenter::setUpRefused, [&](const Refusal& refusal) { why = refusal; });
+    desk::NewShop shop{.name = "Harbour Lane Strings",
+                       .timeZone = "Europe/London",
+                       .person = "  ",
+                       .machine = "Bench A",
+                       .unit = TensionUnit::Kilogram,
+                       .stepHundredths = 25,
+                       .labour = Money::fromMinor(1400, Currency::pounds()),
+                       .ownStringLabour = std::nullopt,
+                       .rush = std::nullopt};
+    first.setUpShop(shop);
+    ASSERT_TRUE(why) << "somebody must work here";
+    EXPECT_EQ(why->code(), Code::Missing);
+    EXPECT_TRUE(empty.rows.machines.empty()) << "nothing half done";
+    shop.person = "Oriel Tamm";
+    first.setUpShop(shop);
+    EXPECT_FALSE(nobody.shop().isNew());
+    EXPECT_EQ(nobody.staffName(*nobody.staff()), QStringLiteral("Oriel Tamm"));
+    EXPECT_EQ(nobody.usualUnit(), TensionUnit::Kilogram);
+    EXPECT_EQ(nobody.shop().timeZone, "Europe/London");
+    why.reset();
+    first.setUpShop(shop);
+    ASSERT_TRUE(why);
+    EXPECT_EQ(why->code(), Code::ImpossibleValue);
+    EXPECT_EQ(empty.rows.staff.size(), 1U);
+}
+
+TEST_F(Shell, WhoWorksStaysChosenWhileTheyAreThere) {
+    const StaffId second = *shift.shop().staff[1].id;
+    shift.setStaff(second);
+    shell.refresh();
+    EXPECT_EQ(shift.staff(), second);
+    EXPECT_EQ(shift.by("bench").staff, second);
+    EXPECT_EQ(shift.by("bench").at, kThursday);
+}
+
+} // namespace
+} // namespace rw::ui::test

@@ -1,0 +1,97 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/ui/support/at_work.h"
+#include "ui/presenter/stockroom_presenter.h"
+#include "ui/text/lot_words.h"
+#include "ui/text/stock_words.h"
+
+#include <algorithm>
+
+namespace rw::ui::test {
+namespace {
+
+class Stockroom : public AtWork {
+protected:
+    Stockroom() {
+        QObject::connect(&stockroom, &StockroomPresenter::refused, [this](const Refusal& refusal) { why = refusal; });
+        stockroom.refresh();
+    }
+    const desk::ShelfString& onTheShelf(std::string_view code) {
+        return *std::ranges::find_if(stockroom.shelf(), [&](const auto& s) { return s.article.code == code; });
+    }
+    StockroomPresenter::Receipt reelOf(std::string_view code, const char* tag) {
+        return {.article = string(code),
+                .kind = LotKind::Reel,
+                .tag = QString::fromLatin1(tag),
+                .nominal = metres(200),
+                .price = Money::fromMinor(11000, Currency::pounds()),
+                .shipping = Money::zero(Currency::pounds()),
+                .batch = {}};
+    }
+
+    StockroomPresenter stockroom{runner, shift};
+    std::optional<Refusal> why;
+};
+
+// Scenario 3: 27.6 m at 9.3 m a job, never "3".
+TEST_F(Stockroom, TwoJobsAndTheThirdWouldBeShort) {
+    const auto& lots = onTheShelf("T").lots;
+    ASSERT_EQ(lots.size(), 1U);
+    EXPECT_EQ(wholeJobsText(lots.front().whole), QStringLiteral("2 jobs; a third would be 0.3 m short"));
+}
+
+// Scenario 1: 48.7 m, of which open jobs will take 32.4 m.
+TEST_F(Stockroom, SaysWhatRunsShort) {
+    EXPECT_EQ(holdingText(onTheShelf("L").holding), QStringLiteral("48.7 m left, 32.4 m promised, 16.3 m free"));
+    EXPECT_TRUE(onTheShelf("L").runningShort);
+    EXPECT_EQ(shelfRunningShortText(stockroom.shelf()), QStringLiteral("▼ Running short: L Larkspun 130"));
+}
+
+TEST_F(Stockroom, AReelIsReceivedOnceUnderTheNextTag) {
+    std::vector<std::string> tags;
+    QObject::connect(&stockroom, &StockroomPresenter::received, [&](const Lot& lot) { tags.push_back(lot.tag); });
+    runner.held = true;
+    stockroom.receive(reelOf("L", ""));
+    stockroom.receive(reelOf("L", ""));
+    runner.release();
+    ASSERT_EQ(tags.size(), 1U);
+    EXPECT_EQ(lot(tags.front()).length, metres(200));
+    EXPECT_EQ(onTheShelf("L").lots.size(), 2U);
+    EXPECT_FALSE(onTheShelf("L").runningShort);
+}
+
+TEST_F(Stockroom, ATagInUseIsRefused) {
+    stockroom.receive(reelOf("L", "L-3"));
+    ASSERT_TRUE(why);
+    EXPECT_EQ(why->code(), Code::ImpossibleValue);
+    EXPECT_EQ(onTheShelf("L").lots.size(), 1U);
+}
+
+TEST_F(Stockroom, ACorrectionIsALineInTheLifeOfTheLot) {
+    const LotId k2 = *lot("K-2").id;
+    stockroom.select(k2);
+    const auto lines = stockroom.life()->movements.size();
+    std::optional<Length> change;
+    QObject::connect(&stockroom, &StockroomPresenter::corrected, [&](const Lot&, Length by) { change = by; });
+    stockroom.correct(k2, metres(6.35));
+    EXPECT_EQ(change, Length::fromMillimetres(-50));
+    EXPECT_EQ(lot("K-2").length, metres(6.35));
+    EXPECT_EQ(stockroom.life()->movements.size(), lines + 1);
+    EXPECT_EQ(correctedText(lot("K-2"), *change),
+              QStringLiteral("K-2 holds 6.35 m now; the book was corrected by −0.05 m."));
+}
+
+TEST_F(Stockroom, ANewStringHasItsPriceAndItsBoard) {
+    StringArticle article;
+    article.code = "M";
+    article.name = "Millrace 127";
+    article.diameterMicrometres = 1270;
+    stockroom.addString({article, Money::fromMinor(1100, Currency::pounds()), std::nullopt});
+    EXPECT_FALSE(why);
+    EXPECT_EQ(onTheShelf("M").article.name, "Millrace 127");
+    stockroom.addString({article, Money::fromMinor(1100, Currency::pounds()), std::nullopt});
+    ASSERT_TRUE(why) << "the code is in use";
+    EXPECT_EQ(why->code(), Code::ImpossibleValue);
+}
+
+} // namespace
+} // namespace rw::ui::test

@@ -1,0 +1,71 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/port/desk_runner.h"
+
+#include <deque>
+#include <functional>
+#include <optional>
+
+namespace rw::ui::test {
+
+/// Runs use cases on the calling thread: at once, or when the test lets them go. Can lose the ledger before the work is
+/// committed, or after it, as a connection that breaks does.
+class HeldDeskRunner final : public DeskRunner {
+public:
+    enum class World { Whole, LostBefore, LostAfter, Full };
+
+    explicit HeldDeskRunner(desk::Ledger& ledger)
+        : m_ledger(ledger) {}
+
+    void run(desk::Access access, desk::CancelToken token, Work work, Done done, Failed failed) override {
+        // What is asked now is done in the world of now, however long its answer is held.
+        auto answer = [this, access, token, work = std::move(work), done = std::move(done),
+                       failed = std::move(failed), in = world]() mutable {
+            if (!token.isCancelled()) {
+                act(in, access, work, done, failed);
+            }
+        };
+        if (held) {
+            m_waiting.push_back(std::move(answer));
+        } else {
+            answer();
+        }
+    }
+
+    void release() {
+        held = false;
+        while (!m_waiting.empty()) {
+            auto next = std::move(m_waiting.front());
+            m_waiting.pop_front();
+            next();
+        }
+    }
+    [[nodiscard]] std::size_t waiting() const { return m_waiting.size(); }
+
+    bool held = false;
+    World world = World::Whole;
+
+private:
+    void act(World in, desk::Access access, Work& work, Done& done, Failed& failed) {
+        if (in == World::LostBefore) {
+            failed(std::make_exception_ptr(LedgerLost("the ledger is gone")));
+            return;
+        }
+        if (in == World::Full) {
+            failed(std::make_exception_ptr(LedgerFull("no room")));
+            return;
+        }
+        auto result = desk::inTransaction(m_ledger, access, work);
+        if (in == World::LostAfter) {
+            failed(std::make_exception_ptr(LedgerLost("the ledger is gone")));
+            return;
+        }
+        done(std::move(result));
+    }
+
+    desk::Ledger& m_ledger;
+    std::deque<std::function<void()>> m_waiting;
+};
+
+} // namespace rw::ui::test
