@@ -180,14 +180,19 @@ TEST_P(JobsStoreTest, ATensionNoMachinePullsIsCorrupt) {
 
 /// Who writes has the ledger to itself, so two stations cannot read the same last number.
 TEST_P(JobsStoreTest, ASecondStationWaitsForItsNumber) {
-    (void)jobs().add(job("first", {piece(PieceRole::Whole, string("L"))}), by(0, "counter"));
+    const Job first = job("first", {piece(PieceRole::Whole, string("L"))});
     const auto other = place().connect();
-    if (onSqlite()) {
-        other->execute("PRAGMA busy_timeout = 1");
-    } else {
-        other->execute("SET lock_timeout TO '1ms'");
-    }
+    other->execute(onSqlite() ? "PRAGMA busy_timeout = 1" : "SET lock_timeout TO '1ms'");
+    (void)jobs().add(first, by(0, "counter"));
     EXPECT_THROW((void)Work::writing(*other), LedgerBusy);
+    commit();
+
+    Job second = first;
+    second.requestKey = "second";
+    Work work = Work::writing(*other);
+    SqlJobs theirs(*other);
+    EXPECT_EQ(theirs.get(theirs.add(second, by(1, "counter"))).value().number, 1002);
+    work.commit();
 }
 
 } // namespace rw::sql::test

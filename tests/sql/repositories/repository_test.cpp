@@ -29,8 +29,13 @@ void RepositoryTest::SetUp() {
 
 void RepositoryTest::TearDown() {
     if (m_work) {
-        EXPECT_NO_THROW(m_work->commit());
+        EXPECT_NO_THROW(commit());
     }
+}
+
+void RepositoryTest::commit() {
+    m_work->commit();
+    m_work.reset();
 }
 
 void StockedTest::SetUp() {

@@ -36,6 +36,8 @@ protected:
     void TearDown() override;
 
     [[nodiscard]] Connection& connection() { return *m_connection; }
+    /// Ends the transaction before the test does.
+    void commit();
     /// What the ledger's guard said to `write`; "" when it let it through. The transaction goes on without it.
     template<class Write>
     [[nodiscard]] std::string guardOf(Write write) {
