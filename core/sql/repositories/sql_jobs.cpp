@@ -91,7 +91,7 @@ std::vector<desk::JobLine> SqlJobs::inStates(const std::vector<JobState>& states
     }
     std::vector<JobState> wanted = states;
     std::ranges::sort(wanted);
-    wanted.erase(std::ranges::unique(wanted).begin(), wanted.end());
+    wanted.erase(std::unique(wanted.begin(), wanted.end()), wanted.end());
     Statement statement(m_connection, "list_jobs_in_states");
     for (std::size_t i = 0; i < 6; ++i) { // as many as there are states; the last one fills what is over
         statement.bind(":state" + std::to_string(i + 1), jobStateText(wanted[std::min(i, wanted.size() - 1)]));

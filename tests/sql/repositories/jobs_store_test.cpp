@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/sql/repositories/repository_test.h"
 
-using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::SizeIs;
@@ -161,8 +160,10 @@ TEST_P(JobsStoreTest, ARequestKeyMakesOneJob) {
 TEST_P(JobsStoreTest, WordsOfAnyKindAreWords) {
     Job job = this->job("words", {piece(PieceRole::Whole, string("L"))});
     job.note = "שלום 🎾 \"quoted\" '; DELETE FROM job; --\nsecond line \\ %s";
-    const auto id = jobs().add(job, by(0, "counter"));
+    const auto id = jobs().add(job, by(9, "counter"));
     EXPECT_EQ(stored(id).note, job.note);
+    EXPECT_EQ(connection().scalar("SELECT at FROM note"), std::to_string(at(9).time_since_epoch().count()))
+        << "a note is as old as what last happened to its job";
     jobs().addNote(id, "and one more");
     EXPECT_EQ(stored(id).note, job.note + "\nand one more");
     EXPECT_EQ(guardOf([&] { jobs().addNote(id, std::string(10'000, 'x')); }), "");

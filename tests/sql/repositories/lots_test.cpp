@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/sql/repositories/repository_test.h"
 
+#include <algorithm>
+
 using testing::ElementsAre;
 using testing::HasSubstr;
 using testing::IsEmpty;
@@ -21,10 +23,8 @@ protected:
                             .by = by(5, "stockroom")});
     }
     std::vector<std::string> tags(const std::vector<Lot>& of) {
-        std::vector<std::string> out;
-        for (const Lot& lot : of) {
-            out.push_back(lot.tag);
-        }
+        std::vector<std::string> out(of.size());
+        std::ranges::transform(of, out.begin(), &Lot::tag);
         return out;
     }
     Lot lot(LotId id) { return lots().get(id).value(); }
