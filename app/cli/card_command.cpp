@@ -87,7 +87,8 @@ Result<Answer> runCard(const Given& given) {
         json.beginObject().key("job").whole(*number).key("file").text(path).endObject();
         return Answer{json.result()};
     }
-    return Answer{joined({QStringLiteral("The card of job %1 is in %2.").arg(*number).arg(printable(ui::fromUtf8(path)))})};
+    return Answer{
+        joined({QStringLiteral("The card of job %1 is in %2.").arg(*number).arg(printable(ui::fromUtf8(path)))})};
 }
 
 } // namespace rw::cli

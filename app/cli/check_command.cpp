@@ -31,8 +31,8 @@ Result<Answer> runCheck(const Given& given) {
     }
     QStringList lines;
     for (const desk::Finding& finding : findings) {
-        lines << QStringLiteral("▲ %1: %2").arg(printable(ui::fromUtf8(finding.rule)),
-                                               printable(ui::fromUtf8(finding.what)));
+        lines << QStringLiteral("▲ %1: %2")
+                     .arg(printable(ui::fromUtf8(finding.rule)), printable(ui::fromUtf8(finding.what)));
     }
     const QString ledger = printable(ui::fromUtf8(shop->address()));
     lines << (findings.empty()       ? QStringLiteral("%1 is whole.").arg(ledger)

@@ -78,8 +78,8 @@ Result<CommandLine> parseCommandLine(std::span<const std::string> words) {
         return refuse(Code::Missing, {{"what", "command"}});
     }
     if (line.command == nullptr) {
-        return refuse(Code::UnknownKey, {{"key", words.front()},
-                                         {"known", listed(commands(), [](const Command& c) { return c.name; })}});
+        return refuse(Code::UnknownKey,
+                      {{"key", words.front()}, {"known", listed(commands(), [](const Command& c) { return c.name; })}});
     }
     auto given = optionsOf(*line.command, words.subspan(1));
     if (!given) {

@@ -75,8 +75,8 @@ std::string asText(const Day& day, const QStringList& papers, const Reader& read
         if (!lines.isEmpty()) {
             lines << QString();
         }
-        lines << QStringLiteral("%1  %2: %3").arg(ui::momentText(scene.at, reader.zone, reader.locale), scene.station,
-                                                  scene.did);
+        lines << QStringLiteral("%1  %2: %3")
+                     .arg(ui::momentText(scene.at, reader.zone, reader.locale), scene.station, scene.did);
         for (const QString& seen : scene.sees) {
             lines << (seen.isEmpty() ? seen : QStringLiteral("    ") + seen);
         }

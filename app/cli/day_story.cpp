@@ -51,7 +51,9 @@ public:
             .and_then([this] { return finish(); })
             .and_then([this] { return handOver(); })
             .and_then([this] { return lookAtShelf(); })
-            .map([this] { return Day{std::move(m_scenes), *std::move(m_card)}; });
+            .map([this] {
+                return Day{std::move(m_scenes), *std::move(m_card)};
+            });
     }
 
 private:
@@ -118,9 +120,8 @@ private:
                                  .route = std::nullopt,
                                  .shortSide = std::nullopt,
                                  .mains = wanted(last.pieces.front()),
-                                 .crosses = last.pieces.size() > 1
-                                                ? std::optional(wanted(last.pieces.back()))
-                                                : std::nullopt,
+                                 .crosses =
+                                     last.pieces.size() > 1 ? std::optional(wanted(last.pieces.back())) : std::nullopt,
                                  .tensions = {*mains, *crosses},
                                  .extras = {}};
     }
@@ -141,10 +142,12 @@ private:
             if (!preview) {
                 return tl::unexpected(preview.error());
             }
-            show(QStringLiteral("Counter"), QStringLiteral("somebody is looked up by \"%1\"").arg(ui::fromUtf8(kLastDigits)),
+            show(QStringLiteral("Counter"),
+                 QStringLiteral("somebody is looked up by \"%1\"").arg(ui::fromUtf8(kLastDigits)),
                  historyLines(*m_customer, *before, m_reader));
-            show(QStringLiteral("Counter"), QStringLiteral("racket %1, as last time, two pounds looser")
-                                                .arg(printable(ui::fromUtf8(racket->racket.mark))),
+            show(QStringLiteral("Counter"),
+                 QStringLiteral("racket %1, as last time, two pounds looser")
+                     .arg(printable(ui::fromUtf8(racket->racket.mark))),
                  intakeLines(*preview, draft->tensions, m_now, m_reader));
             const auto job = desk::logJob(t, {.requestKey = "the day's racket",
                                               .customer = *m_customer->id,
@@ -208,10 +211,10 @@ private:
                 }
                 m_lot = done->lot->id;
                 show(QStringLiteral("Bench"),
-                     QStringLiteral("%1 cut off %2").arg(ui::lengthText(piece.piece.planned, m_reader.locale),
-                                                         printable(ui::fromUtf8(done->lot->tag))),
-                     {QStringLiteral("the reel holds %1 now")
-                          .arg(ui::lengthText(done->lot->length, m_reader.locale))});
+                     QStringLiteral("%1 cut off %2")
+                         .arg(ui::lengthText(piece.piece.planned, m_reader.locale),
+                              printable(ui::fromUtf8(done->lot->tag))),
+                     {QStringLiteral("the reel holds %1 now").arg(ui::lengthText(done->lot->length, m_reader.locale))});
             }
             return {};
         });
@@ -244,11 +247,8 @@ private:
     Step handOver() {
         m_now += minutes(95);
         return m_shop.write([this](Transaction& t) -> Result<void> {
-            const auto job = desk::handOver(t, {.job = *m_job,
-                                                .takenBy = {},
-                                                .payment = m_total,
-                                                .way = "card",
-                                                .by = by(*m_counter, "counter")});
+            const auto job = desk::handOver(
+                t, {.job = *m_job, .takenBy = {}, .payment = m_total, .way = "card", .by = by(*m_counter, "counter")});
             const auto history = desk::historyOfRacket(t, *m_racket);
             if (!job || !history) {
                 return tl::unexpected(!job ? job.error() : history.error());
@@ -280,8 +280,8 @@ private:
             QStringList shortOf;
             for (const desk::ShelfString& string : *strings) {
                 if (string.runningShort) {
-                    shortOf << QStringLiteral("▲ %1: %2").arg(printable(ui::fromUtf8(string.article.name)),
-                                                              ui::runningShortText(string));
+                    shortOf << QStringLiteral("▲ %1: %2")
+                                   .arg(printable(ui::fromUtf8(string.article.name)), ui::runningShortText(string));
                 }
             }
             show(QStringLiteral("Stockroom"), QStringLiteral("what runs short"),

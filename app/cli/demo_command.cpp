@@ -24,8 +24,7 @@ Result<Answer> runDemo(const Given& given) {
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto stocked =
-        shop->write([now](desk::Transaction& ledger) { return desk::stockDemoShop(ledger, now); });
+    const auto stocked = shop->write([now](desk::Transaction& ledger) { return desk::stockDemoShop(ledger, now); });
     if (!stocked) {
         return tl::unexpected(stocked.error());
     }
@@ -40,8 +39,8 @@ Result<Answer> runDemo(const Given& given) {
         json.beginObject().key("ledger").text(shop->address()).key("shop").text(*name).endObject();
         return Answer{json.result()};
     }
-    return Answer{joined({QStringLiteral("%1 is in %2.").arg(printable(ui::fromUtf8(*name)),
-                                                             printable(ui::fromUtf8(shop->address())))})};
+    return Answer{joined({QStringLiteral("%1 is in %2.")
+                              .arg(printable(ui::fromUtf8(*name)), printable(ui::fromUtf8(shop->address())))})};
 }
 
 } // namespace rw::cli

@@ -38,8 +38,8 @@ QString articleText(const StringArticle& article, const QLocale& locale) {
     if (!article.colour.empty()) {
         parts << words(article.colour);
     }
-    parts << ui::sportWord(article.sport) << ui::materialWord(article.material) + QLatin1Char(' ') +
-                 ui::gaugeText(article, locale);
+    parts << ui::sportWord(article.sport)
+          << ui::materialWord(article.material) + QLatin1Char(' ') + ui::gaugeText(article, locale);
     return parts.join(QStringLiteral(", "));
 }
 
@@ -53,7 +53,8 @@ QString cutText(const JobPiece& piece, const QLocale& locale) {
         if (!attempt.cut) {
             continue;
         }
-        QString cut = ui::lengthText(attempt.cut->length, locale) + QStringLiteral(" off ") + words(attempt.cut->lotTag);
+        QString cut =
+            ui::lengthText(attempt.cut->length, locale) + QStringLiteral(" off ") + words(attempt.cut->lotTag);
         if (attempt.lost) {
             cut += QStringLiteral(" (lost, ") + ui::lostReasonWord(*attempt.lost) + QLatin1Char(')');
         }
@@ -84,9 +85,7 @@ QString stringsText(const std::vector<StringArticle>& strings) {
     return names.join(QStringLiteral(" / "));
 }
 
-QString stateText(const Job& job) {
-    return job.state == JobState::Collected ? QString() : ui::jobStateWord(job.state);
-}
+QString stateText(const Job& job) { return job.state == JobState::Collected ? QString() : ui::jobStateWord(job.state); }
 } // namespace
 
 std::string joined(const QStringList& lines) {
@@ -140,14 +139,20 @@ QStringList historyLines(const Customer& customer, const std::vector<desk::Histo
     std::map<QString, TextTable> tables;
     for (const desk::HistoryEntry& entry : entries) {
         const QString racket = racketName(entry.frame, entry.mark);
-        const auto [table, isNew] = tables.try_emplace(
-            racket, TextTable({Align::Left, Align::Right, Align::Left, Align::Left, Align::Left, Align::Left,
-                               Align::Left, Align::Left, Align::Left}));
+        const auto [table, isNew] =
+            tables.try_emplace(racket, TextTable({Align::Left, Align::Right, Align::Left, Align::Left, Align::Left,
+                                                  Align::Left, Align::Left, Align::Left, Align::Left}));
         if (isNew) {
             rackets.push_back(racket);
-            table->second.add({QStringLiteral("date"), QStringLiteral("tag"), QStringLiteral("string"),
-                               QStringLiteral("asked"), QStringLiteral("strung"), QStringLiteral("on"),
-                               QStringLiteral("cut"), {}, {}});
+            table->second.add({QStringLiteral("date"),
+                               QStringLiteral("tag"),
+                               QStringLiteral("string"),
+                               QStringLiteral("asked"),
+                               QStringLiteral("strung"),
+                               QStringLiteral("on"),
+                               QStringLiteral("cut"),
+                               {},
+                               {}});
         }
         const Job& job = entry.job;
         table->second.add({ui::dateText(job.strung ? job.strung->by.at : job.logged, reader.zone, reader.locale),
@@ -197,8 +202,8 @@ QStringList intakeLines(const desk::IntakePreview& preview, const TensionPair& a
     for (const Charge& charge : preview.quote.charges) {
         charges << printable(ui::chargeWord(charge)) + QLatin1Char(' ') + ui::moneyText(charge.amount, locale);
     }
-    lines << QStringLiteral("price %1 (%2)").arg(ui::moneyText(preview.quote.total, locale),
-                                                 charges.join(QStringLiteral(" + ")));
+    lines << QStringLiteral("price %1 (%2)")
+                 .arg(ui::moneyText(preview.quote.total, locale), charges.join(QStringLiteral(" + ")));
     lines << QStringLiteral("ready %1").arg(ui::promiseText(preview.promise, now, reader.zone, locale));
     return lines;
 }
@@ -270,8 +275,8 @@ QStringList lotLines(const desk::LotLife& life, std::size_t atMost, const Reader
                    sign + ui::lengthText(movement.change, reader.locale),
                    job == 0 ? QString() : QStringLiteral("job %1").arg(job)});
     }
-    return QStringList{QStringLiteral("%1 holds %2").arg(words(life.lot.tag),
-                                                         ui::lengthText(life.lot.length, reader.locale))}
+    return QStringList{
+               QStringLiteral("%1 holds %2").arg(words(life.lot.tag), ui::lengthText(life.lot.length, reader.locale))}
            << table.lines(2);
 }
 

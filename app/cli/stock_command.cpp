@@ -12,7 +12,9 @@ void writeLot(exchange::JsonText& json, const desk::ShelfLot& shelf) {
         .key("tag")
         .text(lot.tag)
         .key("kind")
-        .text(lot.kind == LotKind::Reel ? "reel" : lot.kind == LotKind::Packet ? "packet" : "remnant")
+        .text(lot.kind == LotKind::Reel     ? "reel"
+              : lot.kind == LotKind::Packet ? "packet"
+                                            : "remnant")
         .key("nominalMm")
         .whole(lot.nominal.millimetres())
         .key("leftMm")

@@ -43,8 +43,8 @@ QStringList TextTable::lines(int indent) const {
             }
             const QString cell = i < static_cast<std::size_t>(row.size()) ? row[static_cast<qsizetype>(i)] : QString();
             const QString room(widths[i] - places(cell), QLatin1Char(' '));
-            line += (first ? QString() : QStringLiteral("  ")) +
-                    (m_columns[i] == Align::Left ? cell + room : room + cell);
+            line +=
+                (first ? QString() : QStringLiteral("  ")) + (m_columns[i] == Align::Left ? cell + room : room + cell);
             first = false;
         }
         while (line.endsWith(QLatin1Char(' '))) {

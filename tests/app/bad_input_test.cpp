@@ -90,9 +90,7 @@ TEST(BadInput, TooMuchIsRefusedBeforeItIsRead) {
     EXPECT_THAT(refusalOf(kCut, QByteArray(3 << 20, ' ')), HasSubstr("1 MB"));
 }
 
-TEST(BadInput, DeepNestingIsRefused) {
-    EXPECT_THAT(refusalOf(kCut, QByteArray(20000, '[')), HasSubstr("JSON"));
-}
+TEST(BadInput, DeepNestingIsRefused) { EXPECT_THAT(refusalOf(kCut, QByteArray(20000, '[')), HasSubstr("JSON")); }
 
 TEST(BadInput, FilesThatCannotBeRead) {
     const QTemporaryDir folder;

@@ -32,8 +32,11 @@ TEST(CommandLine, AValueMayLookLikeAnything) {
 }
 
 TEST(CommandLine, HelpIsUnderstoodWhateverElseIsWrong) {
-    for (const std::vector<std::string>& words :
-         {std::vector<std::string>{"--help"}, {"-h"}, {"stock", "--help"}, {"stok", "--help"}, {"cut", "--inptu", "-h"}}) {
+    for (const std::vector<std::string>& words : {std::vector<std::string>{"--help"},
+                                                  {"-h"},
+                                                  {"stock", "--help"},
+                                                  {"stok", "--help"},
+                                                  {"cut", "--inptu", "-h"}}) {
         const auto line = parseCommandLine(words);
         ASSERT_TRUE(line);
         EXPECT_TRUE(line->help);

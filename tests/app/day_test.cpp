@@ -40,7 +40,7 @@ TEST_P(DayOnEngine, IsTheSameToTheLetter) {
     EXPECT_EQ(stock.code, 0);
     expectGolden("stock.txt", stock.out);
     const Outcome history = cli({QStringLiteral("history"), QStringLiteral("--ledger"), address(),
-                             QStringLiteral("--customer"), QStringLiteral("0417")});
+                                 QStringLiteral("--customer"), QStringLiteral("0417")});
     EXPECT_EQ(history.code, 0);
     expectGolden("history.txt", history.out);
 }

@@ -22,7 +22,7 @@ protected:
         OnEngine::SetUp();
         m_ledger = QString::fromStdString(place().address());
         const Outcome demo = cli({QStringLiteral("demo"), QStringLiteral("--ledger"), m_ledger, QStringLiteral("--now"),
-                              QStringLiteral("2026-03-12T10:05")});
+                                  QStringLiteral("2026-03-12T10:05")});
         ASSERT_EQ(demo.code, 0) << demo.err;
         EXPECT_THAT(demo.out, HasSubstr("Harbour Lane Strings"));
     }
@@ -42,9 +42,7 @@ protected:
 };
 ON_BOTH_ENGINES(LedgerCommands);
 
-TEST_P(LedgerCommands, ASecondDemoIsRefused) {
-    EXPECT_THAT(refused("demo"), HasSubstr("not empty"));
-}
+TEST_P(LedgerCommands, ASecondDemoIsRefused) { EXPECT_THAT(refused("demo"), HasSubstr("not empty")); }
 
 TEST_P(LedgerCommands, StockIsWhatTheReelsHold) {
     // The shop of the acceptance scenarios: L-3 holds 48.7 m, of which 32.4 m are promised; T-1 27.6 m.

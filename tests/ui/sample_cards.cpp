@@ -60,15 +60,16 @@ Lot lot(const char* tag, const StringArticle& article, std::int64_t left) {
 desk::CardPiece piece(PieceRole role, const StringArticle& article, std::optional<Lot> from, std::int64_t planned,
                       Fit fit) {
     const Length leaves = from ? from->length - mm(planned) : mm(0);
-    JobPiece stored{.id = JobPieceId::of(1),
-                    .role = role,
-                    .article = *article.id,
-                    .source = PieceSource::ShopLot,
-                    .lot = from ? from->id : std::nullopt,
-                    .pinned = false,
-                    .planned = mm(planned),
-                    .expected = mm(planned - 200),
-                    .attempts = {Attempt{.id = AttemptId::of(1), .number = 1, .cut = std::nullopt, .lost = std::nullopt}}};
+    JobPiece stored{
+        .id = JobPieceId::of(1),
+        .role = role,
+        .article = *article.id,
+        .source = PieceSource::ShopLot,
+        .lot = from ? from->id : std::nullopt,
+        .pinned = false,
+        .planned = mm(planned),
+        .expected = mm(planned - 200),
+        .attempts = {Attempt{.id = AttemptId::of(1), .number = 1, .cut = std::nullopt, .lost = std::nullopt}}};
     return {std::move(stored), article, std::move(from), fit, leaves};
 }
 

@@ -21,8 +21,8 @@ public:
             std::swap(one, other);
         }
         const bool cross = id.kind == StringId::Kind::Cross;
-        const RunsTo to = cross ? (other.x > 0 ? RunsTo::Right : RunsTo::Left)
-                                : (other.y > 0 ? RunsTo::Head : RunsTo::Throat);
+        const RunsTo to =
+            cross ? (other.x > 0 ? RunsTo::Right : RunsTo::Left) : (other.y > 0 ? RunsTo::Head : RunsTo::Throat);
         return {id, to, std::hypot(one.x - other.x, one.y - other.y), one, other};
     }
 

@@ -21,7 +21,7 @@ constexpr double kWideHeight = 150;
 constexpr double kWideColumn = 150; // of numbers, beside the drawing
 constexpr double kGap = 6;
 constexpr double kHeading = 23;
-constexpr double kPull = 26;        // capitals of about 19 mm on A4: read across the room
+constexpr double kPull = 26; // capitals of about 19 mm on A4: read across the room
 constexpr double kCut = 11;
 constexpr double kSmall = 4.4;
 constexpr double kCaution = 2.9;
@@ -107,8 +107,7 @@ void CardPainter::warningMark(const QRectF& box) {
 
 double CardPainter::heading(const QRectF& column) {
     const double promiseWidth = m_words.promise.isEmpty() ? 0 : 58;
-    const double numberWidth =
-        fitted({column.left(), column.top(), 46, 15}, m_words.number, 14, m_palette.ink);
+    const double numberWidth = fitted({column.left(), column.top(), 46, 15}, m_words.number, 14, m_palette.ink);
     line({column.left(), column.top() + 14.5, 46, 6}, m_words.state, kSmall, m_palette.softInk);
     const double left = column.left() + std::max(numberWidth, 34.0) + 8;
     const double width = column.right() - promiseWidth - left - (promiseWidth > 0 ? kGap : 0);
@@ -148,8 +147,10 @@ double CardPainter::pulls(const QRectF& column) {
         double left = column.left();
         if (!m_words.aboveMarked.isEmpty()) {
             warningMark({left, y + 0.4, 4.6, 4.2});
-            left += 6 + line({left + 6, y, column.right() - left - 6, 5.4}, m_words.aboveMarked, 4.6, m_palette.accent,
-                             true) + 4;
+            left +=
+                6 +
+                line({left + 6, y, column.right() - left - 6, 5.4}, m_words.aboveMarked, 4.6, m_palette.accent, true) +
+                4;
         }
         line({left, y, column.right() - left, 5.4}, where, kSmall, m_palette.softInk);
         y += 6.5;
@@ -228,9 +229,8 @@ void CardPainter::words(const QRectF& column) {
     // A note may be as long as somebody likes; it leaves room for the route all the same.
     constexpr qsizetype kNoteLines = 7;
     constexpr double kSmallest = 0.62;
-    std::vector<Paragraph> paragraphs = {{m_words.strung, 5, true, 3},
-                                         {m_words.note, 5, true, kNoteLines},
-                                         {m_words.routeName, kSmall, true, 3}};
+    std::vector<Paragraph> paragraphs = {
+        {m_words.strung, 5, true, 3}, {m_words.note, 5, true, kNoteLines}, {m_words.routeName, kSmall, true, 3}};
     for (const QString& arm : m_words.route) {
         paragraphs.push_back({arm, kSmall, false, 9});
     }

@@ -22,28 +22,26 @@ QString unitOf(TensionUnit unit) { return fromUtf8(unitText(unit)); }
 
 CardWords::Pull pullWords(const QString& name, const Tension& asked, const std::optional<desk::DialSetting>& dial,
                           const QLocale& locale) {
-    CardWords::Pull pull{.name = name,
-                         .number = tensionNumber(asked, locale),
-                         .unit = unitOf(asked.unit()),
-                         .dial = {},
-                         .detail = {}};
+    CardWords::Pull pull{
+        .name = name, .number = tensionNumber(asked, locale), .unit = unitOf(asked.unit()), .dial = {}, .detail = {}};
     if (!dial) {
         return pull;
     }
     const TensionUnit unit = dial->below.unit();
     const bool onAStep = dial->below == dial->above;
-    pull.dial = onAStep ? tensionText(dial->below, locale)
-                        : Card::tr("%1 or %2").arg(tensionNumber(dial->below, locale), tensionText(dial->above, locale));
+    pull.dial = onAStep
+                    ? tensionText(dial->below, locale)
+                    : Card::tr("%1 or %2").arg(tensionNumber(dial->below, locale), tensionText(dial->above, locale));
     if (unit == asked.unit()) {
         pull.detail = onAStep ? QString() : Card::tr("%1 is between two steps").arg(tensionText(asked, locale));
         return pull;
     }
     const auto inAsked = [&](const Tension& step) {
-        return Card::tr("%1 is %2").arg(tensionNumber(step, locale),
-                                        derivedTensionText(step.in(asked.unit()), asked.unit(), 1, locale));
+        return Card::tr("%1 is %2")
+            .arg(tensionNumber(step, locale), derivedTensionText(step.in(asked.unit()), asked.unit(), 1, locale));
     };
-    const QString exact = Card::tr("%1 is %2").arg(tensionText(asked, locale),
-                                                   derivedTensionText(dial->exact, unit, 2, locale));
+    const QString exact =
+        Card::tr("%1 is %2").arg(tensionText(asked, locale), derivedTensionText(dial->exact, unit, 2, locale));
     pull.detail = onAStep ? exact : Card::tr("%1; %2, %3").arg(exact, inAsked(dial->below), inAsked(dial->above));
     return pull;
 }
@@ -78,9 +76,9 @@ CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
     const QString lot = piece.lot ? fromUtf8(piece.lot->tag) : QString();
     if (cut.done) {
         cut.length = lengthText(piece.piece.current().cut->length, locale);
-        cut.source = lot.isEmpty() ? sourceWord(piece.piece.source)
-                                   : Card::tr("cut off %1, which holds %2 now")
-                                         .arg(lot, lengthText(piece.leavesOnLot, locale));
+        cut.source = lot.isEmpty()
+                         ? sourceWord(piece.piece.source)
+                         : Card::tr("cut off %1, which holds %2 now").arg(lot, lengthText(piece.leavesOnLot, locale));
         return cut;
     }
     if (!piece.lot) {
@@ -139,9 +137,10 @@ CardWords cardWords(const desk::JobCard& card, const JobCardStyle& style) {
     words.machine = card.machine ? fromUtf8(card.machine->name) : QString();
     words.marked = markedWords(card.frame.marked, locale);
     if (const auto& highest = card.frame.marked.highest) {
-        const bool above = std::max(card.job.asked.mains.newtons(), card.job.asked.crosses.newtons()) >
-                           highest->newtons() + 1e-9;
-        words.aboveMarked = above ? Card::tr("above the frame's marked %1").arg(tensionText(*highest, locale)) : QString();
+        const bool above =
+            std::max(card.job.asked.mains.newtons(), card.job.asked.crosses.newtons()) > highest->newtons() + 1e-9;
+        words.aboveMarked =
+            above ? Card::tr("above the frame's marked %1").arg(tensionText(*highest, locale)) : QString();
     }
     for (const desk::CardPiece& piece : card.pieces) {
         words.cuts.push_back(cutWords(piece, locale));

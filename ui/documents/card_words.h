@@ -13,11 +13,11 @@ namespace rw::ui {
 
 /// A job card as words, in the order in which they are read. Where they stand is the layout's business.
 struct CardWords {
-    QString number;    ///< the tag on the racket
+    QString number; ///< the tag on the racket
     QString state;
     QString customer;
-    QString racket;    ///< frame and mark
-    QString promise;   ///< "" without one
+    QString racket;  ///< frame and mark
+    QString promise; ///< "" without one
 
     struct Pull {
         QString name;   ///< "mains"
@@ -42,10 +42,10 @@ struct CardWords {
     };
     std::vector<Cut> cuts;
 
-    QString shortSide;        ///< "left", "" for two pieces
-    QString shortSideMark;    ///< "butt-cap logo up"
-    QString shortSideLength;  ///< "3 m = 8½ head lengths, one top cross"
-    QString shortSideFrom;    ///< "as usual here"
+    QString shortSide;       ///< "left", "" for two pieces
+    QString shortSideMark;   ///< "butt-cap logo up"
+    QString shortSideLength; ///< "3 m = 8½ head lengths, one top cross"
+    QString shortSideFrom;   ///< "as usual here"
     bool shortSideWarns = false;
 
     QString routeName;

@@ -219,8 +219,7 @@ private:
             const QPointF right = lying.line.p1().x() > lying.line.p2().x() ? lying.line.p1() : lying.line.p2();
             const QPointF place = m_head.outside(right, kNumbersOut);
             if (isNumbered(lying.id.number) && !isInTheWay(place)) {
-                drawText(place, HeadWords::tr("X%1").arg(lying.id.number), crossHeight,
-                         color, accented, Qt::AlignLeft);
+                drawText(place, HeadWords::tr("X%1").arg(lying.id.number), crossHeight, color, accented, Qt::AlignLeft);
             }
         }
     }
@@ -296,8 +295,8 @@ private:
         }
         const QPointF place = top + QPointF(way * size * 1.45, size * 0.4);
         label(place, {way, 0}, endText(end), style.color);
-        drawText(place + QPointF(0, 9.5), HeadWords::tr("after %1").arg(lastString(end)), 7.5, m_how.palette.softInk, false,
-                 way > 0 ? Qt::AlignLeft : Qt::AlignRight);
+        drawText(place + QPointF(0, 9.5), HeadWords::tr("after %1").arg(lastString(end)), 7.5, m_how.palette.softInk,
+                 false, way > 0 ? Qt::AlignLeft : Qt::AlignRight);
     }
 
     [[nodiscard]] QString lastString(const HeadGeometry::Mark& end) const {
@@ -306,9 +305,12 @@ private:
 
     [[nodiscard]] QString endText(const HeadGeometry::Mark& end) const {
         switch (m_plan.pieces[end.piece].role) {
-        case PieceRole::Mains: return HeadWords::tr("mains");
-        case PieceRole::Crosses: return HeadWords::tr("crosses");
-        case PieceRole::Whole: return end.arm == 0 ? HeadWords::tr("short side") : HeadWords::tr("long side");
+        case PieceRole::Mains:
+            return HeadWords::tr("mains");
+        case PieceRole::Crosses:
+            return HeadWords::tr("crosses");
+        case PieceRole::Whole:
+            return end.arm == 0 ? HeadWords::tr("short side") : HeadWords::tr("long side");
         }
         return {};
     }

@@ -73,10 +73,14 @@ HeadGeometry::HeadGeometry(const length::CutPlan& plan)
 
 int HeadGeometry::placeOf(const StringId& id) const {
     switch (id.kind) {
-    case StringId::Kind::MainLeft: return m_mainsLeft - id.number + 1;
-    case StringId::Kind::MainCentre: return m_mainsLeft + 1;
-    case StringId::Kind::MainRight: return m_mainsLeft + (m_hasCentreMain ? 1 : 0) + id.number;
-    case StringId::Kind::Cross: break;
+    case StringId::Kind::MainLeft:
+        return m_mainsLeft - id.number + 1;
+    case StringId::Kind::MainCentre:
+        return m_mainsLeft + 1;
+    case StringId::Kind::MainRight:
+        return m_mainsLeft + (m_hasCentreMain ? 1 : 0) + id.number;
+    case StringId::Kind::Cross:
+        break;
     }
     return id.number;
 }

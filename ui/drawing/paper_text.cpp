@@ -83,8 +83,7 @@ void PaperText::draw(QPainter& painter, const QRectF& box, Qt::Alignment alignme
     painter.scale(scale, scale);
     painter.setFont(fontOf(bold));
     painter.drawText(QRectF(0, 0, box.width() / scale, box.height() / scale),
-                     static_cast<int>(alignment) | Qt::TextDontClip | Qt::TextSingleLine,
-                     text.left(kMostCharacters));
+                     static_cast<int>(alignment) | Qt::TextDontClip | Qt::TextSingleLine, text.left(kMostCharacters));
     painter.restore();
 }
 

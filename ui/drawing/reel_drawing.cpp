@@ -16,9 +16,9 @@ namespace {
 constexpr double kHeight = 100;
 constexpr double kWidth = 132;
 constexpr double kFlange = 8;
-constexpr double kCore = 9;     // half its thickness
-constexpr double kFull = 44;    // half the thickness of a full winding
-constexpr double kTurn = 4.2;   // from one turn of string to the next
+constexpr double kCore = 9;   // half its thickness
+constexpr double kFull = 44;  // half the thickness of a full winding
+constexpr double kTurn = 4.2; // from one turn of string to the next
 
 class ReelPainter {
 public:

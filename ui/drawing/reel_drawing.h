@@ -14,10 +14,10 @@ namespace rw::ui {
 
 /// What a reel holds.
 struct ReelFill {
-    Length nominal;                ///< when new; positive
-    Length left;                   ///< by the book, >= 0
-    Length promised;               ///< planned on it, >= 0
-    std::optional<Length> perJob;  ///< notches, one a whole job
+    Length nominal;               ///< when new; positive
+    Length left;                  ///< by the book, >= 0
+    Length promised;              ///< planned on it, >= 0
+    std::optional<Length> perJob; ///< notches, one a whole job
 };
 
 /// Draws a reel seen from the side into `area`: the winding is as thick as its share of a new reel, and as much of its

@@ -37,18 +37,12 @@ QDateTime at(Instant instant, const QTimeZone& zone) {
     return QDateTime::fromMSecsSinceEpoch(instant.time_since_epoch().count(), zone);
 }
 
-QString unitWord(TensionUnit unit) {
-    return unit == TensionUnit::Pound ? QStringLiteral("lb") : QStringLiteral("kg");
-}
+QString unitWord(TensionUnit unit) { return unit == TensionUnit::Pound ? QStringLiteral("lb") : QStringLiteral("kg"); }
 } // namespace
 
-QString fromUtf8(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
+QString fromUtf8(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
-QString lengthNumber(Length length, const QLocale& locale) {
-    return shortNumber(length.millimetres(), 3, locale);
-}
+QString lengthNumber(Length length, const QLocale& locale) { return shortNumber(length.millimetres(), 3, locale); }
 
 QString lengthText(Length length, const QLocale& locale) {
     return Format::tr("%1 m").arg(lengthNumber(length, locale));
@@ -83,11 +77,12 @@ QString moneyText(const Money& money, const QLocale& locale) {
     const std::string code = money.currency().code();
     if (code == "GBP" || code == "EUR") {
         // The C locale has no idea where a sign stands.
-        const QLocale place = locale.language() == QLocale::C ? QLocale(QLocale::English, QLocale::UnitedKingdom) : locale;
+        const QLocale place =
+            locale.language() == QLocale::C ? QLocale(QLocale::English, QLocale::UnitedKingdom) : locale;
         // Less than nothing has a minus sign here, not the bookkeepers' brackets.
         const QString sign = amount < 0 ? place.negativeSign() : QString();
-        return sign + place.toCurrencyString(std::abs(amount), code == "GBP" ? QStringLiteral("£") : QStringLiteral("€"),
-                                             decimals);
+        return sign + place.toCurrencyString(std::abs(amount),
+                                             code == "GBP" ? QStringLiteral("£") : QStringLiteral("€"), decimals);
     }
     return locale.toString(amount, 'f', decimals) + QLatin1Char(' ') + fromUtf8(code);
 }

@@ -50,14 +50,16 @@ std::vector<Run> runsOf(const Arm& arm) {
 /// "mains 1–8", "main 8 right", "cross 1", "crosses 2–19". Mains name their side when it is not `side`.
 QString runText(const Run& run, Side side, bool withKind) {
     const bool single = run.first == run.last;
-    const QString numbers = single ? QString::number(run.first)
-                                   : QString::number(run.first) + QChar(u'–') + QString::number(run.last);
+    const QString numbers =
+        single ? QString::number(run.first) : QString::number(run.first) + QChar(u'–') + QString::number(run.last);
     switch (run.kind) {
-    case StringId::Kind::MainCentre: return PlanWords::tr("the centre main");
+    case StringId::Kind::MainCentre:
+        return PlanWords::tr("the centre main");
     case StringId::Kind::Cross:
         return !withKind ? numbers : (single ? PlanWords::tr("cross %1") : PlanWords::tr("crosses %1")).arg(numbers);
     case StringId::Kind::MainLeft:
-    case StringId::Kind::MainRight: break;
+    case StringId::Kind::MainRight:
+        break;
     }
     const Side own = run.kind == StringId::Kind::MainLeft ? Side::Left : Side::Right;
     if (!withKind) {
@@ -108,17 +110,22 @@ QStringList wholeLines(const PiecePlan& piece) {
     for (std::size_t i = 0; i < piece.arms.size(); ++i) {
         const Arm& arm = piece.arms[i];
         const QString name = i == 0 ? PlanWords::tr("Short side, %1") : PlanWords::tr("Long side, %1");
-        lines << PlanWords::tr("%1: %2; tied off at the %3.").arg(name.arg(sideWord(arm.side)), armText(arm), endText(arm));
+        lines << PlanWords::tr("%1: %2; tied off at the %3.")
+                     .arg(name.arg(sideWord(arm.side)), armText(arm), endText(arm));
     }
     return lines;
 }
 
 QString topCrossesText(int count) {
     switch (count) {
-    case 0: return PlanWords::tr("no top cross");
-    case 1: return PlanWords::tr("one top cross");
-    case 2: return PlanWords::tr("two top crosses");
-    default: return PlanWords::tr("%1 top crosses").arg(QString::number(count));
+    case 0:
+        return PlanWords::tr("no top cross");
+    case 1:
+        return PlanWords::tr("one top cross");
+    case 2:
+        return PlanWords::tr("two top crosses");
+    default:
+        return PlanWords::tr("%1 top crosses").arg(QString::number(count));
     }
 }
 } // namespace
@@ -127,9 +134,15 @@ QStringList routeLines(const length::CutPlan& plan) {
     QStringList lines;
     for (const PiecePlan& piece : plan.pieces) {
         switch (piece.role) {
-        case PieceRole::Mains: lines << mainsLines(piece, plan.mainsStart); break;
-        case PieceRole::Crosses: lines << crossesLines(piece); break;
-        case PieceRole::Whole: lines << wholeLines(piece); break;
+        case PieceRole::Mains:
+            lines << mainsLines(piece, plan.mainsStart);
+            break;
+        case PieceRole::Crosses:
+            lines << crossesLines(piece);
+            break;
+        case PieceRole::Whole:
+            lines << wholeLines(piece);
+            break;
         }
     }
     return lines;
@@ -161,8 +174,7 @@ QString routeName(const length::CutPlan& plan) {
 
 QString shortSideWhere(const desk::ShortSideProposal& shortSide) {
     const QString mark = fromUtf8(shortSide.mountingMark);
-    return mark.isEmpty() ? sideWord(shortSide.side)
-                          : PlanWords::tr("%1, %2").arg(sideWord(shortSide.side), mark);
+    return mark.isEmpty() ? sideWord(shortSide.side) : PlanWords::tr("%1, %2").arg(sideWord(shortSide.side), mark);
 }
 
 QString shortSideHowLong(const desk::ShortSideProposal& shortSide, const QLocale& locale) {
@@ -180,18 +192,24 @@ QString sideFromText(const desk::ShortSideProposal& shortSide) {
     case desk::SideFrom::Twin:
         return because.isEmpty() ? PlanWords::tr("matched with the twin")
                                  : PlanWords::tr("matched with %1").arg(because);
-    case desk::SideFrom::Chosen: return PlanWords::tr("as chosen");
-    case desk::SideFrom::LastTime: return PlanWords::tr("as last time");
-    case desk::SideFrom::Usual: return PlanWords::tr("as usual here");
+    case desk::SideFrom::Chosen:
+        return PlanWords::tr("as chosen");
+    case desk::SideFrom::LastTime:
+        return PlanWords::tr("as last time");
+    case desk::SideFrom::Usual:
+        return PlanWords::tr("as usual here");
     }
     return {};
 }
 
 QString cutFromText(desk::CutFrom from) {
     switch (from) {
-    case desk::CutFrom::LastTime: return PlanWords::tr("as last time");
-    case desk::CutFrom::UsualCut: return PlanWords::tr("this shop's usual cut");
-    case desk::CutFrom::Geometry: return PlanWords::tr("from the head's measurements");
+    case desk::CutFrom::LastTime:
+        return PlanWords::tr("as last time");
+    case desk::CutFrom::UsualCut:
+        return PlanWords::tr("this shop's usual cut");
+    case desk::CutFrom::Geometry:
+        return PlanWords::tr("from the head's measurements");
     }
     return {};
 }

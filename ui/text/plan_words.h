@@ -23,8 +23,7 @@ namespace rw::ui {
 /// "left, butt-cap logo up".
 [[nodiscard]] QString shortSideWhere(const desk::ShortSideProposal& shortSide);
 /// "3 m, 8½ head lengths, one top cross".
-[[nodiscard]] QString shortSideHowLong(const desk::ShortSideProposal& shortSide,
-                                       const QLocale& locale = QLocale());
+[[nodiscard]] QString shortSideHowLong(const desk::ShortSideProposal& shortSide, const QLocale& locale = QLocale());
 /// "because of the frame: groove in the strip", "matched with A", "chosen", "as usual here".
 [[nodiscard]] QString sideFromText(const desk::ShortSideProposal& shortSide);
 

@@ -129,7 +129,8 @@ QString impossible(const Facts& facts) {
         return Sentences::tr("%1 is given twice; it is needed once.").arg(key);
     }
     if (facts.plain("text", {}) == QLatin1String("not empty")) {
-        return Sentences::tr("The %1 is not empty; %2 is needed.").arg(key, facts.plain("expected", Sentences::tr("an empty one")));
+        return Sentences::tr("The %1 is not empty; %2 is needed.")
+            .arg(key, facts.plain("expected", Sentences::tr("an empty one")));
     }
     if (facts.has("text") && facts.has("expected")) {
         return Sentences::tr("%1 cannot be %2: it must be %3.")
@@ -164,8 +165,7 @@ QString routeDoesNotFit(const Facts& facts) {
     const QString reason = whyRouteDoesNotFit(facts);
     if (facts.has("fits")) {
         const QString fits = facts.plain("fits", {});
-        const QString sentence =
-            Sentences::tr("%1 does not fit: %2; what fits: %3.").arg(facts.route(), reason, fits);
+        const QString sentence = Sentences::tr("%1 does not fit: %2; what fits: %3.").arg(facts.route(), reason, fits);
         return fits.contains(QLatin1String("throat-up"))
                    ? Sentences::tr("%1 Crosses from the throat only where this frame's maker allows it.").arg(sentence)
                    : sentence;
@@ -238,14 +238,16 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
     case Code::Unreadable:
         return Sentences::tr("%1 cannot be read as %2%3.")
             .arg(facts.typed("text"), aThing(facts.thing()), example(facts.thing()));
-    case Code::OutOfRange: return outOfRange(facts);
+    case Code::OutOfRange:
+        return outOfRange(facts);
     case Code::TooFine:
         return Sentences::tr("%1 has more decimals than are kept for %2.")
             .arg(facts.typed("text"), aThing(facts.thing()));
     case Code::NothingToChange:
         return Sentences::tr("%1 is a change, and there is no earlier %2 to change: write the whole value.")
             .arg(facts.typed("text"), facts.thing());
-    case Code::Missing: return Sentences::tr("The %1 is missing.").arg(facts.thing());
+    case Code::Missing:
+        return Sentences::tr("The %1 is missing.").arg(facts.thing());
     case Code::TooLong:
         if (facts.has("most")) {
             return Sentences::tr("The %1 is too long: %2 characters, and at most %3 are kept.")
@@ -254,19 +256,19 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
         return Sentences::tr("The %1 is too long.").arg(facts.thing());
     case Code::UnknownKey:
         if (facts.has("known")) {
-            return Sentences::tr("%1 is not known here; known: %2.")
-                .arg(facts.typed("key"), facts.plain("known", {}));
+            return Sentences::tr("%1 is not known here; known: %2.").arg(facts.typed("key"), facts.plain("known", {}));
         }
         return Sentences::tr("%1 is not known here.").arg(facts.typed("key"));
     case Code::WrongType:
         return Sentences::tr("%1 must be %2.")
             .arg(facts.plain("key", facts.thing()), facts.plain("expected", Sentences::tr("another kind of value")));
-    case Code::ImpossibleValue: return impossible(facts);
-    case Code::RouteDoesNotFit: return routeDoesNotFit(facts);
+    case Code::ImpossibleValue:
+        return impossible(facts);
+    case Code::RouteDoesNotFit:
+        return routeDoesNotFit(facts);
     case Code::RouteUnknown:
         if (facts.has("known")) {
-            return Sentences::tr("%1 is not known; known routes: %2.")
-                .arg(facts.route(), facts.plain("known", {}));
+            return Sentences::tr("%1 is not known; known routes: %2.").arg(facts.route(), facts.plain("known", {}));
         }
         return Sentences::tr("%1 is not known.").arg(facts.route());
     case Code::StartEndUnknown:
@@ -282,20 +284,24 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
                 .arg(facts.plain("string", {}));
         }
         return Sentences::tr("No reel is chosen to cut from.");
-    case Code::WrongLot: return wrongLot(facts);
+    case Code::WrongLot:
+        return wrongLot(facts);
     case Code::LotClosed:
         return Sentences::tr("%1 is closed; nothing can be cut from it.").arg(facts.lot());
     case Code::MeasureFirst:
         return Sentences::tr("%1 has %2 by the book and %3 are wanted: measure what is left and enter it.")
             .arg(facts.lot(), facts.length("lengthMm"), facts.length("wantedMm"));
-    case Code::WrongState: return wrongState(facts);
-    case Code::AlreadyCut: return alreadyCut(facts);
+    case Code::WrongState:
+        return wrongState(facts);
+    case Code::AlreadyCut:
+        return alreadyCut(facts);
     case Code::NotCut:
         return Sentences::tr("%1: %2 not cut yet.").arg(facts.job(), facts.pieceIs());
     case Code::StaleAttempt:
         return Sentences::tr("%1: %2 moved on to another length since this card was opened; open it again.")
             .arg(facts.job(), facts.pieceHas());
-    case Code::ChangedMeanwhile: return changedMeanwhile(facts);
+    case Code::ChangedMeanwhile:
+        return changedMeanwhile(facts);
     case Code::NotFound:
         return facts.has("text") ? Sentences::tr("There is no %1 %2.").arg(facts.thing(), facts.typed("text"))
                                  : Sentences::tr("There is no such %1.").arg(facts.thing());
@@ -312,8 +318,7 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
             .arg(facts.ledger(), facts.plain("found", Sentences::tr("a later one")),
                  facts.plain("known", Sentences::tr("an earlier one")));
     case Code::LedgerDamaged:
-        return withReason(Sentences::tr("%1 is damaged and was not touched").arg(facts.ledger()),
-                          facts);
+        return withReason(Sentences::tr("%1 is damaged and was not touched").arg(facts.ledger()), facts);
     case Code::LedgerUnreachable:
         return withReason(Sentences::tr("%1 cannot be opened").arg(facts.ledger()), facts);
     case Code::LedgerNotWritable:

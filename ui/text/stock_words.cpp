@@ -17,9 +17,9 @@ struct StockWords {
 /// "a third", "an eighth", "an 11th": one more of what there are `n` - 1 of. n >= 2.
 QString oneMore(std::int64_t n) {
     const std::array<QString, 9> words = {
-        StockWords::tr("a second"),  StockWords::tr("a third"),  StockWords::tr("a fourth"),
-        StockWords::tr("a fifth"),   StockWords::tr("a sixth"),  StockWords::tr("a seventh"),
-        StockWords::tr("an eighth"), StockWords::tr("a ninth"),  StockWords::tr("a tenth")};
+        StockWords::tr("a second"),  StockWords::tr("a third"), StockWords::tr("a fourth"),
+        StockWords::tr("a fifth"),   StockWords::tr("a sixth"), StockWords::tr("a seventh"),
+        StockWords::tr("an eighth"), StockWords::tr("a ninth"), StockWords::tr("a tenth")};
     const auto index = static_cast<std::size_t>(n - 2);
     if (index < words.size()) {
         return words[index];
@@ -52,7 +52,8 @@ QString wholeJobsText(const WholeJobs& whole, const QLocale& locale) {
 
 QString fitText(Fit fit, Length leaves, const QLocale& locale) {
     switch (fit) {
-    case Fit::Fits: return StockWords::tr("leaves %1").arg(lengthText(leaves, locale));
+    case Fit::Fits:
+        return StockWords::tr("leaves %1").arg(lengthText(leaves, locale));
     case Fit::FitsIfBookIsRight:
         return StockWords::tr("fits by %1 if the book is right, measure before cutting")
             .arg(lengthText(leaves, locale));
@@ -80,9 +81,9 @@ QString runningShortText(const desk::ShelfString& string) {
         return {};
     }
     const std::int64_t free = string.wholeJobsFree;
-    return free == 0 ? StockWords::tr("running short: no whole job free")
-                     : free == 1 ? StockWords::tr("running short: 1 whole job free")
-                                 : StockWords::tr("running short: %1 whole jobs free").arg(QString::number(free));
+    return free == 0   ? StockWords::tr("running short: no whole job free")
+           : free == 1 ? StockWords::tr("running short: 1 whole job free")
+                       : StockWords::tr("running short: %1 whole jobs free").arg(QString::number(free));
 }
 
 } // namespace rw::ui

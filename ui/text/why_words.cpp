@@ -32,12 +32,14 @@ QString whyText(const length::Why& why, const QLocale& locale) {
         }
         return WhyWords::tr("The sport's usual head; nothing is known of this one.");
     case Kind::MarkedDisagrees:
-        return WhyWords::tr("The size marked on the frame, %1 cm², does not agree with the tape, %2 cm²; the tape is used.")
+        return WhyWords::tr(
+                   "The size marked on the frame, %1 cm², does not agree with the tape, %2 cm²; the tape is used.")
             .arg(number(why.value, 0), number(why.other, 0));
     case Kind::LargerThanRules:
         return WhyWords::tr("The %1 is larger than the rules allow (%2, at most %3): check the tape.")
             .arg(text, number(why.value, 0), number(why.other, 0));
-    case Kind::RouteChosen: return WhyWords::tr("Strung by the route %1.").arg(text);
+    case Kind::RouteChosen:
+        return WhyWords::tr("Strung by the route %1.").arg(text);
     case Kind::StartEndAssumed:
         return WhyWords::tr("Nobody has said where this frame's mains start; the %1 is taken, as this route needs it.")
             .arg(text);
@@ -47,7 +49,8 @@ QString whyText(const length::Why& why, const QLocale& locale) {
                    : WhyWords::tr("%1 top crosses go on the short side: no outer main is tied off, both keep the same "
                                   "tension, and the end comes back to its own side.")
                          .arg(number(why.value, 0));
-    case Kind::GeometryOnly: return WhyWords::tr("From the head's measurements; never strung here.");
+    case Kind::GeometryOnly:
+        return WhyWords::tr("From the head's measurements; never strung here.");
     case Kind::HeldAtPacket:
         return WhyWords::tr("Held at the usual packet of %1; the model's own cut would be %2.")
             .arg(aboutLengthText(why.value, locale), aboutLengthText(why.other, locale));
@@ -64,7 +67,8 @@ QString whyText(const length::Why& why, const QLocale& locale) {
         return WhyWords::tr("Crosses from the throat up: make sure that this frame's maker allows it.");
     case Kind::LongOutsideRun:
         return WhyWords::tr("The run outside the hoop from %1 is %2, longer than usual (%3): look where it lies.")
-            .arg(text, WhyWords::tr("%1 mm").arg(number(why.value, 0)), WhyWords::tr("%1 mm").arg(number(why.other, 0)));
+            .arg(text, WhyWords::tr("%1 mm").arg(number(why.value, 0)),
+                 WhyWords::tr("%1 mm").arg(number(why.other, 0)));
     }
     return {};
 }

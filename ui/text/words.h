@@ -20,15 +20,16 @@ namespace rw::ui {
 [[nodiscard]] QString sideWord(Side side);
 [[nodiscard]] QString hoopEndWord(HoopEnd end);
 [[nodiscard]] QString materialWord(Material material);
-[[nodiscard]] QString pieceWord(PieceRole role);          ///< "mains", "crosses", "one piece"
-[[nodiscard]] QString methodWord(Method method);          ///< "two pieces", "one piece"
-[[nodiscard]] QString jobStateWord(JobState state);       ///< "on the machine"
-[[nodiscard]] QString jobEventWord(JobEventKind kind);    ///< "put down"
+[[nodiscard]] QString pieceWord(PieceRole role);       ///< "mains", "crosses", "one piece"
+[[nodiscard]] QString methodWord(Method method);       ///< "two pieces", "one piece"
+[[nodiscard]] QString jobStateWord(JobState state);    ///< "on the machine"
+[[nodiscard]] QString jobEventWord(JobEventKind kind); ///< "put down"
 [[nodiscard]] QString lotKindWord(LotKind kind);
-[[nodiscard]] QString sourceWord(PieceSource source);     ///< "off the shop's reel", "customer's own set"
+[[nodiscard]] QString sourceWord(PieceSource source); ///< "off the shop's reel", "customer's own set"
 [[nodiscard]] QString movementWord(MovementReason reason);
-[[nodiscard]] QString lostReasonWord(LostReason reason);  ///< "came short"
-[[nodiscard]] QString chargeWord(const Charge& charge);   ///< the line as it stands on a bill: "labour", "grommet tube × 3"
+[[nodiscard]] QString lostReasonWord(LostReason reason); ///< "came short"
+[[nodiscard]] QString chargeWord(
+    const Charge& charge); ///< the line as it stands on a bill: "labour", "grommet tube × 3"
 /// "16 × 19, mains start at the head".
 [[nodiscard]] QString patternText(const Pattern& pattern);
 

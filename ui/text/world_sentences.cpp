@@ -51,8 +51,8 @@ QString sentenceFor(const std::exception_ptr& error) {
                                              "Try it again in a moment."),
                           e);
     } catch (const LedgerGuard& e) {
-        return withDetail(WorldSentences::tr("The ledger refused this to keep its books right; nothing of it was kept."),
-                          e);
+        return withDetail(
+            WorldSentences::tr("The ledger refused this to keep its books right; nothing of it was kept."), e);
     } catch (const std::bad_alloc&) {
         return WorldSentences::tr("This computer has no memory left for this; nothing of it was kept.");
     } catch (const std::exception& e) {

@@ -118,6 +118,8 @@ TEST(JobCardPainting, ALongNameDoesNotMoveTheNumbers) {
     const QRect belowTheHeading(0, 90, 620, 700);
     EXPECT_NE(before, after);
     EXPECT_EQ(before.copy(belowTheHeading), after.copy(belowTheHeading));
+    const QRect promise(430, 0, 190, 80);
+    EXPECT_EQ(before.copy(promise), after.copy(promise));
 }
 
 TEST(JobCardPainting, TheOtherSideIsAnotherCard) {

@@ -71,8 +71,8 @@ TEST(HeadGeometry, EveryCrossingHasOneStringUnderTheOther) {
 }
 
 TEST(HeadGeometry, CrossesGoOverAndUnderInTurn) {
-    // Racquet Sports Industry 2006: mains counted from the left and crosses from the head, cross c lies over main m when
-    // c + m is even.
+    // Racquet Sports Industry 2006: mains counted from the left and crosses from the head, cross c lies over main m
+    // when c + m is even.
     const HeadGeometry head(samples::twoPieces());
     const auto& tenth = find(head, {StringId::Kind::Cross, 10});
     ASSERT_EQ(tenth.unders.size(), 8u);

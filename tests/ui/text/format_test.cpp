@@ -24,8 +24,8 @@ TEST(Format, LengthsKeepEveryMillimetreAndNoNoughts) {
         std::int64_t mm;
         const char* english;
         const char* german;
-    } cases[] = {{11200, "11.2 m", "11,2 m"}, {5000, "5 m", "5 m"},         {201168, "201.168 m", "201,168 m"},
-                 {50, "0.05 m", "0,05 m"},    {-300, "-0.3 m", "-0,3 m"},   {0, "0 m", "0 m"},
+    } cases[] = {{11200, "11.2 m", "11,2 m"},      {5000, "5 m", "5 m"},       {201168, "201.168 m", "201,168 m"},
+                 {50, "0.05 m", "0,05 m"},         {-300, "-0.3 m", "-0,3 m"}, {0, "0 m", "0 m"},
                  {1234500, "1234.5 m", "1234,5 m"}};
     for (const auto& c : cases) {
         EXPECT_EQ(said(lengthText(Length::fromMillimetres(c.mm), kEnglish)), c.english);

@@ -24,9 +24,8 @@ std::vector<std::string> lines(const length::CutPlan& plan) {
 using Lines = std::vector<std::string>;
 
 TEST(PlanWords, TwoPieces) {
-    EXPECT_EQ(lines(samples::twoPieces()),
-              (Lines{"Mains: 1–8 on each side, from the head; tied off at the head.",
-                     "Crosses: 1–19, begun left; tied off at the throat, right."}));
+    EXPECT_EQ(lines(samples::twoPieces()), (Lines{"Mains: 1–8 on each side, from the head; tied off at the head.",
+                                                  "Crosses: 1–19, begun left; tied off at the throat, right."}));
 }
 
 TEST(PlanWords, OnePieceFromTheHeadDown) {
@@ -48,13 +47,14 @@ TEST(PlanWords, AnOddBedNamesItsCentreMain) {
     head.mains = 17;
     const length::CutPlan plan =
         samples::plan(head, "", {{PieceRole::Mains, {{Side::Left, "C 1L-8L"}, {Side::Right, "1R-8R"}}}});
-    EXPECT_EQ(lines(plan).front(), "Mains left: the centre main, then mains 1–8, from the head; tied off at the throat, left.");
+    EXPECT_EQ(lines(plan).front(),
+              "Mains left: the centre main, then mains 1–8, from the head; tied off at the throat, left.");
 }
 
 TEST(PlanWords, EveryRouteHasAName) {
-    for (const char* route : {"plain-0", "plain-1", "plain-2", "plain-2-reversed", "wrap-last-1", "wrap-last-2",
-                              "wrap-last-3", "wrap-first-1", "wrap-first-2", "wrap-first-3", "throat-up-0",
-                              "throat-up-2", "somebody's own"}) {
+    for (const char* route :
+         {"plain-0", "plain-1", "plain-2", "plain-2-reversed", "wrap-last-1", "wrap-last-2", "wrap-last-3",
+          "wrap-first-1", "wrap-first-2", "wrap-first-3", "throat-up-0", "throat-up-2", "somebody's own"}) {
         length::CutPlan plan = samples::onePiece(Side::Left);
         plan.route = route;
         EXPECT_TRUE(said(routeName(plan)).starts_with("one piece, ")) << route;

@@ -19,19 +19,14 @@ TEST(StockWords, WholeJobsAreNeverRoundedUp) {
         std::int64_t jobs;
         std::int64_t shortBy;
         const char* text;
-    } cases[] = {{2, 300, "2 jobs; a third would be 0.3 m short"},
-                 {1, 2300, "1 job; a second would be 2.3 m short"},
-                 {3, 4117, "3 jobs; a fourth would be 4.12 m short"},
-                 {0, 50, "no whole job; the first would be 0.05 m short"},
-                 {7, 10, "7 jobs; an eighth would be 0.01 m short"},
-                 {9, 10, "9 jobs; a tenth would be 0.01 m short"},
-                 {10, 10, "10 jobs; an 11th would be 0.01 m short"},
-                 {11, 10, "11 jobs; a 12th would be 0.01 m short"},
-                 {17, 7000, "17 jobs; an 18th would be 7 m short"},
-                 {20, 1, "20 jobs; a 21st would be 0.01 m short"},
-                 {79, 1, "79 jobs; an 80th would be 0.01 m short"},
-                 {111, 1, "111 jobs; a 112th would be 0.01 m short"},
-                 {121, 1, "121 jobs; a 122nd would be 0.01 m short"}};
+    } cases[] = {
+        {2, 300, "2 jobs; a third would be 0.3 m short"},    {1, 2300, "1 job; a second would be 2.3 m short"},
+        {3, 4117, "3 jobs; a fourth would be 4.12 m short"}, {0, 50, "no whole job; the first would be 0.05 m short"},
+        {7, 10, "7 jobs; an eighth would be 0.01 m short"},  {9, 10, "9 jobs; a tenth would be 0.01 m short"},
+        {10, 10, "10 jobs; an 11th would be 0.01 m short"},  {11, 10, "11 jobs; a 12th would be 0.01 m short"},
+        {17, 7000, "17 jobs; an 18th would be 7 m short"},   {20, 1, "20 jobs; a 21st would be 0.01 m short"},
+        {79, 1, "79 jobs; an 80th would be 0.01 m short"},   {111, 1, "111 jobs; a 112th would be 0.01 m short"},
+        {121, 1, "121 jobs; a 122nd would be 0.01 m short"}};
     for (const auto& c : cases) {
         EXPECT_EQ(said(wholeJobsText({c.jobs, mm(c.shortBy)}, kEnglish)), c.text);
     }
