@@ -53,15 +53,15 @@ std::size_t placeForRush(const Schedule& schedule, const Queue& queue, std::size
 
 Instant promiseFor(Transaction& ledger, const ShopSettings& settings, Instant now, bool rush) {
     std::vector<JobLine> lines = ledger.jobs().inStates({JobState::Logged, JobState::OnTheMachine});
-    const auto waiting =
-        std::ranges::stable_partition(lines, [](const JobLine& line) { return line.state == JobState::OnTheMachine; });
+    const auto waiting = std::stable_partition(
+        lines.begin(), lines.end(), [](const JobLine& line) { return line.state == JobState::OnTheMachine; });
     std::size_t ahead = lines.size();
     if (rush) {
         Queue queue;
         for (const JobLine& line : lines) {
             queue.push_back(line.promised);
         }
-        ahead = placeForRush(Schedule(settings, now), queue, lines.size() - waiting.size());
+        ahead = placeForRush(Schedule(settings, now), queue, static_cast<std::size_t>(waiting - lines.begin()));
     }
     return earliestPromise(settings.workshop, now, std::vector<minutes>(ahead, settings.minutesPerJob),
                            settings.minutesPerJob);

@@ -65,14 +65,14 @@ Result<void> checkLength(std::string_view what, Length length, Length lowest) {
 }
 
 Result<void> checkDelivery(Transaction& ledger, const ReceiveLot& command) {
-    if (const auto length = checkLength("length", command.nominal, kShortestNew); !length) {
+    if (auto length = checkLength("length", command.nominal, kShortestNew); !length) {
         return length;
     }
     const Currency currency = ledger.shop().currency();
-    if (const auto price = checkPrice("price", command.price, currency); !price) {
+    if (auto price = checkPrice("price", command.price, currency); !price) {
         return price;
     }
-    if (const auto shipping = checkPrice("shipping", command.shipping, currency); !shipping) {
+    if (auto shipping = checkPrice("shipping", command.shipping, currency); !shipping) {
         return shipping;
     }
     if (command.owner) {
@@ -114,7 +114,7 @@ Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command) {
 }
 
 Result<Lot> correctLot(Transaction& ledger, const CorrectLot& command) {
-    const auto lot = lotOf(ledger, command.lot);
+    auto lot = lotOf(ledger, command.lot);
     if (!lot) {
         return lot;
     }

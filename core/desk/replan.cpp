@@ -31,7 +31,8 @@ std::vector<PlannedPiece> piecesOn(Transaction& ledger, LotId lot) {
             }
         }
     }
-    std::ranges::stable_partition(pieces, [](const PlannedPiece& planned) { return planned.piece.pinned; });
+    std::stable_partition(pieces.begin(), pieces.end(),
+                          [](const PlannedPiece& planned) { return planned.piece.pinned; });
     return pieces;
 }
 } // namespace

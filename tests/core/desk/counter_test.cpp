@@ -7,11 +7,6 @@ namespace {
 
 class Counter : public DemoInMemory {
 protected:
-    template<class T>
-    Code refused(const Result<T>& result) {
-        EXPECT_FALSE(result.has_value());
-        return result.error().code();
-    }
     Result<CustomerId> add(const Customer& customer) {
         return write([&](Transaction& t) { return addCustomer(t, customer); });
     }
@@ -28,7 +23,7 @@ TEST_F(Counter, PeopleAreFoundByNameOrPhone) {
     EXPECT_EQ(personCalled("0862").customer.name, "Tomas Ferreday");
     EXPECT_TRUE(read([](Transaction& t) { return findPeople(t, "nobody such"); })->empty());
     EXPECT_EQ(read([](Transaction& t) { return findPeople(t, "", 5); })->size(), 5U);
-    EXPECT_EQ(refused(read([](Transaction& t) { return person(t, CustomerId::of(999'999)); })), Code::NotFound);
+    EXPECT_EQ(refusalOf(read([](Transaction& t) { return person(t, CustomerId::of(999'999)); })), Code::NotFound);
 }
 
 TEST_F(Counter, ALastJobIsTheLastStrungOne) {
@@ -41,9 +36,9 @@ TEST_F(Counter, ALastJobIsTheLastStrungOne) {
 }
 
 TEST_F(Counter, NamesHaveSomethingInThemAndAnEnd) {
-    EXPECT_EQ(refused(add(Customer{std::nullopt, " \t ", {}})), Code::Missing);
+    EXPECT_EQ(refusalOf(add(Customer{std::nullopt, " \t ", {}})), Code::Missing);
     const auto tooLong = add(Customer{std::nullopt, std::string(10'000, 'x'), {}});
-    EXPECT_EQ(refused(tooLong), Code::TooLong);
+    EXPECT_EQ(refusalOf(tooLong), Code::TooLong);
     EXPECT_EQ(tooLong.error().number("length"), 10'000);
     EXPECT_EQ(tooLong.error().number("most"), 200);
     std::string bats; // 200 characters, 800 bytes
@@ -51,8 +46,8 @@ TEST_F(Counter, NamesHaveSomethingInThemAndAnEnd) {
         bats += "\U0001F987";
     }
     EXPECT_TRUE(add(Customer{std::nullopt, bats, {}}));
-    EXPECT_EQ(refused(add(Customer{std::nullopt, bats + "x", {}})), Code::TooLong);
-    EXPECT_EQ(refused(add(Customer{std::nullopt, "A", {{Contact::Kind::Phone, ""}}})), Code::Missing);
+    EXPECT_EQ(refusalOf(add(Customer{std::nullopt, bats + "x", {}})), Code::TooLong);
+    EXPECT_EQ(refusalOf(add(Customer{std::nullopt, "A", {{Contact::Kind::Phone, ""}}})), Code::Missing);
     const auto kept = add(Customer{std::nullopt, "  Zoë Ångström\u00a0", {{Contact::Kind::Phone, " 07700 900111 "}}});
     ASSERT_TRUE(kept.has_value());
     EXPECT_EQ(personCalled("zoe angstrom").customer.name, "Zoë Ångström");
@@ -63,32 +58,32 @@ TEST_F(Counter, TwinsNeedAMarkEach) {
     const RacketSummary a = racketOf("Lindobi", "Aldermoor 98", "A");
     const auto add = [&](Racket racket) { return write([&](Transaction& t) { return addRacket(t, racket); }); };
     Racket third{std::nullopt, a.racket.customer, a.racket.frame, ""};
-    EXPECT_EQ(refused(add(third)), Code::Missing);
+    EXPECT_EQ(refusalOf(add(third)), Code::Missing);
     third.mark = " A ";
-    EXPECT_EQ(refused(add(third)), Code::ImpossibleValue);
+    EXPECT_EQ(refusalOf(add(third)), Code::ImpossibleValue);
     third.mark = std::string(41, 'm');
-    EXPECT_EQ(refused(add(third)), Code::TooLong);
+    EXPECT_EQ(refusalOf(add(third)), Code::TooLong);
     third.mark = "C";
     EXPECT_TRUE(add(third));
-    EXPECT_EQ(refused(add({std::nullopt, CustomerId::of(999'999), a.racket.frame, "D"})), Code::NotFound);
-    EXPECT_EQ(refused(add({std::nullopt, a.racket.customer, FrameModelId::of(999'999), "D"})), Code::NotFound);
+    EXPECT_EQ(refusalOf(add({std::nullopt, CustomerId::of(999'999), a.racket.frame, "D"})), Code::NotFound);
+    EXPECT_EQ(refusalOf(add({std::nullopt, a.racket.customer, FrameModelId::of(999'999), "D"})), Code::NotFound);
 }
 
 TEST_F(Counter, AFrameNeedsAnameASportAndAPattern) {
     FrameModel frame;
-    EXPECT_EQ(refused(add(frame)), Code::Missing);
+    EXPECT_EQ(refusalOf(add(frame)), Code::Missing);
     frame.name = std::string(81, 'f');
-    EXPECT_EQ(refused(add(frame)), Code::TooLong);
+    EXPECT_EQ(refusalOf(add(frame)), Code::TooLong);
     frame.name = "Unheard Of 1";
     EXPECT_TRUE(add(frame));
     frame.pattern.mains = 31;
-    EXPECT_EQ(refused(add(frame)), Code::ImpossibleValue);
+    EXPECT_EQ(refusalOf(add(frame)), Code::ImpossibleValue);
     frame.pattern.mains = 16;
     frame.hoop.lengthMm = 32.9; // in centimetres, by mistake
-    EXPECT_EQ(refused(add(frame)), Code::ImpossibleValue);
+    EXPECT_EQ(refusalOf(add(frame)), Code::ImpossibleValue);
     frame.hoop.lengthMm = std::nullopt;
     frame.marked = {lb("60"), lb("50")};
-    EXPECT_EQ(refused(add(frame)), Code::ImpossibleValue);
+    EXPECT_EQ(refusalOf(add(frame)), Code::ImpossibleValue);
     EXPECT_EQ(read([](Transaction& t) { return findFrames(t, "unheard"); })->size(), 1U);
 }
 
@@ -100,16 +95,16 @@ TEST_F(Counter, HandedOverOnceAndPaidOnce) {
 
     HandOver odd = command;
     odd.payment = Money::fromMinor(100, *Currency::fromCode("EUR"));
-    EXPECT_EQ(refused(give(odd)), Code::CurrencyMismatch);
+    EXPECT_EQ(refusalOf(give(odd)), Code::CurrencyMismatch);
     odd = command;
     odd.payment = pounds(-100);
-    EXPECT_EQ(refused(give(odd)), Code::ImpossibleValue);
+    EXPECT_EQ(refusalOf(give(odd)), Code::ImpossibleValue);
     odd = command;
     odd.way = "";
-    EXPECT_EQ(refused(give(odd)), Code::Missing);
+    EXPECT_EQ(refusalOf(give(odd)), Code::Missing);
     odd = command;
     odd.takenBy = std::string(201, 'x');
-    EXPECT_EQ(refused(give(odd)), Code::TooLong);
+    EXPECT_EQ(refusalOf(give(odd)), Code::TooLong);
     EXPECT_TRUE(look([&](Transaction& t) { return t.jobs().paid(job); }).minor() == 0) << "nothing of a refused one";
 
     const auto done = give(command);
@@ -120,7 +115,7 @@ TEST_F(Counter, HandedOverOnceAndPaidOnce) {
     EXPECT_EQ(look([&](Transaction& t) { return t.jobs().paid(job); }), total);
     EXPECT_EQ(fake.rows.takenBy.at(job), "her brother");
     const JobId waiting = read([](Transaction& t) { return benchQueue(t); })->front().id;
-    EXPECT_EQ(refused(give({waiting, "", std::nullopt, "", by("counter")})), Code::WrongState);
+    EXPECT_EQ(refusalOf(give({waiting, "", std::nullopt, "", by("counter")})), Code::WrongState);
 }
 
 TEST_F(Counter, HistoryIsEachRacketsOwn) {

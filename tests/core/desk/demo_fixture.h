@@ -11,14 +11,22 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+#include <optional>
 #include <string>
 #include <string_view>
 
 namespace rw::desk::test {
 
 inline Tension lb(std::string_view text) { return *Tension::tryParse(text, TensionUnit::Pound); }
-inline Length metres(double m) { return Length::fromMillimetres(static_cast<std::int64_t>(m * 1000 + 0.5)); }
+inline Length metres(double m) { return Length::fromMillimetres(std::llround(m * 1000)); }
 inline Money pounds(std::int64_t pence) { return Money::fromMinor(pence, Currency::pounds()); }
+
+/// Why it was refused; nothing when it was not.
+template<class T>
+std::optional<Code> refusalOf(const Result<T>& result) {
+    return result ? std::nullopt : std::optional(result.error().code());
+}
 
 /// Harbour Lane Strings on a Thursday at eleven. Each call is one transaction, as at a station.
 class DemoShop : public ::testing::Test {

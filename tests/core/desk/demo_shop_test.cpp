@@ -78,7 +78,7 @@ TEST_P(StockedOn, ALedgerWithAnythingInItIsLeftAlone) {
     ASSERT_TRUE(inTransaction(ledger, Access::Write, [](Transaction& t) {
         return addCustomer(t, Customer{std::nullopt, "Somebody", {}});
     }));
-    EXPECT_EQ(stock().error().code(), Code::ImpossibleValue);
+    EXPECT_EQ(refusalOf(stock()), Code::ImpossibleValue);
     EXPECT_TRUE(ledger.rows.lots.empty());
 }
 

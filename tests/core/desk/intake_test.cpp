@@ -49,8 +49,7 @@ TEST_F(Intake, ALogRefusesWhatDoesNotBelongTogether) {
         const int commits = fake.commits;
         const auto job = write([&](Transaction& t) { return logJob(t, command); });
         EXPECT_EQ(fake.commits, commits) << "a refusal leaves nothing behind";
-        EXPECT_FALSE(job.has_value());
-        return job.error().code();
+        return refusalOf(job);
     };
     LogJob command = sound;
     command.requestKey = " ";
@@ -76,9 +75,9 @@ TEST_F(Intake, WhatSomebodyChoseIsKeptOrRefusedNeverReplaced) {
     const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
     IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
     draft.route = "wrap-first-2"; // 8 mains a side from the head finish at the head
-    EXPECT_EQ(preview(draft).error().code(), Code::RouteDoesNotFit);
+    EXPECT_EQ(refusalOf(preview(draft)), Code::RouteDoesNotFit);
     draft.route = "over-the-moon";
-    EXPECT_EQ(preview(draft).error().code(), Code::RouteUnknown);
+    EXPECT_EQ(refusalOf(preview(draft)), Code::RouteUnknown);
     draft.route = "plain-0";
     const auto chosen = preview(draft);
     ASSERT_TRUE(chosen.has_value());
@@ -93,7 +92,7 @@ TEST_F(Intake, WhatSomebodyChoseIsKeptOrRefusedNeverReplaced) {
     EXPECT_EQ(preview(draft)->plan.method, Method::TwoPiece);
     draft.crosses = off("K");
     draft.method = Method::OnePiece;
-    EXPECT_EQ(preview(draft).error().code(), Code::ImpossibleValue);
+    EXPECT_EQ(refusalOf(preview(draft)), Code::ImpossibleValue);
     draft.method = std::nullopt;
     EXPECT_EQ(preview(draft)->plan.method, Method::TwoPiece) << "two strings are two pieces, whatever was last time";
 }
@@ -154,12 +153,12 @@ TEST_F(Intake, APinnedLotMustHoldThatStringAndBelongToTheShop) {
     draft.mains.lot = lot("K-2").id;
     EXPECT_EQ(preview(draft)->pieces.front().fit, Fit::DoesNotFit) << "said, not refused";
     draft.mains.lot = lot("L-3").id;
-    EXPECT_EQ(preview(draft).error().code(), Code::WrongLot);
+    EXPECT_EQ(refusalOf(preview(draft)), Code::WrongLot);
     draft.mains.lot = LotId::of(999'999);
-    EXPECT_EQ(preview(draft).error().code(), Code::NotFound);
+    EXPECT_EQ(refusalOf(preview(draft)), Code::NotFound);
     IntakeDraft used = draftFor(racket, "L", "L", "52", "50");
     used.mains.lot = lot("L-2").id;
-    EXPECT_EQ(preview(used).error().code(), Code::LotClosed);
+    EXPECT_EQ(refusalOf(preview(used)), Code::LotClosed);
 }
 
 TEST_F(Intake, ACustomersOwnStringFollowsItsOwner) {
@@ -179,7 +178,7 @@ TEST_F(Intake, ACustomersOwnStringFollowsItsOwner) {
     const RacketSummary stranger = racketOf("Penhallow", "Corran Drop 500", "A");
     IntakeDraft theirs = draftFor(stranger, "L", "L", "26", "26");
     theirs.mains = {*string("L").id, PieceSource::CustomersLot, reel->id};
-    EXPECT_EQ(preview(theirs).error().code(), Code::WrongLot);
+    EXPECT_EQ(refusalOf(preview(theirs)), Code::WrongLot);
 
     draft.mains.source = PieceSource::CustomersSet;
     const auto set = preview(draft);
@@ -187,6 +186,34 @@ TEST_F(Intake, ACustomersOwnStringFollowsItsOwner) {
     EXPECT_FALSE(set->pieces.front().lot.has_value());
     EXPECT_EQ(set->pieces.front().fit, Fit::Fits);
     EXPECT_EQ(set->quote.total, pounds(1600));
+}
+
+TEST_F(Intake, TheSideFollowsTheCustomersOtherRacketsButNotAForcedOne) {
+    const RacketSummary tarn = racketOf("Brockwell", "Tarn Ridge 100");
+    IntakeDraft forced = draftFor(tarn, "K", "K", "54", "52");
+    forced.method = Method::OnePiece;
+    EXPECT_EQ(logged(tarn, forced, "tarn").shortSide, Side::Right);
+    Racket fresh{std::nullopt, tarn.racket.customer, racketOf("Pruettley", "Aldermoor 110").racket.frame, "new"};
+    fresh.id = *write([&](Transaction& t) { return addRacket(t, fresh); });
+    for (Job& job : fake.rows.jobs) {
+        if (job.racket == racketOf("Brockwell", "Aldermoor 98").racket.id) {
+            job.method = Method::TwoPiece; // the other racket says nothing of a side
+        }
+    }
+    const RacketSummary other = racketOf("Brockwell", "Aldermoor 110", "new");
+    IntakeDraft draft = draftFor(other, "L", "L", "50", "50");
+    draft.method = Method::OnePiece;
+    EXPECT_EQ(preview(draft)->shortSide->from, SideFrom::Usual);
+    EXPECT_EQ(preview(draft)->shortSide->side, Side::Left);
+    for (Job& job : fake.rows.jobs) {
+        if (job.racket == racketOf("Brockwell", "Aldermoor 98").racket.id) {
+            job.method = Method::OnePiece;
+            job.shortSide = Side::Right;
+        }
+    }
+    EXPECT_EQ(preview(draft)->shortSide->from, SideFrom::Twin);
+    EXPECT_EQ(preview(draft)->shortSide->side, Side::Right);
+    EXPECT_EQ(preview(draft)->shortSide->because, "Aldermoor 98") << "it has no mark";
 }
 
 TEST_F(Intake, NoLotIsSaidAndNoPriceIsRefused) {
@@ -200,7 +227,7 @@ TEST_F(Intake, NoLotIsSaidAndNoPriceIsRefused) {
 
     IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
     draft.extras = {{"gold plate", 1}};
-    EXPECT_EQ(preview(draft).error().code(), Code::Missing);
+    EXPECT_EQ(refusalOf(preview(draft)), Code::Missing);
     fake.rows.priceLists.clear();
     EXPECT_EQ(preview(draftFor(racket, "L", "L", "52", "50")).error().text("what"), "price list");
 }
@@ -220,6 +247,16 @@ TEST_F(Intake, RushGoesAheadOfWhatCanWaitAndBreaksNoPromise) {
         job.promised = std::nullopt;
     }
     EXPECT_EQ(preview(draft)->promise, atOnce) << "nothing was promised, nothing is broken";
+    for (Job& job : fake.rows.jobs) {
+        job.promised = kNow - std::chrono::days(1);
+    }
+    EXPECT_EQ(preview(draft)->promise, atOnce) << "what is late already does not hold it up";
+    const auto queue = read([](Transaction& t) { return benchQueue(t); });
+    for (std::size_t i = 0; i < queue->size(); ++i) { // two at a time, 25 minutes each: not a minute to spare
+        const auto done = kNow + std::chrono::minutes(25) * static_cast<int>(i / 2 + 1);
+        std::ranges::find(fake.rows.jobs, std::optional((*queue)[i].id), &Job::id)->promised = done;
+    }
+    EXPECT_EQ(preview(draft)->promise, behindAll) << "it would break a promise anywhere earlier";
 }
 
 } // namespace

@@ -39,6 +39,19 @@ TEST_F(Stockroom, TheShelfCountsWholeJobsOfEachLotOnItsOwn) {
     EXPECT_FALSE(onShelf("W").runningShort);
 }
 
+TEST_F(Stockroom, ACustomersReelIsNotOnTheShopsShelf) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    ASSERT_TRUE(receive(delivery("L", "Petra 1", metres(22), racket.racket.customer)));
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    draft.mains.source = PieceSource::CustomersLot;
+    logged(racket, draft, "own reel");
+    const ShelfString l = onShelf("L");
+    EXPECT_EQ(l.lots.size(), 1U);
+    EXPECT_EQ(l.holding.left, metres(48.7));
+    EXPECT_EQ(l.holding.promised, metres(32.4));
+    EXPECT_EQ(l.wholeJobs, l.lots.front().whole.jobs);
+}
+
 TEST_F(Stockroom, AStringThatWasNeverUsedCountsByItsSportsPlan) {
     StringArticle fresh = string("K");
     fresh.code = "N";
@@ -68,8 +81,7 @@ TEST_F(Stockroom, AnImpossibleDeliveryIsRefused) {
         const auto lots = fake.rows.lots.size();
         const auto received = receive(command);
         EXPECT_EQ(fake.rows.lots.size(), lots);
-        EXPECT_FALSE(received.has_value());
-        return received.error().code();
+        return refusalOf(received);
     };
     EXPECT_EQ(codeOf([](ReceiveLot& c) { c.tag = "K-2"; }), Code::ImpossibleValue);
     EXPECT_EQ(codeOf([](ReceiveLot& c) { c.tag = std::string(21, 'K'); }), Code::TooLong);
@@ -89,9 +101,9 @@ TEST_F(Stockroom, ACorrectionIsAMovementEvenWhenTheBookWasRight) {
     EXPECT_TRUE(same->measuredSinceLastCut);
     EXPECT_EQ(fake.rows.movements.size(), before + 1);
     EXPECT_EQ(correct("L-3", metres(48.2))->length, metres(48.2));
-    EXPECT_EQ(correct("L-3", metres(0) - metres(1)).error().code(), Code::OutOfRange);
+    EXPECT_EQ(refusalOf(correct("L-3", metres(0) - metres(1))), Code::OutOfRange);
     EXPECT_FALSE(correct("L-3", metres(0))->isOpen());
-    EXPECT_EQ(correct("L-3", metres(1)).error().code(), Code::LotClosed);
+    EXPECT_EQ(refusalOf(correct("L-3", metres(1))), Code::LotClosed);
     EXPECT_TRUE(fake.check().empty());
 }
 
