@@ -60,7 +60,11 @@ int run(int argc, char** argv) {
     }
     write(stderr, answer->aside.empty() ? std::string() : "reelwright-cli: " + answer->aside);
     write(stdout, answer->out);
-    return std::fflush(stdout) == 0 && std::ferror(stdout) == 0 ? answer->exitCode : cli::kWorldBroken;
+    if (std::fflush(stdout) != 0 || std::ferror(stdout) != 0) {
+        refuse(Refusal(Code::FileUnwritable, {{"file", "Standard output"}}));
+        return cli::kWorldBroken;
+    }
+    return answer->exitCode;
 }
 } // namespace
 

@@ -232,7 +232,7 @@ private:
     [[nodiscard]] bool isInTheWay(const QPointF& place) const {
         constexpr double kNear = 13;
         return std::ranges::any_of(m_head.ends(), [&](const HeadGeometry::Mark& end) {
-            return QLineF(poleTop(end, kPole * 0.6), place).length() < kNear;
+            return QLineF(end.at + end.lean * kPole * 0.6, place).length() < kNear;
         });
     }
 
@@ -271,16 +271,10 @@ private:
               m_plan.pieces.size() == 1 ? HeadWords::tr("start") : HeadWords::tr("mains start"), m_how.palette.ink);
     }
 
-    [[nodiscard]] static QPointF poleTop(const HeadGeometry::Mark& end, double pole) {
-        // Steeper than straight out, away from the words at the sides.
-        const QPointF lean = end.outwards + QPointF(0, end.at.y() < 0 ? -0.55 : 0.55);
-        return end.at + lean * (pole / std::hypot(lean.x(), lean.y()));
-    }
-
     void drawFlag(const HeadGeometry::Mark& end, bool words) {
         const LineStyle style = styleOf(end.piece, end.arm);
         const double way = end.outwards.x() >= 0 ? 1 : -1;
-        const QPointF top = poleTop(end, words ? kPole : 12);
+        const QPointF top = end.at + end.lean * (words ? kPole : 12);
         setPen(style.color, thick(1.1, 0.8));
         m_painter.drawLine(end.at, top);
         const double size = thick(words ? 9 : 14, 4);

@@ -69,6 +69,7 @@ HeadGeometry::HeadGeometry(const length::CutPlan& plan)
     sampleEdge(plan.hoop);
     layStrings(plan);
     weave();
+    leanFlags();
 }
 
 int HeadGeometry::placeOf(const StringId& id) const {
@@ -221,17 +222,29 @@ void HeadGeometry::layStrings(const length::CutPlan& plan) {
                 m_strings.push_back(std::move(lying));
             }
             if (last) {
-                m_ends.push_back({p, a, *last, normalAt(*last)});
+                m_ends.push_back({p, a, *last, normalAt(*last), {}});
             }
         }
         if (begins.size() == 2 && norm(begins[0] - begins[1]) > 0.5) {
             Link loop{p, 0, linkPath(begins[0], begins[1]), true};
             const QPointF middle = loop.path.pointAtPercent(0.5);
-            m_starts.push_back({p, 0, middle, normalAt(middle)});
+            m_starts.push_back({p, 0, middle, normalAt(middle), {}});
             m_links.push_back(std::move(loop));
         } else if (!begins.empty()) {
-            m_starts.push_back({p, 0, begins[0], normalAt(begins[0])});
+            m_starts.push_back({p, 0, begins[0], normalAt(begins[0]), {}});
         }
+    }
+}
+
+void HeadGeometry::leanFlags() {
+    constexpr double kNear = 40; // nearer than this their words would cover one another
+    for (std::size_t i = 0; i < m_ends.size(); ++i) {
+        Mark& end = m_ends[i];
+        // Steeper than straight out, away from the words at the sides; flatter where a neighbour stands steep already.
+        const double up = end.at.y() < 0 ? -0.55 : 0.55;
+        const bool crowded = std::any_of(m_ends.begin(), m_ends.begin() + static_cast<std::ptrdiff_t>(i),
+                                         [&](const Mark& other) { return norm(other.at - end.at) < kNear; });
+        end.lean = unit(end.outwards + QPointF(0, crowded ? -up : up));
     }
 }
 

@@ -50,6 +50,7 @@ public:
         std::size_t arm = 0;
         QPointF at;
         QPointF outwards; ///< a unit vector
+        QPointF lean;     ///< of a flag's pole, a unit vector: neighbouring flags lean apart
     };
     [[nodiscard]] const std::vector<Mark>& starts() const { return m_starts; }
     [[nodiscard]] const std::vector<Mark>& ends() const { return m_ends; }
@@ -69,6 +70,7 @@ private:
     void sampleEdge(const length::Outline& outline);
     void layStrings(const length::CutPlan& plan);
     void weave();
+    void leanFlags();
     [[nodiscard]] std::size_t nearest(const QPointF& point) const;
     [[nodiscard]] QPainterPath linkPath(const QPointF& from, const QPointF& to) const;
 

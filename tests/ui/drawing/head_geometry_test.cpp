@@ -125,5 +125,22 @@ TEST(HeadGeometry, StartsAndEndsStandOutsideTheHoop) {
     EXPECT_LT(one.starts().front().at.y(), -329.0 / 2); // the mains of this frame start at the head
 }
 
+TEST(HeadGeometry, FlagsAtOneCornerLeanApart) {
+    // 17 mains and 18 crosses: the left arm of the mains and the crosses both end at the throat on the left.
+    samples::Head head;
+    head.mains = 17;
+    head.crosses = 18;
+    const HeadGeometry crowded(samples::plan(head, "",
+                                             {{PieceRole::Mains, {{Side::Left, "C 1L-8L"}, {Side::Right, "1R-8R"}}},
+                                              {PieceRole::Crosses, {{Side::Left, "X1-X18"}}}}));
+    ASSERT_EQ(crowded.ends().size(), 3u);
+    const auto top = [](const HeadGeometry::Mark& end) { return end.at + end.lean * 28; };
+    for (std::size_t i = 0; i < 3; ++i) {
+        for (std::size_t j = i + 1; j < 3; ++j) {
+            EXPECT_GT(QLineF(top(crowded.ends()[i]), top(crowded.ends()[j])).length(), 18);
+        }
+    }
+}
+
 } // namespace
 } // namespace rw::ui
