@@ -12,7 +12,8 @@
 namespace rw {
 
 /// The texts by which the values of an enumeration are stored and exchanged, both ways from one table.
-template<class Enum, std::size_t N> class NamedTexts {
+template<class Enum, std::size_t N>
+class NamedTexts {
 public:
     explicit constexpr NamedTexts(std::array<std::pair<Enum, std::string_view>, N> rows)
         : m_rows(rows) {}

@@ -56,8 +56,7 @@ std::string searchKey(std::string_view text) {
 
 std::string digitsOf(std::string_view text) {
     std::string digits;
-    for (const char32_t letter :
-         QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toUcs4()) {
+    for (const char32_t letter : QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toUcs4()) {
         if (QChar::isDigit(letter)) {
             digits += static_cast<char>('0' + QChar::digitValue(letter));
         }

@@ -17,11 +17,7 @@ constexpr NamedTexts<ChargeKind, 9> kKinds({{{ChargeKind::Labour, "labour"},
                                              {ChargeKind::Tax, "tax"}}});
 } // namespace
 
-std::string_view chargeKindText(ChargeKind kind) {
-    return kKinds.text(kind);
-}
-std::optional<ChargeKind> chargeKindFromText(std::string_view text) {
-    return kKinds.value(text);
-}
+std::string_view chargeKindText(ChargeKind kind) { return kKinds.text(kind); }
+std::optional<ChargeKind> chargeKindFromText(std::string_view text) { return kKinds.value(text); }
 
 } // namespace rw

@@ -22,7 +22,7 @@ struct Charge {
     std::optional<StringArticleId> article; ///< for string
     std::string label;                      ///< for extras and reasons of a discount: "grommet tube"
     int count = 1;
-    Money amount;              ///< for all of `count`; a discount is negative
+    Money amount;                 ///< for all of `count`; a discount is negative
     int taxHundredthsPercent = 0; ///< 2000 is 20 %
 };
 

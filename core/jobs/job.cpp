@@ -13,12 +13,8 @@ constexpr NamedTexts<PieceSource, 3> kSources({{{PieceSource::ShopLot, "shop-lot
                                                 {PieceSource::CustomersSet, "customers-set"}}});
 } // namespace
 
-std::string_view pieceSourceText(PieceSource source) {
-    return kSources.text(source);
-}
-std::optional<PieceSource> pieceSourceFromText(std::string_view text) {
-    return kSources.value(text);
-}
+std::string_view pieceSourceText(PieceSource source) { return kSources.text(source); }
+std::optional<PieceSource> pieceSourceFromText(std::string_view text) { return kSources.value(text); }
 
 bool Job::isUncut() const {
     return std::ranges::any_of(pieces, [](const JobPiece& piece) { return !piece.isCut(); });

@@ -45,10 +45,10 @@ struct JobPiece {
     PieceRole role;
     StringArticleId article;
     PieceSource source = PieceSource::ShopLot;
-    std::optional<LotId> lot; ///< where it is planned to come from
-    bool pinned = false;      ///< somebody chose the lot; planning does not move it
-    Length planned;           ///< what to cut
-    Length expected;          ///< what it should need
+    std::optional<LotId> lot;      ///< where it is planned to come from
+    bool pinned = false;           ///< somebody chose the lot; planning does not move it
+    Length planned;                ///< what to cut
+    Length expected;               ///< what it should need
     std::vector<Attempt> attempts; ///< by number; the last is open unless the piece is done
 
     [[nodiscard]] const Attempt& current() const { return attempts.back(); } ///< precondition: stored
@@ -65,27 +65,27 @@ struct Strung {
 /// One racket, once through the shop.
 struct Job {
     std::optional<JobId> id;
-    std::int64_t number = 0;  ///< what people say and write; given by the ledger when 0
-    std::string requestKey;   ///< made by who logs it; the same key never makes a second job
+    std::int64_t number = 0; ///< what people say and write; given by the ledger when 0
+    std::string requestKey;  ///< made by who logs it; the same key never makes a second job
     CustomerId customer;
     RacketId racket;
     Method method = Method::TwoPiece;
-    std::string route;               ///< a route's name; "" for two pieces
-    Side shortSide = Side::Left;     ///< of a one-piece job
+    std::string route;           ///< a route's name; "" for two pieces
+    Side shortSide = Side::Left; ///< of a one-piece job
     std::optional<Length> shortSideLength;
     TensionPair asked;
-    std::vector<JobPiece> pieces;    ///< mains then crosses, or the whole
+    std::vector<JobPiece> pieces; ///< mains then crosses, or the whole
     std::vector<Charge> charges;
-    Money total;                     ///< the sum of the charges; the ledger keeps it
+    Money total; ///< the sum of the charges; the ledger keeps it
     std::optional<Instant> promised;
-    std::string note;                ///< words for the bench
+    std::string note; ///< words for the bench
     JobState state = JobState::Logged;
     Instant logged;
     std::optional<Strung> strung;
     std::optional<Instant> collected;
     std::int64_t version = 0;
 
-    [[nodiscard]] bool isUncut() const;   ///< some piece is still to be cut
+    [[nodiscard]] bool isUncut() const; ///< some piece is still to be cut
 };
 
 /// A line of a job's life, as it is kept.

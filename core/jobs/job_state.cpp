@@ -66,18 +66,10 @@ std::string statesThatAllow(Kind kind) {
 }
 } // namespace
 
-std::string_view jobStateText(JobState state) {
-    return kStates.text(state);
-}
-std::optional<JobState> jobStateFromText(std::string_view text) {
-    return kStates.value(text);
-}
-std::string_view jobEventKindText(JobEventKind kind) {
-    return kKinds.text(kind);
-}
-std::optional<JobEventKind> jobEventKindFromText(std::string_view text) {
-    return kKinds.value(text);
-}
+std::string_view jobStateText(JobState state) { return kStates.text(state); }
+std::optional<JobState> jobStateFromText(std::string_view text) { return kStates.value(text); }
+std::string_view jobEventKindText(JobEventKind kind) { return kKinds.text(kind); }
+std::optional<JobEventKind> jobEventKindFromText(std::string_view text) { return kKinds.value(text); }
 
 Result<JobState> stateAfter(std::optional<JobState> state, JobEventKind kind) {
     for (const Step& step : kSteps) {

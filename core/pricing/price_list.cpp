@@ -6,7 +6,8 @@
 namespace rw {
 
 namespace {
-template<class T> bool differs(const std::optional<T>& asksFor, const std::optional<T>& wanted) {
+template<class T>
+bool differs(const std::optional<T>& asksFor, const std::optional<T>& wanted) {
     return asksFor && asksFor != wanted;
 }
 
@@ -16,8 +17,7 @@ auto particularity(const PriceLine& line) {
 } // namespace
 
 const PriceLine* PriceList::find(ChargeKind kind, Sport sport, Method method,
-                                 const std::optional<StringArticleId>& article,
-                                 std::string_view label) const {
+                                 const std::optional<StringArticleId>& article, std::string_view label) const {
     const PriceLine* best = nullptr;
     for (const PriceLine& line : lines) {
         if (line.kind != kind || line.label != label || differs(line.sport, std::optional(sport)) ||

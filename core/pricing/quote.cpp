@@ -169,10 +169,9 @@ private:
                           {{"left", m_list.currency.code()}, {"right", asked.fixed->currency().code()}});
         }
         if (asked.fixed->minor() < 0 || asked.fixed->minor() > before.minor()) {
-            return refuse(Code::OutOfRange, {{"what", "discount"},
-                                             {"text", asked.fixed->text()},
-                                             {"lowest", "0"},
-                                             {"highest", before.text()}});
+            return refuse(
+                Code::OutOfRange,
+                {{"what", "discount"}, {"text", asked.fixed->text()}, {"lowest", "0"}, {"highest", before.text()}});
         }
         return *asked.fixed;
     }
@@ -199,8 +198,7 @@ private:
     [[nodiscard]] std::map<int, Money> sumsByRate() const {
         std::map<int, Money> sums;
         for (const Charge& line : m_charges) {
-            const auto place =
-                sums.try_emplace(line.taxHundredthsPercent, Money::zero(m_list.currency)).first;
+            const auto place = sums.try_emplace(line.taxHundredthsPercent, Money::zero(m_list.currency)).first;
             place->second += line.amount;
         }
         return sums;
@@ -217,9 +215,7 @@ private:
 };
 } // namespace
 
-Result<Quote> quote(const PriceList& list, const QuoteRequest& request) {
-    return QuoteWriter(list, request).write();
-}
+Result<Quote> quote(const PriceList& list, const QuoteRequest& request) { return QuoteWriter(list, request).write(); }
 
 Money taxOf(Money amount, int hundredthsPercent, TaxRule rule) {
     const int base = rule == TaxRule::Added ? kHundredPercent : kHundredPercent + hundredthsPercent;

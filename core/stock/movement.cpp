@@ -24,17 +24,9 @@ constexpr NamedTexts<LostReason, 8> kLostReasons({{{LostReason::CameShort, "came
                                                    {LostReason::Other, "other"}}});
 } // namespace
 
-std::string_view movementReasonText(MovementReason reason) {
-    return kReasons.text(reason);
-}
-std::optional<MovementReason> movementReasonFromText(std::string_view text) {
-    return kReasons.value(text);
-}
-std::string_view lostReasonText(LostReason reason) {
-    return kLostReasons.text(reason);
-}
-std::optional<LostReason> lostReasonFromText(std::string_view text) {
-    return kLostReasons.value(text);
-}
+std::string_view movementReasonText(MovementReason reason) { return kReasons.text(reason); }
+std::optional<MovementReason> movementReasonFromText(std::string_view text) { return kReasons.value(text); }
+std::string_view lostReasonText(LostReason reason) { return kLostReasons.text(reason); }
+std::optional<LostReason> lostReasonFromText(std::string_view text) { return kLostReasons.value(text); }
 
 } // namespace rw

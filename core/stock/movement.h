@@ -17,8 +17,8 @@ enum class MovementReason { Received, Cut, Lost, Measured, Weighed, Returned, Th
 /// Why a length was lost. Nobody is scolded.
 enum class LostReason { CameShort, Kinked, Nicked, Snapped, MisWoven, WrongString, FaultyReel, Other };
 
-[[nodiscard]] std::string_view
-movementReasonText(MovementReason reason); ///< "received", "cut", "lost", ... "thrown-away"
+[[nodiscard]] std::string_view movementReasonText(
+    MovementReason reason); ///< "received", "cut", "lost", ... "thrown-away"
 [[nodiscard]] std::optional<MovementReason> movementReasonFromText(std::string_view text);
 [[nodiscard]] std::string_view lostReasonText(LostReason reason); ///< "came-short", "kinked", ... "other"
 [[nodiscard]] std::optional<LostReason> lostReasonFromText(std::string_view text);

@@ -43,8 +43,7 @@ Length uncommitted(const Lot& lot, const std::vector<PlannedCut>& planned) {
     return lot.length - plannedOn(lot, planned);
 }
 
-std::int64_t wholeJobsFree(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
-                           Length perJob) {
+std::int64_t wholeJobsFree(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned, Length perJob) {
     std::vector<Length> left;
     for (const Lot& lot : lots) {
         if (lot.isOpen()) {
@@ -60,9 +59,7 @@ std::int64_t wholeJobsFree(const std::vector<Lot>& lots, const std::vector<Plann
     return wholeJobsOver(left, perJob) - owed;
 }
 
-bool isRunningShort(std::int64_t jobsFree, std::int64_t fewest) {
-    return jobsFree < fewest;
-}
+bool isRunningShort(std::int64_t jobsFree, std::int64_t fewest) { return jobsFree < fewest; }
 
 Length plannersGap(const Lot& lot) {
     const bool sure = lot.sealed || lot.measuredSinceLastCut || lot.length >= kGapBelow;
@@ -82,8 +79,8 @@ Length bookUncertainty(const Lot& lot) {
     return Length::roundedUp(std::sqrt(start * start + cuts * kOneCutMm * kOneCutMm));
 }
 
-std::optional<LotId> proposeLot(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
-                                Length piece, const std::optional<CustomerId>& owner) {
+std::optional<LotId> proposeLot(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned, Length piece,
+                                const std::optional<CustomerId>& owner) {
     const Lot* best = nullptr;
     const auto rank = [&](const Lot& lot) {
         return std::tuple(lot.sealed, uncommitted(lot, planned), lot.received, lot.id);

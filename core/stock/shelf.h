@@ -22,9 +22,7 @@ struct PlannedCut {
 struct Holding {
     Length left;
     Length promised;
-    [[nodiscard]] Length free() const {
-        return left - promised;
-    } ///< negative when more is promised than is there
+    [[nodiscard]] Length free() const { return left - promised; } ///< negative when more is promised than is there
 };
 
 /// Whole jobs in a length and what the next one lacks: "2 jobs; a third would be 0.3 m short".
@@ -63,9 +61,8 @@ constexpr std::int64_t kFewestJobs = 2;
 /// Which lot the next piece is proposed from: among the open lots of `owner` where it fits beside what is
 /// planned there with the planner's gap, the one that is left shortest; a sealed one only when no opened one
 /// serves; ties to the older. Nothing when it fits nowhere.
-[[nodiscard]] std::optional<LotId> proposeLot(const std::vector<Lot>& lots,
-                                              const std::vector<PlannedCut>& planned, Length piece,
-                                              const std::optional<CustomerId>& owner);
+[[nodiscard]] std::optional<LotId> proposeLot(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
+                                              Length piece, const std::optional<CustomerId>& owner);
 
 /// How the book's word on a tight cut is passed on.
 enum class Fit { Fits, FitsIfBookIsRight, DoesNotFit };

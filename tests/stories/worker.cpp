@@ -48,13 +48,13 @@ bool keepJournal(desk::Ledger& ledger, const Step& step, const std::function<voi
     return done.has_value();
 }
 
-/// Keeps the ledger's answer to itself for up to eight milliseconds: a kill then meets a command that was kept and of
+/// Keeps the ledger's answer to itself for up to three milliseconds: a kill then meets a command that was kept and of
 /// which nobody was told, as often as one that was not.
 class SlowToTell {
 public:
     explicit SlowToTell(std::uint64_t seed)
         : m_random(seed) {}
-    void operator()() { spinFor(std::chrono::microseconds(m_random() % 8'000)); }
+    void operator()() { spinFor(std::chrono::microseconds(m_random() % 3'000)); }
 
 private:
     std::mt19937_64 m_random;

@@ -41,8 +41,7 @@ const std::map<std::pair<std::string, std::string>, std::string> kTable = {
 };
 
 void expectAsInTable(std::optional<JobState> from, JobEventKind kind) {
-    const std::pair key{std::string(from ? rw::jobStateText(*from) : ""),
-                        std::string(rw::jobEventKindText(kind))};
+    const std::pair key{std::string(from ? rw::jobStateText(*from) : ""), std::string(rw::jobEventKindText(kind))};
     const auto expected = kTable.find(key);
     const auto got = stateAfter(from, kind);
     if (expected == kTable.end()) {
@@ -66,8 +65,7 @@ TEST(JobState, FollowsFromEventsAsTheTableSays) {
 
 TEST(JobState, ARefusalSaysWhatWouldHaveDone) {
     EXPECT_EQ(stateAfter(JobState::Logged, JobEventKind::Strung).error().text("wanted"), "on-the-machine");
-    EXPECT_EQ(stateAfter(JobState::Strung, JobEventKind::Waiting).error().text("wanted"),
-              "logged, on-the-machine");
+    EXPECT_EQ(stateAfter(JobState::Strung, JobEventKind::Waiting).error().text("wanted"), "logged, on-the-machine");
 }
 
 TEST(JobState, TextsGoBothWays) {

@@ -7,13 +7,9 @@ using namespace rw;
 
 namespace {
 
-Length mm(std::int64_t value) {
-    return Length::fromMillimetres(value);
-}
+Length mm(std::int64_t value) { return Length::fromMillimetres(value); }
 
-DoneCut cutOf(std::int64_t length) {
-    return {LotId::of(1), "K-7", mm(length), Instant{}, false};
-}
+DoneCut cutOf(std::int64_t length) { return {LotId::of(1), "K-7", mm(length), Instant{}, false}; }
 
 JobPiece pieceWith(std::vector<Attempt> attempts) {
     return {.id = std::nullopt,
@@ -36,8 +32,8 @@ TEST(JobPiece, IsCutWhileItsLastAttemptHoldsACutThatWasNotLost) {
 
 TEST(Charge, TextsGoBothWays) {
     for (const ChargeKind kind :
-         {ChargeKind::Labour, ChargeKind::OwnStringLabour, ChargeKind::FullBed, ChargeKind::HalfBed,
-          ChargeKind::Packet, ChargeKind::Extra, ChargeKind::Rush, ChargeKind::Discount, ChargeKind::Tax}) {
+         {ChargeKind::Labour, ChargeKind::OwnStringLabour, ChargeKind::FullBed, ChargeKind::HalfBed, ChargeKind::Packet,
+          ChargeKind::Extra, ChargeKind::Rush, ChargeKind::Discount, ChargeKind::Tax}) {
         EXPECT_EQ(chargeKindFromText(chargeKindText(kind)), kind);
     }
     EXPECT_EQ(chargeKindText(ChargeKind::OwnStringLabour), "own-string-labour");
@@ -45,8 +41,7 @@ TEST(Charge, TextsGoBothWays) {
 }
 
 TEST(PieceSource, TextsGoBothWays) {
-    for (const PieceSource source :
-         {PieceSource::ShopLot, PieceSource::CustomersLot, PieceSource::CustomersSet}) {
+    for (const PieceSource source : {PieceSource::ShopLot, PieceSource::CustomersLot, PieceSource::CustomersSet}) {
         EXPECT_EQ(pieceSourceFromText(pieceSourceText(source)), source);
     }
     EXPECT_EQ(pieceSourceText(PieceSource::CustomersSet), "customers-set");
@@ -59,8 +54,8 @@ TEST(Movement, TextsGoBothWays) {
         EXPECT_EQ(movementReasonFromText(movementReasonText(reason)), reason);
     }
     for (const LostReason reason :
-         {LostReason::CameShort, LostReason::Kinked, LostReason::Nicked, LostReason::Snapped,
-          LostReason::MisWoven, LostReason::WrongString, LostReason::FaultyReel, LostReason::Other}) {
+         {LostReason::CameShort, LostReason::Kinked, LostReason::Nicked, LostReason::Snapped, LostReason::MisWoven,
+          LostReason::WrongString, LostReason::FaultyReel, LostReason::Other}) {
         EXPECT_EQ(lostReasonFromText(lostReasonText(reason)), reason);
     }
     EXPECT_EQ(movementReasonText(MovementReason::ThrownAway), "thrown-away");

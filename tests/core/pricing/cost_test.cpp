@@ -8,9 +8,7 @@ using namespace rw::prices;
 
 namespace {
 
-Length mm(std::int64_t value) {
-    return Length::fromMillimetres(value);
-}
+Length mm(std::int64_t value) { return Length::fromMillimetres(value); }
 
 // The design's check table for costs: two reels of 110.00 with 9.00 shipping, 11.2 m off a 200 m one.
 TEST(Cost, OfACutIsItsShareOfTheLandedReel) {
@@ -27,8 +25,7 @@ TEST(Cost, RoundsAHalfAwayFromZero) {
 }
 
 TEST(Cost, ShippingIsSharedByPriceAndAddsUp) {
-    EXPECT_EQ(shareShipping(pounds(900), {pounds(10'000), pounds(5'000)}),
-              (std::vector{pounds(600), pounds(300)}));
+    EXPECT_EQ(shareShipping(pounds(900), {pounds(10'000), pounds(5'000)}), (std::vector{pounds(600), pounds(300)}));
     EXPECT_EQ(shareShipping(pounds(100), {pounds(700), pounds(700), pounds(700)}),
               (std::vector{pounds(34), pounds(33), pounds(33)}));
     EXPECT_EQ(shareShipping(pounds(101), {pounds(0), pounds(0)}), (std::vector{pounds(51), pounds(50)}));

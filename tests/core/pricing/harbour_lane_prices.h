@@ -10,13 +10,10 @@ inline const StringArticleId kKestrelline = StringArticleId::of(1);
 inline const StringArticleId kLarkspun = StringArticleId::of(2);
 inline const StringArticleId kTarnweave = StringArticleId::of(3);
 
-inline Money pounds(std::int64_t pence) {
-    return Money::fromMinor(pence, Currency::pounds());
-}
+inline Money pounds(std::int64_t pence) { return Money::fromMinor(pence, Currency::pounds()); }
 
-inline PriceLine line(ChargeKind kind, std::int64_t pence,
-                      std::optional<StringArticleId> article = std::nullopt, std::string label = {},
-                      int taxHundredthsPercent = 2000) {
+inline PriceLine line(ChargeKind kind, std::int64_t pence, std::optional<StringArticleId> article = std::nullopt,
+                      std::string label = {}, int taxHundredthsPercent = 2000) {
     return {.kind = kind,
             .sport = std::nullopt,
             .method = std::nullopt,
@@ -33,8 +30,7 @@ inline PriceList harbourLane() {
             .currency = Currency::pounds(),
             .taxRule = TaxRule::Included,
             .lines = {line(ChargeKind::Labour, 1400), line(ChargeKind::OwnStringLabour, 1600),
-                      line(ChargeKind::FullBed, 1300, kKestrelline),
-                      line(ChargeKind::HalfBed, 650, kKestrelline),
+                      line(ChargeKind::FullBed, 1300, kKestrelline), line(ChargeKind::HalfBed, 650, kKestrelline),
                       line(ChargeKind::FullBed, 1600, kLarkspun), line(ChargeKind::HalfBed, 800, kLarkspun),
                       line(ChargeKind::FullBed, 1200, kTarnweave), line(ChargeKind::Rush, 500),
                       line(ChargeKind::Extra, 50, std::nullopt, "grommet tube")}};
@@ -51,8 +47,7 @@ inline QuoteRequest onePiece(StringArticleId article) {
 inline QuoteRequest twoPieces(StringArticleId mains, StringArticleId crosses) {
     return {.sport = Sport::Tennis,
             .method = Method::TwoPiece,
-            .pieces = {{.role = PieceRole::Mains, .article = mains},
-                       {.role = PieceRole::Crosses, .article = crosses}},
+            .pieces = {{.role = PieceRole::Mains, .article = mains}, {.role = PieceRole::Crosses, .article = crosses}},
             .extras = {},
             .discount = std::nullopt};
 }

@@ -8,9 +8,7 @@ using namespace rw::prices;
 
 namespace {
 
-std::int64_t penceOf(const PriceLine* found) {
-    return found == nullptr ? -1 : found->amount.minor();
-}
+std::int64_t penceOf(const PriceLine* found) { return found == nullptr ? -1 : found->amount.minor(); }
 
 TEST(PriceList, FindsTheMoreParticularLine) {
     PriceList list = harbourLane();
@@ -32,17 +30,14 @@ TEST(PriceList, AStringsOwnPriceGoesBeforeOneForAnyString) {
     PriceList list = harbourLane();
     list.lines.insert(list.lines.begin(), line(ChargeKind::FullBed, 900));
     EXPECT_EQ(penceOf(list.find(ChargeKind::FullBed, Sport::Tennis, Method::OnePiece, kLarkspun)), 1600);
-    EXPECT_EQ(
-        penceOf(list.find(ChargeKind::FullBed, Sport::Tennis, Method::OnePiece, StringArticleId::of(99))),
-        900);
+    EXPECT_EQ(penceOf(list.find(ChargeKind::FullBed, Sport::Tennis, Method::OnePiece, StringArticleId::of(99))), 900);
 }
 
 TEST(PriceList, HasNothingForWhatItDoesNotName) {
     const PriceList list = harbourLane();
     EXPECT_EQ(list.find(ChargeKind::HalfBed, Sport::Squash, Method::TwoPiece, kTarnweave), nullptr);
     EXPECT_EQ(list.find(ChargeKind::FullBed, Sport::Squash, Method::TwoPiece), nullptr);
-    EXPECT_EQ(list.find(ChargeKind::Extra, Sport::Tennis, Method::TwoPiece, std::nullopt, "new grip"),
-              nullptr);
+    EXPECT_EQ(list.find(ChargeKind::Extra, Sport::Tennis, Method::TwoPiece, std::nullopt, "new grip"), nullptr);
 }
 
 } // namespace

@@ -16,8 +16,7 @@ namespace {
 std::string linesOf(const Quote& quoted) {
     std::string lines;
     for (const Charge& charge : quoted.charges) {
-        lines += (lines.empty() ? "" : ", ") + std::string(chargeKindText(charge.kind)) + " " +
-                 charge.amount.text();
+        lines += (lines.empty() ? "" : ", ") + std::string(chargeKindText(charge.kind)) + " " + charge.amount.text();
     }
     return lines;
 }
@@ -89,8 +88,7 @@ TEST(Quote, TwentyFourRacketsOfATeam) {
         return sum;
     };
     EXPECT_EQ(total(std::nullopt), pounds(66'900));
-    EXPECT_EQ(total(Discount{.hundredthsPercent = 1000, .fixed = std::nullopt, .reason = "team"}),
-              pounds(60'210));
+    EXPECT_EQ(total(Discount{.hundredthsPercent = 1000, .fixed = std::nullopt, .reason = "team"}), pounds(60'210));
 }
 
 // The design's check table for tax.
@@ -153,12 +151,9 @@ TEST(Quote, RefusesADiscountThatCannotBe) {
         request.discount = std::move(discount);
         return quote(harbourLane(), request).error();
     };
-    EXPECT_EQ(refusal({.hundredthsPercent = 1000, .fixed = std::nullopt, .reason = ""}).code(),
-              Code::Missing);
-    EXPECT_EQ(refusal({.hundredthsPercent = 10'001, .fixed = std::nullopt, .reason = "x"}).code(),
-              Code::OutOfRange);
-    EXPECT_EQ(refusal({.hundredthsPercent = -1, .fixed = std::nullopt, .reason = "x"}).code(),
-              Code::OutOfRange);
+    EXPECT_EQ(refusal({.hundredthsPercent = 1000, .fixed = std::nullopt, .reason = ""}).code(), Code::Missing);
+    EXPECT_EQ(refusal({.hundredthsPercent = 10'001, .fixed = std::nullopt, .reason = "x"}).code(), Code::OutOfRange);
+    EXPECT_EQ(refusal({.hundredthsPercent = -1, .fixed = std::nullopt, .reason = "x"}).code(), Code::OutOfRange);
     EXPECT_EQ(refusal({.fixed = pounds(3'001), .reason = "x"}).code(), Code::OutOfRange);
     EXPECT_EQ(refusal({.fixed = pounds(-1), .reason = "x"}).code(), Code::OutOfRange);
     EXPECT_EQ(refusal({.fixed = Money::fromMinor(1, *Currency::fromCode("EUR")), .reason = "x"}).code(),

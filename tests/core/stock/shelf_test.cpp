@@ -9,9 +9,7 @@ using namespace rw;
 
 namespace {
 
-Length mm(std::int64_t value) {
-    return Length::fromMillimetres(value);
-}
+Length mm(std::int64_t value) { return Length::fromMillimetres(value); }
 const StringArticleId kArticle = StringArticleId::of(1);
 
 /// An opened 200 m reel of the shop that holds `left` millimetres; younger ids are received later.
@@ -56,8 +54,7 @@ PlannedCut cut(std::optional<std::int64_t> lot, std::int64_t length) {
             .length = mm(length)};
 }
 
-std::int64_t proposed(const std::vector<Lot>& lots, std::int64_t piece,
-                      const std::vector<PlannedCut>& planned = {}) {
+std::int64_t proposed(const std::vector<Lot>& lots, std::int64_t piece, const std::vector<PlannedCut>& planned = {}) {
     const auto lot = proposeLot(lots, planned, mm(piece), std::nullopt);
     return lot ? lot->value() : 0;
 }
