@@ -22,9 +22,7 @@ namespace rw::sql {
 
 namespace {
 
-QString qstring(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
+QString qstring(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 QString freshName() {
     static std::atomic<int> count{0};
@@ -140,9 +138,7 @@ QSqlQuery Connection::run(std::string_view sql) {
     return query;
 }
 
-void Connection::execute(std::string_view sql) {
-    run(sql).finish();
-}
+void Connection::execute(std::string_view sql) { run(sql).finish(); }
 
 std::string Connection::scalar(std::string_view sql) {
     const auto all = rows(sql);

@@ -58,7 +58,7 @@ public:
     /// A query of queries/, prepared once a connection. Statement borrows and gives back.
     struct Prepared {
         QSqlQuery query;
-        std::vector<QString> placeholders; ///< each once, with its colon
+        std::vector<QString> placeholders;               ///< each once, with its colon
         std::map<std::string, int, std::less<>> columns; ///< filled by the first run
     };
     /// Throws LedgerLost when the server has closed the connection.

@@ -3,8 +3,6 @@
 
 namespace rw::sql {
 
-std::string_view dialectText(Dialect dialect) {
-    return dialect == Dialect::Sqlite ? "sqlite" : "postgres";
-}
+std::string_view dialectText(Dialect dialect) { return dialect == Dialect::Sqlite ? "sqlite" : "postgres"; }
 
 } // namespace rw::sql

@@ -14,7 +14,8 @@ bool isUtf8(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toStdString() == text;
 }
 
-/// "user:secret@host" is "user@host". By hand, because an address that cannot be read must not show its password either.
+/// "user:secret@host" is "user@host". By hand, because an address that cannot be read must not show its password
+/// either.
 std::string passwordRemoved(std::string_view text) {
     const auto scheme = text.find("://");
     if (scheme == std::string_view::npos) {

@@ -30,11 +30,11 @@ private:
 
 enum class IfMissing { Create, Refuse };
 
-/// Opens a ledger for the calling thread, creating and migrating it as needed. A missing file is created with mode 0600.
-/// Refusals, with nothing touched: LedgerForeign (not a ledger of this program), LedgerNewer, LedgerDamaged,
+/// Opens a ledger for the calling thread, creating and migrating it as needed. A missing file is created with mode
+/// 0600. Refusals, with nothing touched: LedgerForeign (not a ledger of this program), LedgerNewer, LedgerDamaged,
 /// LedgerUnreachable (a directory, no such folder, no server), LedgerNotWritable, LedgerEncoding, LedgerOnNetwork.
 /// Throws LedgerFull when the disk has no room to create it.
 [[nodiscard]] Result<std::unique_ptr<desk::Ledger>> openLedger(const LedgerAddress& address,
-                                                              IfMissing ifMissing = IfMissing::Create);
+                                                               IfMissing ifMissing = IfMissing::Create);
 
 } // namespace rw::sql

@@ -12,6 +12,7 @@
 #include <filesystem>
 #include <span>
 #include <string_view>
+#include <utility>
 
 namespace rw::sql {
 
@@ -75,9 +76,7 @@ tl::unexpected<Refusal> refuseFile(Code code, const std::string& given, std::str
     return refuse(code, {{"ledger", given}, {"reason", std::move(reason)}});
 }
 
-bool mayWrite(const std::string& path) {
-    return faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0;
-}
+bool mayWrite(const std::string& path) { return faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0; }
 
 Result<void> inspectContents(const std::string& given, const std::string& path, std::uint64_t size, int known) {
     const Descriptor file(path);
@@ -135,21 +134,26 @@ Result<void> inspectPlace(const std::string& given, const fs::path& folder) {
 
 std::optional<std::string> networkFileSystem(std::uint32_t type) {
     // Source: linux/magic.h and statfs(2). FUSE is left out: most of what it mounts is a local disk.
-    switch (type) {
-    case 0x00006969: return "NFS";
-    case 0x0000517b: return "SMB";
-    case 0xfe534d42: return "SMB";
-    case 0xff534d42: return "CIFS";
-    case 0x0000564c: return "NCP";
-    case 0x5346414f:
-    case 0x6b414653: return "AFS";
-    case 0x73757245: return "Coda";
-    case 0x00c36400: return "Ceph";
-    case 0x01161970: return "GFS2";
-    case 0x7461636f: return "OCFS2";
-    case 0x0bd00bd0: return "Lustre";
-    default: return std::nullopt;
+    static constexpr std::array<std::pair<std::uint32_t, std::string_view>, 12> kFromElsewhere = {{
+        {0x00006969, "NFS"},
+        {0x0000517b, "SMB"},
+        {0xfe534d42, "SMB"},
+        {0xff534d42, "CIFS"},
+        {0x0000564c, "NCP"},
+        {0x5346414f, "AFS"},
+        {0x6b414653, "AFS"},
+        {0x73757245, "Coda"},
+        {0x00c36400, "Ceph"},
+        {0x01161970, "GFS2"},
+        {0x7461636f, "OCFS2"},
+        {0x0bd00bd0, "Lustre"},
+    }};
+    for (const auto& [known, name] : kFromElsewhere) {
+        if (known == type) {
+            return std::string(name);
+        }
     }
+    return std::nullopt;
 }
 
 Result<LedgerFile> inspectLedgerFile(const std::string& given, int known) {

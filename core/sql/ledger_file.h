@@ -25,8 +25,8 @@ struct LedgerFile {
 /// keeps its log), LedgerOnNetwork. `known` is the schema version that this program writes.
 [[nodiscard]] Result<LedgerFile> inspectLedgerFile(const std::string& given, int known);
 
-/// The name of a file system whose disk is in another machine, by the type that statfs() gives. SQLite's log needs memory
-/// and locks shared between processes, which those do not keep.
+/// The name of a file system whose disk is in another machine, by the type that statfs() gives. SQLite's log needs
+/// memory and locks shared between processes, which those do not keep.
 [[nodiscard]] std::optional<std::string> networkFileSystem(std::uint32_t type);
 
 } // namespace rw::sql

@@ -58,9 +58,9 @@ private:
             return refused(Code::LedgerNotWritable, "this user may not write its tables");
         }
         if (const int found = schemaVersion(m_connection); found > latestVersion()) {
-            return refuse(Code::LedgerNewer, {{"ledger", m_given},
-                                              {"found", std::int64_t{found}},
-                                              {"known", std::int64_t{latestVersion()}}});
+            return refuse(
+                Code::LedgerNewer,
+                {{"ledger", m_given}, {"found", std::int64_t{found}}, {"known", std::int64_t{latestVersion()}}});
         }
         return {};
     }

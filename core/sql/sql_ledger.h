@@ -16,8 +16,8 @@ class SqlLedger final : public desk::Ledger {
 public:
     explicit SqlLedger(std::unique_ptr<Connection> connection);
 
-    /// LedgerLost when the file has been moved or removed, or a newer program has changed the ledger's schema since it was
-    /// opened: what this one would write then could not be trusted.
+    /// LedgerLost when the file has been moved or removed, or a newer program has changed the ledger's schema since it
+    /// was opened: what this one would write then could not be trusted.
     [[nodiscard]] std::unique_ptr<desk::Transaction> begin(desk::Access access) override;
     [[nodiscard]] std::vector<desk::Finding> check() override;
     [[nodiscard]] std::int64_t changeCount() override;

@@ -9,16 +9,12 @@ namespace rw::sql {
 
 namespace {
 
-bool isSpace(char c) {
-    return std::isspace(static_cast<unsigned char>(c)) != 0;
-}
+bool isSpace(char c) { return std::isspace(static_cast<unsigned char>(c)) != 0; }
 bool startsName(char c) {
     // Bytes of UTF-8 beyond ASCII are letters to both engines.
     return std::isalpha(static_cast<unsigned char>(c)) != 0 || c == '_' || static_cast<unsigned char>(c) >= 0x80;
 }
-bool isNamePart(char c) {
-    return startsName(c) || std::isdigit(static_cast<unsigned char>(c)) != 0 || c == '$';
-}
+bool isNamePart(char c) { return startsName(c) || std::isdigit(static_cast<unsigned char>(c)) != 0 || c == '$'; }
 
 class Scanner {
 public:
@@ -101,14 +97,11 @@ private:
     void quoted(char quote, bool backslash) {
         const auto start = m_at++;
         while (m_at < m_sql.size()) {
-            if (backslash && peek() == '\\') {
-                m_at += 2;
-            } else if (peek() != quote) {
-                ++m_at;
-            } else if (peek(1) == quote) {
-                m_at += 2;
-            } else {
-                ++m_at;
+            const bool escaped = backslash && peek() == '\\';
+            const bool doubled = peek() == quote && peek(1) == quote;
+            const bool ends = peek() == quote && !doubled;
+            m_at += escaped || doubled ? 2 : 1;
+            if (ends) {
                 return;
             }
         }
@@ -165,8 +158,6 @@ private:
 
 } // namespace
 
-std::vector<SqlToken> scanSql(std::string_view sql, Dialect dialect) {
-    return Scanner(sql, dialect).run();
-}
+std::vector<SqlToken> scanSql(std::string_view sql, Dialect dialect) { return Scanner(sql, dialect).run(); }
 
 } // namespace rw::sql

@@ -16,7 +16,7 @@ struct SqlToken {
         Quoted,      ///< string, quoted name, dollar-quoted text, with its quotes
         Comment,     ///< -- to the end of the line, or between slash-star and star-slash
         Space,
-        Symbol,      ///< one character, or "::"
+        Symbol, ///< one character, or "::"
     };
     Kind kind;
     std::string_view text; ///< a view into what was scanned

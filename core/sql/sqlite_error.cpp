@@ -32,8 +32,7 @@ std::string joinedColumns(std::string_view columns) {
 
 bool noRoom(int code, int systemErrno) {
     return (code & 0xff) == SQLITE_FULL ||
-           ((code & 0xff) == SQLITE_IOERR &&
-            (systemErrno == ENOSPC || systemErrno == EDQUOT || systemErrno == EFBIG));
+           ((code & 0xff) == SQLITE_IOERR && (systemErrno == ENOSPC || systemErrno == EDQUOT || systemErrno == EFBIG));
 }
 
 } // namespace

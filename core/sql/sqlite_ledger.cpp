@@ -26,7 +26,7 @@ void createLedger(const std::string& path, Instant now) {
         useLog(*connection);
         migrate(*connection, migrations(Dialect::Sqlite), now);
         writeFirstFacts(*connection, now);
-    } // closing the last connection moves the log into the file
+    }                                // closing the last connection moves the log into the file
     (void)file.publishUnlessTaken(); // somebody else's, written meanwhile, serves as well
 }
 
@@ -59,9 +59,8 @@ Result<std::unique_ptr<Connection>> openExisting(const std::string& path, const 
             return tl::unexpected(contents.error());
         }
         useLog(*connection);
-        migrate(*connection, migrations(Dialect::Sqlite), now, [&](int version) {
-            copySqlite(path, path + ".version-" + std::to_string(version));
-        });
+        migrate(*connection, migrations(Dialect::Sqlite), now,
+                [&](int version) { copySqlite(path, path + ".version-" + std::to_string(version)); });
         return connection;
     } catch (const LedgerCorrupt& error) {
         return refused(Code::LedgerDamaged, error);

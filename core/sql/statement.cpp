@@ -16,9 +16,7 @@ namespace rw::sql {
 
 namespace {
 
-QString qstring(std::string_view text) {
-    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
+QString qstring(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
 
 bool isWholeNumber(const QVariant& value) {
     switch (value.typeId()) {
@@ -40,9 +38,7 @@ Statement::Statement(Connection& connection, std::string_view queryName)
     , m_name(queryName)
     , m_prepared(connection.borrow(queryName)) {}
 
-Statement::~Statement() {
-    m_connection.giveBack(m_name, std::move(m_prepared));
-}
+Statement::~Statement() { m_connection.giveBack(m_name, std::move(m_prepared)); }
 
 Statement& Statement::bindValue(std::string_view placeholder, const QVariant& value) {
     const auto name = qstring(placeholder);
@@ -72,9 +68,7 @@ Statement& Statement::bind(std::string_view placeholder, std::string_view value)
     return bindValue(placeholder, value.empty() ? QVariant(QStringLiteral("")) : QVariant(qstring(value)));
 }
 
-Statement& Statement::bind(std::string_view placeholder, std::nullopt_t) {
-    return bindValue(placeholder, QVariant());
-}
+Statement& Statement::bind(std::string_view placeholder, std::nullopt_t) { return bindValue(placeholder, QVariant()); }
 
 void Statement::run() {
     if (m_bound.size() != m_prepared->placeholders.size()) {
@@ -104,9 +98,7 @@ bool Statement::next() {
     return false;
 }
 
-int Statement::rowsAffected() const {
-    return m_prepared->query.numRowsAffected();
-}
+int Statement::rowsAffected() const { return m_prepared->query.numRowsAffected(); }
 
 std::int64_t Statement::insertedId() {
     if (!next()) {
@@ -123,9 +115,7 @@ QVariant Statement::value(std::string_view column) const {
     return m_prepared->query.value(found->second);
 }
 
-bool Statement::isNull(std::string_view column) const {
-    return value(column).isNull();
-}
+bool Statement::isNull(std::string_view column) const { return value(column).isNull(); }
 
 std::int64_t Statement::integer(std::string_view column) const {
     const auto found = value(column);
@@ -167,8 +157,6 @@ void Statement::wrongKind(std::string_view column, std::string_view kind) const 
     throw LedgerCorrupt("column " + std::string(column) + " is not " + std::string(kind) + " (" + m_name + ")");
 }
 
-std::string Statement::doing() const {
-    return m_name + m_ids;
-}
+std::string Statement::doing() const { return m_name + m_ids; }
 
 } // namespace rw::sql

@@ -19,8 +19,8 @@ namespace rw::sql {
 ///     lots.bind(":article", article.value()).run();
 ///     while (lots.next()) { use(lots.integer("id"), lots.text("tag")); }
 ///
-/// A name that is not in the query, a placeholder left unbound and a column that is not in the result are bugs and throw
-/// std::logic_error. What the engine refuses is a WorldError. Two uses of one query may be open at the same time.
+/// A name that is not in the query, a placeholder left unbound and a column that is not in the result are bugs and
+/// throw std::logic_error. What the engine refuses is a WorldError. Two uses of one query may be open at the same time.
 class Statement {
 public:
     /// `queryName` is that of queries/<name>.sql or queries/<name>.<dialect>.sql.

@@ -13,9 +13,7 @@ namespace {
 /// Any number, the same in every version of the program: who changes the schema holds it.
 constexpr std::string_view kTakeSchemaLock = "SELECT pg_advisory_xact_lock(5283920451)";
 
-bool isSqlite(const Connection& connection) {
-    return connection.dialect() == Dialect::Sqlite;
-}
+bool isSqlite(const Connection& connection) { return connection.dialect() == Dialect::Sqlite; }
 
 } // namespace
 
@@ -63,9 +61,7 @@ Work::Work(Work&& other) noexcept
     , m_queryOnly(other.m_queryOnly)
     , m_takesTurn(other.m_takesTurn) {}
 
-Work::~Work() {
-    end();
-}
+Work::~Work() { end(); }
 
 void Work::end() noexcept {
     if (m_connection == nullptr) {
@@ -83,7 +79,7 @@ void Work::end() noexcept {
             connection.execute("PRAGMA query_only = 0");
         }
     } catch (const WorldError&) {
-        // Said again by whoever uses the connection next.
+        // A connection that cannot do even this is lost, and says so to whoever uses it next.
     }
 }
 

@@ -62,7 +62,8 @@ TEST(SqliteError, NamesTheGuardAsPostgresWould) {
     EXPECT_EQ(sqliteGuard(SQLITE_CONSTRAINT_UNIQUE, "UNIQUE constraint failed: index 'usual_cut_one_each'"),
               "usual_cut_one_each");
     EXPECT_EQ(sqliteGuard(SQLITE_CONSTRAINT_NOTNULL, "NOT NULL constraint failed: lot.tag"), "lot_tag_not_null");
-    EXPECT_EQ(sqliteGuard(SQLITE_CONSTRAINT_PRIMARYKEY, "UNIQUE constraint failed: strung.job_event_id"), "strung_pkey");
+    EXPECT_EQ(sqliteGuard(SQLITE_CONSTRAINT_PRIMARYKEY, "UNIQUE constraint failed: strung.job_event_id"),
+              "strung_pkey");
     EXPECT_EQ(sqliteGuard(SQLITE_CONSTRAINT_FOREIGNKEY, "FOREIGN KEY constraint failed"), "foreign_key");
 }
 

@@ -43,6 +43,6 @@ private:
 
 } // namespace rw::sql::test
 
-#define ON_BOTH_ENGINES(Suite)                                                                                     \
-    INSTANTIATE_TEST_SUITE_P(Engines, Suite, testing::Values(rw::sql::Dialect::Sqlite, rw::sql::Dialect::Postgres), \
+#define ON_BOTH_ENGINES(Suite)                                                                                         \
+    INSTANTIATE_TEST_SUITE_P(Engines, Suite, testing::Values(rw::sql::Dialect::Sqlite, rw::sql::Dialect::Postgres),    \
                              rw::sql::test::engineName)

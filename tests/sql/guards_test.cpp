@@ -95,8 +95,8 @@ TEST_P(GuardsTest, ReplaceAndTruncateGoNoOtherWay) {
 }
 
 TEST_P(GuardsTest, AnIdNeverChanges) {
-    for (const std::string table : {"staff", "machine", "frame_model", "customer", "racket", "string_article", "lot",
-                                    "job_piece"}) {
+    for (const std::string table :
+         {"staff", "machine", "frame_model", "customer", "racket", "string_article", "lot", "job_piece"}) {
         if (onSqlite()) {
             EXPECT_EQ(guard("UPDATE " + table + " SET id = 99 WHERE id = 1"), table + "_id_fixed");
             EXPECT_EQ(guard("UPDATE " + table + " SET rowid = 99 WHERE id = 1"), table + "_id_fixed");

@@ -8,7 +8,8 @@
 namespace rw::sql::test {
 
 TEST(LedgerAddress, AnythingWithoutASchemeIsAFile) {
-    for (const std::string path : {"shop.ledger", "/srv/shop/the ledger", "./postgresql:", ":memory:", "Läden/蔵.ledger"}) {
+    for (const std::string path :
+         {"shop.ledger", "/srv/shop/the ledger", "./postgresql:", ":memory:", "Läden/蔵.ledger"}) {
         const auto address = LedgerAddress::parse(path);
         ASSERT_TRUE(address.has_value()) << path;
         EXPECT_EQ(address->engine(), LedgerAddress::Engine::Sqlite);
@@ -19,12 +20,12 @@ TEST(LedgerAddress, AnythingWithoutASchemeIsAFile) {
 
 TEST(LedgerAddress, SaysWhatIsMissingOrUnreadable) {
     EXPECT_EQ(LedgerAddress::parse("").error(), Refusal(Code::Missing, {{"what", "ledger"}}));
-    for (const std::string& text : {std::string("mysql://host/shop"), std::string("http://host/shop"),
-                                   std::string("postgresql://host"), std::string("postgresql://host/"),
-                                   std::string("postgresql://host/a/b"), std::string("postgresql://host:port/shop"),
-                                   std::string("postgresql://host/shop#there"),
-                                   std::string("postgresql://host/shop?sslmode=a;b"), std::string("shop\0ledger", 11),
-                                   std::string("shop\xff.ledger")}) {
+    for (const std::string& text :
+         {std::string("mysql://host/shop"), std::string("http://host/shop"), std::string("postgresql://host"),
+          std::string("postgresql://host/"), std::string("postgresql://host/a/b"),
+          std::string("postgresql://host:port/shop"), std::string("postgresql://host/shop#there"),
+          std::string("postgresql://host/shop?sslmode=a;b"), std::string("shop\0ledger", 11),
+          std::string("shop\xff.ledger")}) {
         const auto address = LedgerAddress::parse(text);
         ASSERT_FALSE(address.has_value()) << text;
         EXPECT_EQ(address.error().code(), Code::Unreadable) << text;

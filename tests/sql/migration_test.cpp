@@ -49,9 +49,7 @@ TEST_P(MigrationTest, StepsAreNumberedWithoutAGap) {
     }
 }
 
-TEST_P(MigrationTest, AnEmptyDatabaseHasNoVersion) {
-    EXPECT_EQ(schemaVersion(connection()), 0);
-}
+TEST_P(MigrationTest, AnEmptyDatabaseHasNoVersion) { EXPECT_EQ(schemaVersion(connection()), 0); }
 
 // In: an empty database. Out: every table of the first ledger, and the steps that a job may take.
 TEST_P(MigrationTest, FirstLedger) {
@@ -59,10 +57,10 @@ TEST_P(MigrationTest, FirstLedger) {
     EXPECT_EQ(schemaVersion(connection()), 1);
     EXPECT_EQ(value("SELECT name FROM schema_version WHERE version = 1"), "first_ledger");
     EXPECT_EQ(value("SELECT applied_at FROM schema_version WHERE version = 1"), "1700000000000");
-    for (const std::string table :
-         {"ledger", "setting", "staff", "machine", "frame_model", "usual_cut", "customer", "contact", "racket",
-          "string_article", "price_list", "price_line", "lot", "movement", "job", "job_piece", "attempt", "job_event",
-          "strung", "note", "charge", "payment", "telling", "handover"}) {
+    for (const std::string table : {"ledger",   "setting",  "staff",  "machine",        "frame_model", "usual_cut",
+                                    "customer", "contact",  "racket", "string_article", "price_list",  "price_line",
+                                    "lot",      "movement", "job",    "job_piece",      "attempt",     "job_event",
+                                    "strung",   "note",     "charge", "payment",        "telling",     "handover"}) {
         EXPECT_EQ(value("SELECT count(*) FROM " + table), "0") << table;
     }
     EXPECT_EQ(value("SELECT count(*) FROM job_transition"), "14");
@@ -84,9 +82,9 @@ TEST_P(MigrationTest, ShelfViews) {
 
 TEST_P(MigrationTest, TheLedgerAndTheRulesKnowTheSameSteps) {
     migrateTo(1);
-    const std::vector<std::string> states = {"", "logged", "on-the-machine", "strung", "collected", "waiting",
-                                             "withdrawn"};
-    const std::vector<std::string> kinds = {"logged", "taken",     "put-down", "cut",     "lost",     "strung",
+    const std::vector<std::string> states = {"",          "logged",  "on-the-machine", "strung",
+                                             "collected", "waiting", "withdrawn"};
+    const std::vector<std::string> kinds = {"logged",   "taken",     "put-down", "cut",     "lost",     "strung",
                                             "reopened", "collected", "waiting",  "resumed", "withdrawn"};
     for (const auto& state : states) {
         for (const auto& kind : kinds) {

@@ -86,8 +86,8 @@ TEST_F(PostgresLedgerTest, RefusesADatabaseThatIsNotUtf8) {
 }
 
 TEST_F(PostgresLedgerTest, RefusesADatabaseOfAnotherProgram) {
-    for (const std::string foreign : {"CREATE TABLE ledger (id INTEGER PRIMARY KEY)", "CREATE VIEW v AS SELECT 1 AS one",
-                                      "CREATE SEQUENCE s"}) {
+    for (const std::string foreign :
+         {"CREATE TABLE ledger (id INTEGER PRIMARY KEY)", "CREATE VIEW v AS SELECT 1 AS one", "CREATE SEQUENCE s"}) {
         const auto own = makePlace(Dialect::Postgres);
         own->connect()->execute(foreign);
         const auto refused = refusal(own->address());

@@ -30,9 +30,7 @@ std::string contentsOf(const fs::path& path) {
     return contents.str();
 }
 
-void writeFile(const fs::path& path, std::string_view contents) {
-    std::ofstream(path, std::ios::binary) << contents;
-}
+void writeFile(const fs::path& path, std::string_view contents) { std::ofstream(path, std::ios::binary) << contents; }
 
 std::string modeOf(const fs::path& path) {
     std::ostringstream text;

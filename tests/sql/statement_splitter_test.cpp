@@ -14,12 +14,8 @@ using testing::IsEmpty;
 
 namespace {
 
-std::vector<std::string> onSqlite(std::string_view sql) {
-    return splitStatements(sql, Dialect::Sqlite);
-}
-std::vector<std::string> onPostgres(std::string_view sql) {
-    return splitStatements(sql, Dialect::Postgres);
-}
+std::vector<std::string> onSqlite(std::string_view sql) { return splitStatements(sql, Dialect::Sqlite); }
+std::vector<std::string> onPostgres(std::string_view sql) { return splitStatements(sql, Dialect::Postgres); }
 
 } // namespace
 
@@ -71,15 +67,17 @@ TEST(StatementSplitter, KnowsDollarQuotesInPostgresOnly) {
 }
 
 TEST(StatementSplitter, KeepsATriggersBodyTogether) {
-    const std::string trigger = "CREATE TRIGGER t BEFORE INSERT ON x WHEN CASE WHEN NEW.a THEN 1 ELSE 0 END\n"
-                                "BEGIN\n"
-                                "    SELECT CASE WHEN NEW.a > 1 THEN CASE NEW.b WHEN 1 THEN RAISE(ABORT, 'a;b') END END;\n"
-                                "    UPDATE x SET \"end\" = 1;\n"
-                                "END";
+    const std::string trigger =
+        "CREATE TRIGGER t BEFORE INSERT ON x WHEN CASE WHEN NEW.a THEN 1 ELSE 0 END\n"
+        "BEGIN\n"
+        "    SELECT CASE WHEN NEW.a > 1 THEN CASE NEW.b WHEN 1 THEN RAISE(ABORT, 'a;b') END END;\n"
+        "    UPDATE x SET \"end\" = 1;\n"
+        "END";
     EXPECT_THAT(onSqlite(trigger + ";\nSELECT 2;"), ElementsAre(trigger, "SELECT 2"));
     EXPECT_THAT(onSqlite("create temp trigger t after delete on x begin delete from y; end; select 2"),
                 ElementsAre("create temp trigger t after delete on x begin delete from y; end", "select 2"));
-    const std::string atomic = "CREATE FUNCTION f() RETURNS int BEGIN ATOMIC SELECT 1; SELECT CASE WHEN true THEN 2 END; END";
+    const std::string atomic =
+        "CREATE FUNCTION f() RETURNS int BEGIN ATOMIC SELECT 1; SELECT CASE WHEN true THEN 2 END; END";
     EXPECT_THAT(onPostgres(atomic + "; SELECT 2"), ElementsAre(atomic, "SELECT 2"));
 }
 

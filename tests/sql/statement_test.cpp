@@ -48,4 +48,52 @@ TEST_P(StatementTest, AMistakeOfTheProgramIsAMistake) {
     EXPECT_THROW(insert.run(), std::logic_error);
 }
 
+TEST_P(StatementTest, TwoUsesOfOneQueryDoNotDisturbOneAnother) {
+    const auto connection = connectMigrated();
+    Statement outer(*connection, "list_schema");
+    outer.run();
+    int outerRows = 0;
+    int innerRows = 0;
+    while (outer.next()) {
+        ++outerRows;
+        Statement inner(*connection, "list_schema");
+        inner.run();
+        innerRows = 0;
+        while (inner.next()) {
+            ++innerRows;
+        }
+    }
+    EXPECT_GT(outerRows, 50);
+    EXPECT_EQ(outerRows, innerRows);
+}
+
+TEST_P(StatementTest, WhatTheEngineRefusesNamesTheQueryAndItsNumbersAndNoWords) {
+    const auto connection = connectMigrated();
+    auto work = Work::writing(*connection);
+    Statement insert(*connection, "insert_schema_version");
+    insert.bind(":version", 1).bind(":name", "Petra Lindobi").bind(":applied_at", 5);
+    try {
+        insert.run();
+        FAIL() << "a version is written once";
+    } catch (const LedgerGuard& guard) {
+        EXPECT_STREQ(guard.what(), "schema_version_pkey (insert_schema_version :version=1 :applied_at=5)");
+    }
+}
+
+TEST_P(StatementTest, ATextHoldsNoNul) {
+    const auto connection = connectMigrated();
+    Statement insert(*connection, "insert_schema_version");
+    EXPECT_THROW(insert.bind(":name", std::string_view("a\0b", 3)), LedgerGuard);
+}
+
+TEST_P(StatementTest, AnEmptyTextIsNotNothing) {
+    const auto connection = connectMigrated();
+    auto work = Work::writing(*connection);
+    Statement insert(*connection, "insert_schema_version");
+    insert.bind(":version", 7000).bind(":name", "").bind(":applied_at", 5).run();
+    EXPECT_EQ(connection->scalar("SELECT count(*) FROM schema_version WHERE name = ''"), "1");
+    insert.bind(":version", 7001).bind(":name", std::nullopt).bind(":applied_at", 5);
+    EXPECT_THROW(insert.run(), LedgerGuard);
+}
+
 } // namespace rw::sql::test

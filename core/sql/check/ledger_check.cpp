@@ -51,9 +51,7 @@ void apply(const Rule& rule, Connection& connection, std::vector<desk::Finding>&
 
 } // namespace
 
-int ruleCount() {
-    return static_cast<int>(kRules.size());
-}
+int ruleCount() { return static_cast<int>(kRules.size()); }
 
 std::vector<desk::Finding> checkLedger(Connection& connection) {
     std::vector<desk::Finding> findings = checkEngine(connection);

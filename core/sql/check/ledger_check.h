@@ -9,8 +9,8 @@
 namespace rw::sql {
 
 /// Proves on the stored rows what the guards promise, and that the guards stand: one finding for each row, guard or
-/// setting that is not as it should be, empty when all is well. Reads only. A ledger that cannot be read through any more
-/// is a finding too; throws WorldError for everything else, LedgerLost above all.
+/// setting that is not as it should be, empty when all is well. Reads only. A ledger that cannot be read through any
+/// more is a finding too; throws WorldError for everything else, LedgerLost above all.
 [[nodiscard]] std::vector<desk::Finding> checkLedger(Connection& connection);
 
 /// How many rules are proved by a query check_*.sql each.

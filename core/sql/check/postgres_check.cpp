@@ -60,6 +60,13 @@ void checkSchema(Connection& connection, Findings& findings) {
     }
 }
 
+/// How many rows of `table` (called "child" in it) meet `condition`.
+std::string rowsOf(Connection& connection, const std::string& table, const std::string& condition) {
+    std::string sql = "SELECT count(*) FROM ";
+    sql.append(table).append(" AS child WHERE ").append(condition);
+    return connection.scalar(sql);
+}
+
 void checkReferences(Connection& connection, Findings& findings) {
     Statement references(connection, "list_references");
     references.run();
@@ -67,13 +74,14 @@ void checkReferences(Connection& connection, Findings& findings) {
         const auto child = references.text("child");
         const auto column = references.text("child_column");
         const auto parent = references.text("parent");
-        const auto rows = connection.scalar("SELECT count(*) FROM " + child + " AS child WHERE child." + column +
-                                            " IS NOT NULL AND NOT EXISTS (SELECT 1 FROM " + parent +
-                                            " AS parent WHERE parent." + references.text("parent_column") +
-                                            " = child." + column + ")");
-        if (rows != "0") {
-            findings.push_back({kReferences, child + "." + column + ": for " + rows + " rows the " + parent +
-                                                 " is not there"});
+        std::string condition = "child.";
+        condition.append(column).append(" IS NOT NULL AND NOT EXISTS (SELECT 1 FROM ").append(parent);
+        condition.append(" AS parent WHERE parent.").append(references.text("parent_column"));
+        condition.append(" = child.").append(column).append(")");
+        if (const auto rows = rowsOf(connection, child, condition); rows != "0") {
+            std::string what = child;
+            what.append(".").append(column).append(": for ").append(rows).append(" rows the ").append(parent);
+            findings.push_back({kReferences, what.append(" is not there")});
         }
     }
 }
@@ -82,11 +90,10 @@ void checkColumns(Connection& connection, Findings& findings) {
     Statement checks(connection, "list_checks");
     checks.run();
     while (checks.next()) {
-        const auto rows = connection.scalar("SELECT count(*) FROM " + checks.text("owner") + " WHERE NOT (" +
-                                            checks.text("expression") + ")");
+        const auto owner = checks.text("owner");
+        const auto rows = rowsOf(connection, owner, "NOT (" + checks.text("expression") + ")");
         if (rows != "0") {
-            findings.push_back(
-                {kColumns, checks.text("owner") + ": " + rows + " rows break " + checks.text("name")});
+            findings.push_back({kColumns, owner + ": " + rows + " rows break " + checks.text("name")});
         }
     }
 }
@@ -98,8 +105,8 @@ std::vector<desk::Finding> checkPostgres(Connection& connection) {
     auto work = Work::reading(connection);
     checkSettings(connection, findings);
     if (const int version = schemaVersion(connection); version != latestVersion()) {
-        findings.push_back({kSettings, "its schema is " + std::to_string(version) + ", not " +
-                                           std::to_string(latestVersion())});
+        findings.push_back(
+            {kSettings, "its schema is " + std::to_string(version) + ", not " + std::to_string(latestVersion())});
     }
     checkSchema(connection, findings);
     checkReferences(connection, findings);
