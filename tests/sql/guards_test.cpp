@@ -65,8 +65,10 @@ TEST_P(GuardsTest, ReplaceAndTruncateGoNoOtherWay) {
         }
         EXPECT_EQ(guard("TRUNCATE lot CASCADE"), "lot_kept");
         EXPECT_EQ(guard("TRUNCATE job CASCADE"), "job_kept");
+        EXPECT_EQ(guard("DELETE FROM ledger_turn"), "ledger_turn_kept");
         return;
     }
+    write(connection(), {"UPDATE attempt SET lost_at = 30, lost_reason = 'kinked' WHERE id = 1"});
     // Also on a connection that has not set what ours sets.
     for (const std::string recursive : {"1", "0"}) {
         connection().execute("PRAGMA recursive_triggers = " + recursive);
@@ -91,12 +93,30 @@ TEST_P(GuardsTest, ReplaceAndTruncateGoNoOtherWay) {
         EXPECT_EQ(guard("INSERT OR REPLACE INTO lot (id, tag, article_id, kind, nominal_mm, price_minor, "
                         "shipping_minor, currency, received_at) VALUES (1, 'X', 1, 'reel', 1, 0, 0, 'GBP', 1)"),
                   "lot_kept");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO strung SELECT * FROM strung"), "strung_append_only");
+        for (const std::string table : {"job_piece", "ledger"}) {
+            EXPECT_EQ(guard("INSERT OR REPLACE INTO " + table + " SELECT * FROM " + table), table + "_kept");
+        }
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO attempt (id, job_piece_id, number, opened_at) VALUES (1, 1, 2, 31)"),
+                  "attempt_kept");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO job (id, number, request_key, customer_id, racket_id, method, "
+                        "short_side, mains_hundredths, mains_unit, crosses_hundredths, crosses_unit, logged_at, "
+                        "currency) VALUES (1, 2120, 'key-1', 1, 1, 'two-piece', 'left', 5200, 'lb', 5000, 'lb', 10, "
+                        "'GBP')"),
+                  "job_kept");
     }
 }
 
 TEST_P(GuardsTest, AnIdNeverChanges) {
-    for (const std::string table :
-         {"staff", "machine", "frame_model", "customer", "racket", "string_article", "lot", "job_piece"}) {
+    write(connection(),
+          {"INSERT INTO usual_cut (frame_model_id, role, cut_mm) VALUES (1, 'mains', 6200)",
+           "INSERT INTO contact (customer_id, kind, text) VALUES (1, 'phone', '0123')",
+           "INSERT INTO price_list (valid_from, currency, tax_rule) VALUES ('2025-01-01', 'GBP', 'included')",
+           "INSERT INTO price_line (price_list_id, line, kind, amount_minor, tax_hundredths_percent) "
+           "VALUES (1, 1, 'labour', 1400, 2000)",
+           "INSERT INTO note (job_id, words, at) VALUES (1, 'soft please', 1)"});
+    for (const std::string table : {"staff", "machine", "frame_model", "usual_cut", "customer", "contact", "racket",
+                                    "string_article", "price_list", "price_line", "lot", "job_piece", "note"}) {
         if (onSqlite()) {
             EXPECT_EQ(guard("UPDATE " + table + " SET id = 99 WHERE id = 1"), table + "_id_fixed");
             EXPECT_EQ(guard("UPDATE " + table + " SET rowid = 99 WHERE id = 1"), table + "_id_fixed");
