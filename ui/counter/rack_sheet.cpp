@@ -58,7 +58,7 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
 
     m_paidLine = m_sheet->addLine(tr("&Paid now"), {m_paid, m_way});
     m_takenLine = m_sheet->addLine(tr("&Taken by"), m_takenBy);
-    m_sheet->addLine(QString(), {m_handOver});
+    m_sheet->addLine(QString(), m_handOver);
     m_paidLine.note->watch(m_paid);
 
     connect(m_list, &QListView::activated, this, [this] { openCurrent(); });

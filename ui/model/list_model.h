@@ -24,7 +24,7 @@ public:
         return parent.isValid() ? 0 : static_cast<int>(m_rows.size());
     }
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override {
-        return checkIndex(index, CheckIndexOption::IndexIsValid) ? show(at(index.row()), role) : QVariant();
+        return index.isValid() ? show(at(index.row()), role) : QVariant();
     }
     void setRows(std::vector<Row> rows) {
         beginResetModel();

@@ -30,7 +30,7 @@ void ShelfModel::setShelf(std::vector<desk::ShelfString> shelf) {
 }
 
 const desk::ShelfLot* ShelfModel::lotAt(const QModelIndex& index) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) || index.column() == 0) {
+    if (!index.isValid() || index.column() == 0) {
         return nullptr;
     }
     const auto& lots = stringAt(index.row()).lots;
@@ -57,8 +57,7 @@ int ShelfModel::rowCount(const QModelIndex& parent) const {
 int ShelfModel::columnCount(const QModelIndex& parent) const { return parent.isValid() ? 0 : m_columns; }
 
 QVariant ShelfModel::data(const QModelIndex& index, int role) const {
-    if (!checkIndex(index, CheckIndexOption::IndexIsValid) ||
-        (role != Qt::DisplayRole && role != Qt::AccessibleTextRole)) {
+    if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::AccessibleTextRole)) {
         return {};
     }
     const auto& string = stringAt(index.row());

@@ -30,14 +30,15 @@ RacketPresenter::RacketPresenter(DeskRunner& runner, Shift& shift, std::chrono::
 void RacketPresenter::setPerson(const std::optional<desk::PersonFound>& person) {
     const bool same = person && m_person && person->customer.id == m_person->customer.id;
     m_person = person;
-    if (same && m_picked) {
-        const auto& rackets = m_person->rackets;
-        const auto now = std::ranges::find_if(
-            rackets, [&](const auto& racket) { return racket.racket.id == m_picked->racket.id; });
-        if (now != rackets.end()) {
-            m_picked = *now;
-            return;
+    if (same) {
+        // Read again, because somebody wrote: whoever is in the middle of choosing goes on choosing.
+        if (m_picked) {
+            const auto& rackets = m_person->rackets;
+            const auto now = std::ranges::find_if(
+                rackets, [&](const auto& racket) { return racket.racket.id == m_picked->racket.id; });
+            m_picked = now == rackets.end() ? m_picked : *now;
         }
+        return;
     }
     clear();
     if (m_person && m_person->rackets.size() == 1) {

@@ -57,7 +57,7 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
     m_labourLine = m_sheet->addLine(tr("&Labour"), m_labour);
     const auto ownLine = m_sheet->addLine(tr("Own s&tring"), m_ownString);
     const auto rushLine = m_sheet->addLine(tr("&Rush"), m_rush);
-    m_openLine = m_sheet->addLine(QString(), {m_open});
+    m_openLine = m_sheet->addLine(QString(), m_open);
     m_sheet->addStretch();
     shopLine.note->setNote(tr("as it stands on the card"));
     m_personLine.note->setNote(tr("everything that is written down says who did it"));

@@ -32,8 +32,10 @@ GuideWindow::GuideWindow(QWidget* parent)
 void GuideWindow::open(const QString& page) {
     const QString path = QFile::exists(pagePath(page)) ? pagePath(page) : pagePath(QStringLiteral("index"));
     m_text->setSource(QUrl(QStringLiteral("qrc") + path), QTextDocument::MarkdownResource);
+    if (isVisible()) {
+        raise();
+    }
     show();
-    raise();
     activateWindow();
     m_text->setFocus(Qt::OtherFocusReason);
 }

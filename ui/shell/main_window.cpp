@@ -239,7 +239,9 @@ void MainWindow::showKeys() {
             if (action->isEnabled() && !action->shortcut().isEmpty()) {
                 QString words = action->text();
                 words.remove(QLatin1Char('&'));
-                keys << action->shortcut().toString(QKeySequence::NativeText) + QLatin1Char(' ') + words.toLower();
+                QString key = action->shortcut().toString(QKeySequence::NativeText);
+                key.replace(QStringLiteral("Return"), tr("Enter"));
+                keys << key + QLatin1Char(' ') + words.toLower();
             }
         }
     } else if (m_pages->currentWidget() == m_history) {

@@ -14,7 +14,8 @@
 namespace rw::ui {
 
 namespace {
-constexpr int kBoard = 106;      ///< height of one board with what stands on it
+constexpr int kLowestBoard = 104; ///< height of one board with what stands on it
+constexpr int kHighestBoard = 150;
 constexpr int kBoardEdge = 5;    ///< the board itself
 constexpr int kLabelWidth = 366;
 constexpr int kLotWidth = 118;
@@ -104,11 +105,12 @@ ShelfView::ShelfView(ShelfModel* shelf, QWidget* parent)
     horizontalHeader()->hide();
     horizontalHeader()->setMinimumSectionSize(10);
     verticalHeader()->hide();
-    verticalHeader()->setDefaultSectionSize(kBoard);
+    verticalHeader()->setMinimumSectionSize(kLowestBoard);
     connect(shelf, &QAbstractItemModel::modelReset, this, [this] {
         for (int column = 0; column < m_shelf->columnCount(); ++column) {
             setColumnWidth(column, column == 0 ? kLabelWidth : kLotWidth);
         }
+        shareHeight();
     });
 }
 
@@ -117,6 +119,16 @@ void ShelfView::setCurrentLot(LotId lot) {
     if (index.isValid()) {
         setCurrentIndex(index);
     }
+}
+
+void ShelfView::shareHeight() {
+    const int boards = std::max(1, m_shelf->rowCount());
+    verticalHeader()->setDefaultSectionSize(std::clamp(viewport()->height() / boards, kLowestBoard, kHighestBoard));
+}
+
+void ShelfView::resizeEvent(QResizeEvent* event) {
+    QTableView::resizeEvent(event);
+    shareHeight();
 }
 
 void ShelfView::paintEvent(QPaintEvent* event) {

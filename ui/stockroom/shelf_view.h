@@ -35,8 +35,11 @@ public:
 protected:
     QModelIndex moveCursor(CursorAction action, Qt::KeyboardModifiers modifiers) override;
     void paintEvent(QPaintEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void shareHeight(); ///< as many boards as fit are seen, each with room for its reels
+
     ShelfModel* m_shelf;
 };
 

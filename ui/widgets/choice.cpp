@@ -3,8 +3,11 @@
 
 #include "ui/widgets/look.h"
 
+#include <QKeyEvent>
 #include <QPainter>
 #include <QWheelEvent>
+
+#include <algorithm>
 
 namespace rw::ui {
 
@@ -12,6 +15,7 @@ namespace {
 constexpr int kArrowWidth = 8;
 constexpr int kArrowHeight = 5;
 constexpr int kFromEdge = 8;
+constexpr int kOneWord = 800; ///< milliseconds within which letters belong to one word
 } // namespace
 
 Choice::Choice(QWidget* parent)
@@ -33,6 +37,40 @@ void Choice::paintEvent(QPaintEvent* event) {
     const double right = width() - kFromEdge;
     const double top = (height() - kArrowHeight) / 2.0;
     painter.drawPolygon(QPolygonF{{right - kArrowWidth, top}, {right, top}, {right - kArrowWidth / 2.0, top + kArrowHeight}});
+}
+
+void Choice::focusInEvent(QFocusEvent* event) {
+    m_typed.clear();
+    QComboBox::focusInEvent(event);
+}
+
+bool Choice::moveTo(const QString& start, int from) {
+    for (int i = 0; i < count(); ++i) {
+        const int row = (from + i) % count();
+        if (itemText(row).startsWith(start, Qt::CaseInsensitive)) {
+            setCurrentIndex(row);
+            return true;
+        }
+    }
+    return false;
+}
+
+void Choice::keyPressEvent(QKeyEvent* event) {
+    const QString letter = event->text();
+    const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
+    if (!plain || letter.isEmpty() || !letter.front().isPrint() || letter.front().isSpace()) {
+        QComboBox::keyPressEvent(event);
+        return;
+    }
+    const bool goesOn = !m_typed.isEmpty() && m_sinceTyped.elapsed() <= kOneWord;
+    m_sinceTyped.start();
+    if (goesOn && moveTo(m_typed + letter, std::max(0, currentIndex()))) {
+        m_typed += letter;
+        return;
+    }
+    // Not the rest of a word: a first letter, from the next choice on.
+    moveTo(letter, currentIndex() + 1);
+    m_typed = letter;
 }
 
 void Choice::wheelEvent(QWheelEvent* event) {

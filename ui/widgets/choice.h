@@ -2,11 +2,14 @@
 #pragma once
 
 #include <QComboBox>
+#include <QElapsedTimer>
+#include <QString>
 
 namespace rw::ui {
 
-/// A line on which one of several things is chosen. Typing its first letters moves to it, the arrow keys go one on; the
-/// wheel does nothing unless the keyboard is here, so that scrolling past changes nothing.
+/// A line on which one of several things is chosen. Typing its first letters moves to it, the same letter again to the
+/// next that begins with it; the arrow keys go one on. Whoever comes here begins a new word. The wheel does nothing
+/// unless the keyboard is here, so that scrolling past changes nothing.
 class Choice final : public QComboBox {
     Q_OBJECT
 
@@ -14,8 +17,17 @@ public:
     explicit Choice(QWidget* parent = nullptr);
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void focusInEvent(QFocusEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
     void wheelEvent(QWheelEvent* event) override;
+
+private:
+    /// Moves to the first choice from `from` on, round and back, that begins with `start`.
+    bool moveTo(const QString& start, int from);
+
+    QString m_typed;
+    QElapsedTimer m_sinceTyped;
 };
 
 } // namespace rw::ui

@@ -36,6 +36,10 @@ Sheet::Sheet(QWidget* parent)
 
 QLabel* Sheet::addLabel(const QString& label, QWidget* buddy) {
     auto* words = new QLabel(label, this);
+    // A label's letter goes to whatever takes the keyboard in the end.
+    while (buddy->focusProxy() != nullptr) {
+        buddy = buddy->focusProxy();
+    }
     words->setBuddy(buddy);
     words->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     QPalette quiet = words->palette();
@@ -46,11 +50,14 @@ QLabel* Sheet::addLabel(const QString& label, QWidget* buddy) {
 }
 
 Sheet::Line Sheet::addLine(const QString& label, QWidget* editor) {
-    if (editor->accessibleName().isEmpty()) {
-        editor->setAccessibleName(label);
+    if (editor->accessibleName().isEmpty() && !label.isEmpty()) {
+        QString name = label;
+        editor->setAccessibleName(name.remove(QLatin1Char('&')));
     }
     Line line{addLabel(label, editor), new MarginNote(this)};
-    m_grid->addWidget(editor, m_row, kWriteColumn);
+    // A button is as wide as its words, not as a line to write on.
+    const bool isButton = qobject_cast<QPushButton*>(editor) != nullptr;
+    m_grid->addWidget(editor, m_row, kWriteColumn, isButton ? Qt::AlignLeft : Qt::Alignment());
     m_grid->addWidget(line.note, m_row, kMarginColumn);
     m_notes << line.note;
     ++m_row;
@@ -62,9 +69,6 @@ Sheet::Line Sheet::addLine(const QString& label, const QList<QWidget*>& parts) {
     row->setSpacing(14);
     for (auto* part : parts) {
         row->addWidget(part, part->sizePolicy().horizontalStretch());
-    }
-    if (qobject_cast<QPushButton*>(parts.back()) != nullptr) {
-        row->addStretch(1);
     }
     Line line{addLabel(label, parts.front()), new MarginNote(this)};
     m_grid->addLayout(row, m_row, kWriteColumn);

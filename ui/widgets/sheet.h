@@ -25,7 +25,7 @@ public:
         QLabel* label;
         MarginNote* note;
     };
-    /// A line with one editor; the label is its accessible name.
+    /// A line with one editor, or a button; the label is its accessible name unless it has one.
     Line addLine(const QString& label, QWidget* editor);
     /// A line with several things side by side, each with an accessible name of its own.
     Line addLine(const QString& label, const QList<QWidget*>& parts);
