@@ -78,6 +78,12 @@ tl::unexpected<Refusal> refuseFile(Code code, const std::string& given, std::str
 
 bool mayWrite(const std::string& path) { return faccessat(AT_FDCWD, path.c_str(), W_OK, AT_EACCESS) == 0; }
 
+bool hasLog(const std::string& path) {
+    std::error_code error;
+    const auto size = fs::file_size(path + "-wal", error);
+    return !error && size > 0;
+}
+
 Result<void> inspectContents(const std::string& given, const std::string& path, std::uint64_t size, int known) {
     const Descriptor file(path);
     if (file.get() < 0) {
@@ -106,7 +112,9 @@ Result<void> inspectContents(const std::string& given, const std::string& path, 
         return refuse(Code::LedgerNewer,
                       {{"ledger", given}, {"found", std::int64_t{found}}, {"known", std::int64_t{known}}});
     }
-    if (size < header.fileSize()) {
+    // With a log beside it the file may have been left in the middle of taking the log's pages over, the first of which
+    // tells the new length. SQLite finishes that.
+    if (size < header.fileSize() && !hasLog(path)) {
         return refuseFile(Code::LedgerDamaged, given, "the end of the file is missing");
     }
     return {};

@@ -72,7 +72,18 @@ protected:
         EXPECT_EQ(everything(), before) << "something was touched";
     }
 
-    /// A ledger with a small shop, closed.
+    [[nodiscard]] std::string openedOrRefused() const { return refusedAs(path()); }
+
+    /// Fifty long settings.
+    static void stockSettings(Connection& connection) {
+        for (int i = 0; i < 50; ++i) {
+            const auto sql = "INSERT INTO setting (name, value) VALUES ('name " + std::to_string(i) + "', '" +
+                             std::string(9000, 'x') + "')";
+            write(connection, {sql});
+        }
+    }
+
+    /// A ledger, closed.
     void makeLedger() const {
         (void)mustOpen(path());
         write(*Connection::openSqlite(path()), {"DELETE FROM setting"});
@@ -159,6 +170,29 @@ TEST_F(SqliteLedgerTest, RefusesALedgerWhoseEndIsMissing) {
     expectRefusedAndUntouched(Code::LedgerDamaged, "the end of the file is missing");
     fs::resize_file(path(), 60);
     expectRefusedAndUntouched(Code::LedgerDamaged, "the file ends within its header");
+}
+
+// The process was killed while SQLite moved its log into the file: the first page is there and tells a length that the
+// file has not reached yet. The log still holds everything.
+TEST_F(SqliteLedgerTest, OpensALedgerThatWasLeftWhileItsLogWasTakenOver) {
+    makeLedger();
+    std::string before;
+    std::string log;
+    {
+        const auto connection = Connection::openSqlite(path());
+        connection->execute("PRAGMA wal_autocheckpoint = 0");
+        stockSettings(*connection);
+        before = contentsOf(path());
+        log = contentsOf(path("shop.ledger-wal"));
+    }
+    const auto after = contentsOf(path());
+    ASSERT_GT(after.size(), before.size());
+    writeFile(path(), after.substr(0, 4096) + before.substr(4096));
+    ASSERT_EQ(openedOrRefused(), refused(Code::LedgerDamaged, "the end of the file is missing")) << "without the log";
+    writeFile(path("shop.ledger-wal"), log);
+    EXPECT_EQ(openedOrRefused(), "opened");
+    EXPECT_EQ(Connection::openSqlite(path())->scalar("SELECT count(*) FROM setting"), "50");
+    EXPECT_THAT(mustOpen(path())->check(), testing::IsEmpty());
 }
 
 TEST_F(SqliteLedgerTest, RefusesALedgerWithADamagedPage) {
