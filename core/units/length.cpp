@@ -65,6 +65,9 @@ Result<Length> Length::tryParse(std::string_view text) {
         if (!whole) {
             return tl::unexpected(whole.error());
         }
+        if (*whole >= 12) {
+            return unreadable(); // a foot has no more; what is longer would also be too much for the sum below
+        }
         inches = *whole * 254;
         unit = "'";
     }

@@ -35,6 +35,8 @@ TEST(Length, RefusesWhatItCannotKeep) {
     EXPECT_EQ(refusal("abc"), Code::Unreadable);
     EXPECT_EQ(refusal("11.2 yards"), Code::Unreadable);
     EXPECT_EQ(refusal("11.2.3"), Code::Unreadable);
+    EXPECT_EQ(refusal("38' 12\""), Code::Unreadable);
+    EXPECT_EQ(refusal("0.00000000001' 999999999999\""), Code::Unreadable);
     EXPECT_EQ(refusal("11.2345"), Code::TooFine);
     EXPECT_EQ(refusal("10001"), Code::OutOfRange);
     EXPECT_EQ(refusal("999999999999"), Code::OutOfRange);
