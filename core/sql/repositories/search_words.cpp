@@ -5,8 +5,19 @@
 
 #include <algorithm>
 #include <limits>
+#include <optional>
 
 namespace rw::sql {
+
+namespace {
+/// Longer than any stored search key: a name has at most 200 letters, and the one that is spelled out the longest
+/// (U+FDFA) makes 18 of at most 3 bytes. SQLite refuses patterns from 50 000 bytes on.
+constexpr std::size_t kLongestWord = 16'000;
+
+std::optional<std::string> pattern(const std::string& word) {
+    return word.size() > kLongestWord ? std::nullopt : std::optional(holding(word));
+}
+} // namespace
 
 std::string holding(std::string_view part) {
     std::string pattern = "%";
@@ -32,7 +43,8 @@ SearchWords::SearchWords(std::string_view typed) {
 
 void SearchWords::bindTo(Statement& statement, int atMost) const {
     for (std::size_t i = 0; i < kInStatement; ++i) {
-        statement.bind(":word" + std::to_string(i + 1), i < m_words.size() ? holding(m_words[i]) : "%");
+        // Like NULL is nothing.
+        statement.bind(":word" + std::to_string(i + 1), i < m_words.size() ? pattern(m_words[i]) : "%");
     }
     statement.bind(":at_most", hasRest() ? std::numeric_limits<std::int64_t>::max() : std::int64_t{atMost});
 }

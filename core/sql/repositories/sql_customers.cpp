@@ -13,6 +13,8 @@
 namespace rw::sql {
 
 namespace {
+constexpr std::size_t kMostDigits = 200; ///< of a contact, by its length
+
 /// People with their contacts, one row a contact (or one without any), rows of one person together.
 std::vector<Customer> peopleIn(Statement& statement) {
     std::vector<Customer> people;
@@ -106,7 +108,7 @@ std::optional<Customer> SqlCustomers::get(CustomerId id) {
 std::vector<Customer> SqlCustomers::find(std::string_view text, int atMost) {
     const SearchWords words(text);
     std::string digits = digitsOf(text);
-    if (digits.size() < 2) {
+    if (digits.size() < 2 || digits.size() > kMostDigits) {
         digits.clear(); // one digit is in nearly every number
     }
     Statement statement(m_connection, "find_customers");

@@ -148,6 +148,19 @@ TEST_P(CustomersTest, AreFoundByWhatWasTypedAndNotByWhatSqlMakesOfIt) {
     EXPECT_EQ(customers().get(named).value().name, ":name $1 ? ::text {0}");
 }
 
+TEST_P(CustomersTest, NobodyIsFoundByMoreThanANameCanHold) {
+    // SQLite takes no pattern of more than 50 000 bytes (sqlite.org, "Implementation Limits", 8).
+    addWithPhone("Petra Lindobi", "0771");
+    EXPECT_THAT(found(times(60'000, "p")), IsEmpty());
+    EXPECT_THAT(found(times(30'000, "_")), IsEmpty());
+    EXPECT_THAT(found(times(60'000, "7")), IsEmpty());
+    EXPECT_THAT(found("petra " + times(60'000, "p")), IsEmpty());
+    EXPECT_THAT(found(times(60'000, "p") + " 0771"), ElementsAre("Petra Lindobi")) << "by her number";
+    const std::string longest = times(200, "\uFDFA"); // no letter is spelled out longer
+    add(longest);
+    EXPECT_THAT(found(longest), ElementsAre(longest));
+}
+
 TEST_P(CustomersTest, WhoWasRemovedIsNotFoundButStillThere) {
     const auto id = addWithPhone("Petra Lindobi", "0771");
     connection().execute("UPDATE customer SET removed_at = 1");

@@ -87,6 +87,7 @@ TEST_P(FramesTest, AreFoundByEveryWordByName) {
     EXPECT_THAT(found("six word frame name missing"), IsEmpty());
     EXPECT_THAT(found("%"), IsEmpty());
     EXPECT_THAT(found("1_0"), IsEmpty());
+    EXPECT_THAT(found(std::string(60'000, 'a')), IsEmpty());
 }
 
 TEST_P(FramesTest, AreNamedInEightyLettersAtMost) {
