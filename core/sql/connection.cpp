@@ -55,6 +55,7 @@ void Connection::open(const QString& what) {
 
 std::unique_ptr<Connection> Connection::openSqlite(const std::string& path) {
     std::unique_ptr<Connection> connection(new Connection(Dialect::Sqlite, QStringLiteral("QSQLITE")));
+    connection->m_file = std::make_unique<OpenFile>(path);
     connection->m_database.setDatabaseName(qstring(path));
     connection->open(qstring(path));
     connection->set("busy_timeout", std::to_string(kTurnMilliseconds));

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/sql/dialect.h"
+#include "core/sql/open_file.h"
 
 #include <QSqlDatabase>
 #include <QSqlQuery>
@@ -72,6 +73,7 @@ private:
     void set(std::string_view setting, std::string_view value);
     [[nodiscard]] QSqlQuery run(std::string_view sql);
 
+    std::unique_ptr<OpenFile> m_file; ///< of SQLite; outlives the database
     Dialect m_dialect;
     QString m_name;
     QSqlDatabase m_database;

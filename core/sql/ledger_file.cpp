@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sql/ledger_file.h"
 
+#include "core/sql/open_file.h"
+
 #include <fcntl.h>
 #include <sys/stat.h>
 #include <sys/vfs.h>
@@ -189,7 +191,11 @@ Result<LedgerFile> inspectLedgerFile(const std::string& given, int known) {
         return tl::unexpected(place.error());
     }
     if (exists) {
-        if (auto contents = inspectContents(given, path, static_cast<std::uint64_t>(facts.st_size), known); !contents) {
+        Result<void> contents; // of one that is open here somebody looked at them before opening it
+        (void)OpenFile::unlessOpen(facts.st_dev, facts.st_ino, [&] {
+            contents = inspectContents(given, path, static_cast<std::uint64_t>(facts.st_size), known);
+        });
+        if (!contents) {
             return tl::unexpected(contents.error());
         }
         if (!mayWrite(path)) {
