@@ -72,7 +72,9 @@ void LedgerThread::perform(const Task& task) {
     try {
         if (!m_ledger) {
             m_ledger = m_open();
-            m_seenChanges = m_ledger->changeCount();
+            // Nobody knows what others did since it was lost: the next look finds a change.
+            m_seenChanges = m_ledger->changeCount() - (m_openedBefore ? 1 : 0);
+            m_openedBefore = true;
         }
         task.work(*m_ledger);
     } catch (...) {

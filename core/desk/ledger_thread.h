@@ -62,7 +62,7 @@ public:
     }
 
     /// From now on looks every `interval` whether another connection changed the ledger (Ledger::changeCount) and posts
-    /// `changed` when it did. Only looks while the ledger is open and nothing waits.
+    /// `changed` when it did, or when the ledger was opened anew. Only looks while it is open and nothing waits.
     void watchChanges(std::chrono::milliseconds interval, std::function<void()> changed);
 
 private:
@@ -86,6 +86,7 @@ private:
     Post m_post;
     std::unique_ptr<Ledger> m_ledger; ///< touched by the thread only
     std::int64_t m_seenChanges = 0;   ///< likewise
+    bool m_openedBefore = false;      ///< likewise
     std::mutex m_mutex;
     std::condition_variable m_wake;
     std::deque<Task> m_tasks;

@@ -146,6 +146,25 @@ TEST_F(LedgerThreadTest, AnotherConnectionsChangeIsTold) {
     EXPECT_EQ(times, 1) << "one change is told once, and our own are not";
 }
 
+TEST_F(LedgerThreadTest, WhatOthersDidWhileTheLedgerWasLostIsTold) {
+    LedgerThread thread(opener(), atOnce());
+    ASSERT_TRUE(answer(thread, addSomebody));
+    std::promise<void> told;
+    std::atomic<int> times = 0;
+    thread.watchChanges(1ms, [&] {
+        if (++times == 1) {
+            told.set_value();
+        }
+    });
+    ASSERT_TRUE(answer(thread, addSomebody));
+    EXPECT_EQ(times, 0) << "the first opening is no news";
+    EXPECT_THROW((void)answer(thread, [](Transaction&) -> Result<int> { throw LedgerLost("gone"); }), LedgerLost);
+    ASSERT_TRUE(answer(thread, addSomebody)); // opens it anew; what it then counts says nothing of before
+    EXPECT_EQ(told.get_future().wait_for(10s), std::future_status::ready);
+    ASSERT_TRUE(answer(thread, addSomebody));
+    EXPECT_EQ(times, 1);
+}
+
 TEST_F(LedgerThreadTest, GoingDownFinishesTheWorkAtHandAndDropsWhatWaits) {
     std::promise<void> dropped;
     std::promise<void> atWork;
