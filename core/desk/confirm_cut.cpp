@@ -55,7 +55,8 @@ Result<Lot> lotToCut(Transaction& ledger, const Job& job, const JobPiece& piece,
     if (!lot) {
         return lot;
     }
-    const bool fitsOwner = !lot->owner || *lot->owner == job.customer;
+    // Who pays for the shop's string keeps their own; who brought string may be helped out with the shop's.
+    const bool fitsOwner = !lot->owner || (piece.source != PieceSource::ShopLot && *lot->owner == job.customer);
     if (lot->article != piece.article || !fitsOwner) {
         return refuse(Code::WrongLot, {{"lot", lot->tag}, {"string", article->name}});
     }

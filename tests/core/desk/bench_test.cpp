@@ -156,6 +156,23 @@ TEST_P(Bench, AnotherLotServesWhenStringAndOwnerFit) {
     EXPECT_FALSE(done->lot->sealed);
 }
 
+TEST_P(Bench, WhoPaysForTheShopsStringKeepsTheirOwn) {
+    ASSERT_TRUE(receive(delivery("L", "Petra 1", metres(22), personCalled("Lindobi").customer.id)));
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    const Job paysForString = logged(racket, draftFor(racket, "L", "L", "52", "50"), "shop's string");
+    ASSERT_TRUE(take(*paysForString.id));
+    ConfirmCut command = cutting(*paysForString.id, PieceRole::Whole, metres(10.8));
+    command.lot = lot("Petra 1").id;
+    EXPECT_EQ(refused(command), Code::WrongLot);
+    EXPECT_EQ(lot("Petra 1").length, metres(22));
+
+    IntakeDraft draft = draftFor(racketOf("Lindobi", "Aldermoor 98", "B"), "L", "L", "52", "50");
+    draft.mains.source = PieceSource::CustomersLot;
+    const Job own = logged(racketOf("Lindobi", "Aldermoor 98", "B"), draft, "own reel");
+    ASSERT_TRUE(take(*own.id));
+    EXPECT_EQ(cut(cutting(*own.id, PieceRole::Whole, metres(10.8)))->lot->length, metres(11.2));
+}
+
 TEST_P(Bench, APlanThatALotCannotHoldAnyMoreMovesUnlessItIsPinned) {
     // K-2 was planned for the mains; somebody finds less on it
     ASSERT_TRUE(correct("K-2", metres(6.0)));
