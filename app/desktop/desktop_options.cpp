@@ -55,8 +55,8 @@ std::optional<DesktopOptions> readOptions(const QStringList& arguments, int& exi
         return mistake(tr("What is “%1”? A ledger is named with --ledger.").arg(parser.positionalArguments().front()));
     }
     if (!stations.contains(parser.value(station))) {
-        return mistake(tr("There is no station “%1”. The stations are counter, bench and stockroom.")
-                           .arg(parser.value(station)));
+        return mistake(
+            tr("There is no station “%1”. The stations are counter, bench and stockroom.").arg(parser.value(station)));
     }
     if (parser.isSet(demo) && parser.isSet(ledger)) {
         return mistake(tr("--demo works on a ledger of its own; leave --ledger out."));

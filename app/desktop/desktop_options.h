@@ -10,7 +10,7 @@ namespace rw::desktop {
 
 /// What the desktop was asked for on its command line.
 struct DesktopOptions {
-    QString ledger;  ///< the path of a file or a postgresql:// address
+    QString ledger; ///< the path of a file or a postgresql:// address
     bool demo = false;
     QString pictures; ///< the folder for pictures; "" : a window is opened
     QString station = QStringLiteral("counter");

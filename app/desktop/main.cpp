@@ -25,7 +25,8 @@ namespace {
 /// A ledger that cannot be worked on: said in a dialog and on standard error.
 int refuseToOpen(const QString& why) {
     std::fprintf(stderr, "reelwright: %s\n", qUtf8Printable(why));
-    QMessageBox box(QMessageBox::Critical, QCoreApplication::translate("Desktop", "Reelwright"), why, QMessageBox::Close);
+    QMessageBox box(QMessageBox::Critical, QCoreApplication::translate("Desktop", "Reelwright"), why,
+                    QMessageBox::Close);
     box.exec();
     return 2;
 }
@@ -41,8 +42,8 @@ std::optional<QString> prepare(const sql::LedgerAddress& address, bool demo, Ins
         if (!demo) {
             return std::nullopt;
         }
-        const auto stocked = desk::inTransaction(
-            **ledger, desk::Access::Write, [now](desk::Transaction& transaction) -> Result<void> {
+        const auto stocked =
+            desk::inTransaction(**ledger, desk::Access::Write, [now](desk::Transaction& transaction) -> Result<void> {
                 const auto facts = desk::shopFacts(transaction, now);
                 if (!facts) {
                     return tl::unexpected<Refusal>(facts.error());
@@ -57,7 +58,7 @@ std::optional<QString> prepare(const sql::LedgerAddress& address, bool demo, Ins
 
 int openDesktop(const DesktopOptions& options) {
     const SystemClock clock;
-    const QString where = options.demo              ? ownLedgerPath(QStringLiteral("demo"))
+    const QString where = options.demo               ? ownLedgerPath(QStringLiteral("demo"))
                           : options.ledger.isEmpty() ? ownLedgerPath(QStringLiteral("ledger"))
                                                      : options.ledger;
     const auto address = sql::LedgerAddress::parse(where.toStdString());
@@ -99,8 +100,8 @@ int main(int argc, char** argv) {
     if (!options) {
         return exitCode;
     }
-    rw::ui::lookLikeReelwright(application, rw::ui::wantsDark(application) ? rw::ui::Palette::dark()
-                                                                           : rw::ui::Palette::light());
+    rw::ui::lookLikeReelwright(application,
+                               rw::ui::wantsDark(application) ? rw::ui::Palette::dark() : rw::ui::Palette::light());
     if (!options->pictures.isEmpty()) {
         return rw::desktop::drawPictures(options->pictures);
     }

@@ -17,7 +17,7 @@ namespace rw::desktop {
 /// One picture: what somebody did in the window before it was taken.
 struct Scene {
     QString name;
-    bool stocked; ///< with the invented shop; else on a new ledger
+    bool stocked;                                  ///< with the invented shop; else on a new ledger
     std::function<QWidget*(ui::MainWindow&)> play; ///< gives the window that is drawn
 };
 

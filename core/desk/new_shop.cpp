@@ -16,10 +16,9 @@ constexpr int kThickest = 2000;
 
 tl::unexpected<Refusal> outOfRange(std::string_view what, std::int64_t value, std::int64_t lowest,
                                    std::int64_t highest) {
-    return refuse(Code::OutOfRange, {{"what", std::string(what)},
-                                     {"text", std::to_string(value)},
-                                     {"lowest", lowest},
-                                     {"highest", highest}});
+    return refuse(
+        Code::OutOfRange,
+        {{"what", std::string(what)}, {"text", std::to_string(value)}, {"lowest", lowest}, {"highest", highest}});
 }
 
 tl::unexpected<Refusal> mismatch(const Currency& left, const Currency& right) {
@@ -77,7 +76,8 @@ Result<void> setUpShop(Transaction& ledger, const NewShop& wanted, Instant now) 
         shop.set(setting::kTimeZone, wanted.timeZone);
     }
     shop.add(StaffMember{std::nullopt, *person});
-    shop.add(Machine{.id = std::nullopt, .name = *machine, .unit = wanted.unit, .stepHundredths = wanted.stepHundredths});
+    shop.add(
+        Machine{.id = std::nullopt, .name = *machine, .unit = wanted.unit, .stepHundredths = wanted.stepHundredths});
 
     PriceList prices{.id = 0,
                      .validFrom = localDate(readSettings(shop).workshop.hours, now),

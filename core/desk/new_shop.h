@@ -20,8 +20,8 @@ struct NewShop {
     std::optional<Money> ownStringLabour; ///< nothing: the same
     std::optional<Money> rush;            ///< nothing: rush costs nothing more
 };
-/// Sets an empty ledger up: open Monday to Saturday from 10 to 18 until the shop says otherwise. Missing {name, machine},
-/// TooLong, OutOfRange (the step), CurrencyMismatch; ImpossibleValue when somebody works here already.
+/// Sets an empty ledger up: open Monday to Saturday from 10 to 18 until the shop says otherwise. Missing {name,
+/// machine}, TooLong, OutOfRange (the step), CurrencyMismatch; ImpossibleValue when somebody works here already.
 [[nodiscard]] Result<void> setUpShop(Transaction& ledger, const NewShop& shop, Instant now);
 
 struct NewString {

@@ -13,11 +13,11 @@ struct ShopFacts {
     std::string name;     ///< "" while nobody has named it
     std::string timeZone; ///< IANA name
     Currency currency;
-    std::vector<StaffMember> staff; ///< by id
-    std::vector<Machine> machines;  ///< by name
+    std::vector<StaffMember> staff;     ///< by id
+    std::vector<Machine> machines;      ///< by name
     std::vector<StringArticle> strings; ///< by code
-    std::vector<PriceLine> extras;  ///< that today's price list offers
-    bool hasPrices = false;         ///< a price list is valid today
+    std::vector<PriceLine> extras;      ///< that today's price list offers
+    bool hasPrices = false;             ///< a price list is valid today
     /// Nobody has ever worked here: the shop must be set up before it can take a racket in.
     [[nodiscard]] bool isNew() const { return staff.empty() || machines.empty() || !hasPrices; }
 };

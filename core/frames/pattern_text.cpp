@@ -48,8 +48,8 @@ Result<Pattern> patternFromText(std::string_view text) {
     }
     const bool separated = between.empty() || between == "x" || between == "X" || between == "/" || between == "*" ||
                            between == "\xC3\x97"; // ×
-    const bool atBothEnds = !text.empty() && (isDigit(text.front()) || text.front() == ' ') &&
-                            (isDigit(text.back()) || text.back() == ' ');
+    const bool atBothEnds =
+        !text.empty() && (isDigit(text.front()) || text.front() == ' ') && (isDigit(text.back()) || text.back() == ' ');
     if (numbers.size() != 2 || !separated || !atBothEnds) {
         return refuse(Code::Unreadable, {{"what", "pattern"}, {"text", std::string(text)}});
     }

@@ -22,7 +22,7 @@
 namespace rw::ui {
 
 namespace {
-constexpr int kQueueWidth = 352;
+constexpr int kQueueWidth = 380;
 constexpr int kReasons = 8;
 } // namespace
 
@@ -207,9 +207,10 @@ void BenchStation::showQueue() {
 }
 
 void BenchStation::showCard() {
-    const QString instead = m_presenter->isLoaded() && m_presenter->queue().empty()
-                                ? tr("Nothing waits for the bench.\nA racket comes here when the counter has logged it.")
-                                : QString();
+    const QString instead =
+        m_presenter->isLoaded() && m_presenter->queue().empty()
+            ? tr("Nothing waits for the bench.\nA racket comes here when the counter has logged it.")
+            : QString();
     m_card->show(m_presenter->card(), m_shift.zone(), instead);
     showPrompt();
     enableKeys();
@@ -218,10 +219,17 @@ void BenchStation::showCard() {
 void BenchStation::showPrompt() {
     QString words;
     switch (m_presenter->step()) {
-    case BenchPresenter::Step::Nothing: break;
-    case BenchPresenter::Step::Take: words = takeText(m_shift.machineName(*m_shift.machine())); break;
-    case BenchPresenter::Step::Cut: words = cutText(*m_presenter->nextToCut()); break;
-    case BenchPresenter::Step::Finish: words = finishText(); break;
+    case BenchPresenter::Step::Nothing:
+        break;
+    case BenchPresenter::Step::Take:
+        words = takeText(m_shift.machineName(*m_shift.machine()));
+        break;
+    case BenchPresenter::Step::Cut:
+        words = cutText(*m_presenter->nextToCut());
+        break;
+    case BenchPresenter::Step::Finish:
+        words = finishText();
+        break;
     }
     m_prompt->setText(words.isEmpty() ? QString() : tr("Enter ▸ %1").arg(words));
 }
@@ -254,10 +262,17 @@ void BenchStation::next() {
         return;
     }
     switch (m_presenter->step()) {
-    case BenchPresenter::Step::Nothing: break;
-    case BenchPresenter::Step::Take: m_presenter->take(); break;
-    case BenchPresenter::Step::Cut: openCut(); break;
-    case BenchPresenter::Step::Finish: openFinish(); break;
+    case BenchPresenter::Step::Nothing:
+        break;
+    case BenchPresenter::Step::Take:
+        m_presenter->take();
+        break;
+    case BenchPresenter::Step::Cut:
+        openCut();
+        break;
+    case BenchPresenter::Step::Finish:
+        openFinish();
+        break;
     }
 }
 

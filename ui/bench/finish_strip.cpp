@@ -37,8 +37,9 @@ void FinishStrip::start(const desk::JobCard& card) {
     m_crosses->setValue(card.crosses ? card.crosses->nearest() : card.job.asked.crosses);
     m_words->clear();
     const QString asked = tr("asked %1").arg(tensionPairText(card.job.asked));
-    m_line.note->setNote(card.machine ? tr("%1; the dial of %2. Enter finishes.").arg(asked, fromUtf8(card.machine->name))
-                                      : tr("%1. Enter finishes.").arg(asked));
+    m_line.note->setNote(card.machine
+                             ? tr("%1; the dial of %2. Enter finishes.").arg(asked, fromUtf8(card.machine->name))
+                             : tr("%1. Enter finishes.").arg(asked));
     m_mains->setFocus(Qt::OtherFocusReason);
     m_mains->selectAll();
 }

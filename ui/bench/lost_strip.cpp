@@ -14,8 +14,8 @@
 namespace rw::ui {
 
 namespace {
-constexpr LostReason kReasons[] = {LostReason::CameShort, LostReason::Kinked,      LostReason::Nicked,
-                                   LostReason::Snapped,   LostReason::MisWoven,    LostReason::WrongString,
+constexpr LostReason kReasons[] = {LostReason::CameShort,  LostReason::Kinked,   LostReason::Nicked,
+                                   LostReason::Snapped,    LostReason::MisWoven, LostReason::WrongString,
                                    LostReason::FaultyReel, LostReason::Other};
 } // namespace
 
@@ -47,7 +47,8 @@ void LostStrip::start(const std::vector<const desk::CardPiece*>& pieces) {
     for (const auto* piece : pieces) {
         const DoneCut& cut = *piece->piece.current().cut;
         m_roles.push_back(piece->piece.role);
-        m_cuts.push_back({tr("%1 %2 off %3").arg(pieceWord(piece->piece.role), lengthText(cut.length), fromUtf8(cut.lotTag))});
+        m_cuts.push_back(
+            {tr("%1 %2 off %3").arg(pieceWord(piece->piece.role), lengthText(cut.length), fromUtf8(cut.lotTag))});
     }
     write();
 }

@@ -72,8 +72,7 @@ void CounterStation::makeKeys() {
         }
     });
     addKey(tr("&As last time"), {QKeySequence(Qt::Key_F5)}, [this] { m_intakeSheet->repeatLast(false); });
-    addKey(tr("As &strung then"), {QKeySequence(Qt::SHIFT | Qt::Key_F5)},
-           [this] { m_intakeSheet->repeatLast(true); });
+    addKey(tr("As &strung then"), {QKeySequence(Qt::SHIFT | Qt::Key_F5)}, [this] { m_intakeSheet->repeatLast(true); });
     addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
     addKey(tr("Of this &person"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });

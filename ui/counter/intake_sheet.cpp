@@ -118,10 +118,22 @@ void IntakeSheet::fillExtras() {
 }
 
 void IntakeSheet::orderTabs() {
-    QList<QWidget*> order{m_personFinder->line(), m_newPerson->name(),    m_newPerson->phone(), m_racketFinder->line(),
-                          m_newFrame->name(),     m_newFrame->sport(),    m_newFrame->pattern(), m_newFrame->mark(),
-                          m_mains->strings(),     m_mains->sources(),     m_crosses->strings(), m_crosses->sources(),
-                          m_mainsTension,         m_crossesTension,       m_method,             m_side,
+    QList<QWidget*> order{m_personFinder->line(),
+                          m_newPerson->name(),
+                          m_newPerson->phone(),
+                          m_racketFinder->line(),
+                          m_newFrame->name(),
+                          m_newFrame->sport(),
+                          m_newFrame->pattern(),
+                          m_newFrame->mark(),
+                          m_mains->strings(),
+                          m_mains->sources(),
+                          m_crosses->strings(),
+                          m_crosses->sources(),
+                          m_mainsTension,
+                          m_crossesTension,
+                          m_method,
+                          m_side,
                           m_rush};
     for (auto* extra : m_extras) {
         order << extra;

@@ -20,6 +20,8 @@
 #include "ui/widgets/pattern_edit.h"
 #include "ui/widgets/tension_edit.h"
 
+#include <algorithm>
+
 // How the sheet goes on from line to line, and what its margin says.
 namespace rw::ui {
 
@@ -69,6 +71,7 @@ void IntakeSheet::personPicked() {
     m_racket.setPerson(picked);
     m_racketFinder->setEnabled(picked.has_value());
     showInTheShop();
+    showPreview();
     if (picked && !sameAsBefore) {
         enter();
     }
@@ -120,9 +123,8 @@ void IntakeSheet::connectRacket() {
             m_newFrame->start(chosen.typed, QString::fromStdString(m_racket.nextMark(chosen.typed.toStdString())));
         }
     });
-    connect(m_newFrame, &NewFrameForm::wanted, this, [this](const FrameModel& frame, const QString& mark) {
-        m_racket.addNew(frame, mark.toStdString());
-    });
+    connect(m_newFrame, &NewFrameForm::wanted, this,
+            [this](const FrameModel& frame, const QString& mark) { m_racket.addNew(frame, mark.toStdString()); });
     connect(m_newFrame, &NewFrameForm::incomplete, this, [this] {
         if (m_newFrame->pattern()->isBlank()) {
             m_newFrameLine.note->setProblem(sentenceFor(*m_newFrame->pattern()->problem()));
@@ -206,7 +208,9 @@ void IntakeSheet::takeOverForm() {
     m_side->setCurrentIndex(form.shortSide ? m_side->findData(static_cast<int>(*form.shortSide)) : 0);
     m_rush->setChecked(form.rush);
     for (auto* extra : m_extras) {
-        extra->setValue(0);
+        const auto wanted = std::ranges::find_if(
+            form.extras, [&](const auto& named) { return fromUtf8(named.first) == extra->accessibleName(); });
+        extra->setValue(wanted == form.extras.end() ? 0 : wanted->second);
     }
     m_note->setText(form.note);
     m_filling = false;
@@ -257,16 +261,35 @@ void IntakeSheet::showPreview() {
     }
     for (const Lacking lacking : m_intake.lacking()) {
         switch (lacking) {
-        case Lacking::Person: break;
-        case Lacking::Racket: needed << tr("a racket"); break;
-        case Lacking::Strings: needed << tr("a string"); break;
-        case Lacking::Tensions: needed << tr("two tensions"); break;
-        case Lacking::SomebodyWorking: needed << tr("who is working (F2)"); break;
+        case Lacking::Person:
+            break;
+        case Lacking::Racket:
+            needed << tr("a racket");
+            break;
+        case Lacking::Strings:
+            needed << tr("a string");
+            break;
+        case Lacking::Tensions:
+            needed << tr("two tensions");
+            break;
+        case Lacking::SomebodyWorking:
+            needed << tr("who is working (F2)");
+            break;
         }
     }
     m_outcome->setStillNeeded(stillNeededText(needed));
-    const auto& racket = m_racket.picked();
-    m_tensionLine.note->setNote(racket ? markedText(racket->frame.marked) : QString());
+    // The pair is read back as it was understood: "-2 lb" and "52,5" become what will stand on the card.
+    QStringList tensions;
+    if (m_intake.form().mainsTension && m_intake.form().crossesTension) {
+        tensions << tensionPairText({*m_intake.form().mainsTension, *m_intake.form().crossesTension});
+    }
+    if (const auto& racket = m_racket.picked()) {
+        const QString marked = markedText(racket->frame.marked);
+        if (!marked.isEmpty()) {
+            tensions << marked;
+        }
+    }
+    m_tensionLine.note->setNote(tensions.join(QStringLiteral("; ")));
 
     const auto& preview = m_intake.preview();
     if (!preview) {
@@ -284,8 +307,8 @@ void IntakeSheet::showPreview() {
             : QString());
     if (preview->shortSide) {
         const auto& side = *preview->shortSide;
-        m_methodLine.note->setNote(tr("short side %1: %2\n%3")
-                                       .arg(shortSideWhere(side), shortSideHowLong(side), sideFromText(side)));
+        m_methodLine.note->setNote(
+            tr("short side %1: %2\n%3").arg(shortSideWhere(side), shortSideHowLong(side), sideFromText(side)));
         m_methodLine.note->setWarning(side.againstChoice ? tr("the frame's side stands") : QString());
     } else {
         m_methodLine.note->clearAll();

@@ -59,8 +59,11 @@ void NewFrameForm::keyPressEvent(QKeyEvent* event) {
         Q_EMIT wanted(frame, m_mark->text().trimmed());
         return;
     }
-    case Qt::Key_Escape: Q_EMIT dropped(); return;
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Escape:
+        Q_EMIT dropped();
+        return;
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 

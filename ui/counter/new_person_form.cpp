@@ -49,8 +49,11 @@ void NewPersonForm::keyPressEvent(QKeyEvent* event) {
             Q_EMIT wanted(customer());
         }
         return;
-    case Qt::Key_Escape: Q_EMIT dropped(); return;
-    default: QWidget::keyPressEvent(event);
+    case Qt::Key_Escape:
+        Q_EMIT dropped();
+        return;
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 

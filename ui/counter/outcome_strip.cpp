@@ -94,9 +94,7 @@ void OutcomeStrip::showNothing(const QString& why) {
     setThinking(false);
 }
 
-void OutcomeStrip::setStillNeeded(const QString& needed) {
-    m_needed->setText(needed);
-}
+void OutcomeStrip::setStillNeeded(const QString& needed) { m_needed->setText(needed); }
 
 void OutcomeStrip::setThinking(bool thinking) {
     // Old numbers stay readable, but nobody should read them out.

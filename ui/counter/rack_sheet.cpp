@@ -170,7 +170,8 @@ void RackSheet::keyPressEvent(QKeyEvent* event) {
             Q_EMIT left();
         }
         return;
-    default: QWidget::keyPressEvent(event);
+    default:
+        QWidget::keyPressEvent(event);
     }
 }
 

@@ -14,7 +14,7 @@
 namespace rw::ui {
 
 namespace {
-constexpr qint64 kProposed = 0;     ///< the lot that the shop proposes
+constexpr qint64 kProposed = 0;      ///< the lot that the shop proposes
 constexpr qint64 kCustomersSet = -1; ///< other values are ids of lots
 } // namespace
 

@@ -54,10 +54,14 @@ QString HistoryModel::note(int row) const { return fromUtf8(at(row).job.note); }
 
 QVariant HistoryModel::show(const desk::HistoryEntry& entry, int role) const {
     switch (role) {
-    case Qt::DisplayRole: return QString(dateOf(entry, m_zone) + QStringLiteral(": ") + pairOf(entry));
-    case DetailRole: return QString(whatOf(entry) + QStringLiteral(". ") + factsOf(entry));
-    case AsideRole: return stateWithShape(entry.job.state);
-    default: return {};
+    case Qt::DisplayRole:
+        return QString(dateOf(entry, m_zone) + QStringLiteral(": ") + pairOf(entry));
+    case DetailRole:
+        return QString(whatOf(entry) + QStringLiteral(". ") + factsOf(entry));
+    case AsideRole:
+        return stateWithShape(entry.job.state);
+    default:
+        return {};
     }
 }
 

@@ -27,16 +27,19 @@ int JobLineModel::rowOf(JobId id) const {
 
 QVariant JobLineModel::show(const desk::JobLine& line, int role) const {
     switch (role) {
-    case Qt::DisplayRole: return jobLineTitle(line);
+    case Qt::DisplayRole:
+        return jobLineTitle(line);
     case DetailRole: {
         QStringList facts{fromUtf8(line.customer), fromUtf8(line.strings), tensionPairText(line.asked)};
         if (line.state != JobState::Logged) {
-            facts << stateWithShape(line.state);
+            facts.prepend(stateWithShape(line.state)); // in front, where a narrow list does not cut it off
         }
         return facts.join(QStringLiteral(" · "));
     }
-    case AsideRole: return line.promised ? promiseText(*line.promised, m_now, m_zone) : QString();
-    default: return {};
+    case AsideRole:
+        return line.promised ? promiseText(*line.promised, m_now, m_zone) : QString();
+    default:
+        return {};
     }
 }
 

@@ -8,10 +8,14 @@ namespace rw::ui {
 
 QVariant LotLifeModel::show(const LifeRow& row, int role) const {
     switch (role) {
-    case Qt::DisplayRole: return movementText(row.movement, row.jobNumber);
-    case DetailRole: return row.who;
-    case AsideRole: return momentText(row.movement.by.at, m_zone);
-    default: return {};
+    case Qt::DisplayRole:
+        return movementText(row.movement, row.jobNumber);
+    case DetailRole:
+        return row.who;
+    case AsideRole:
+        return momentText(row.movement.by.at, m_zone);
+    default:
+        return {};
     }
 }
 

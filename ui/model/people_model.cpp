@@ -41,9 +41,12 @@ QVariant PeopleModel::show(const PeopleRow& row, int role) const {
     switch (role) {
     case Qt::DisplayRole:
         return row.person ? fromUtf8(row.person->customer.name) : tr("+ somebody new: %1").arg(row.typed);
-    case DetailRole: return row.person ? rackets(*row.person) : tr("takes a name; a phone number helps next time");
-    case AsideRole: return row.person ? contacts(row.person->customer) : QString();
-    default: return {};
+    case DetailRole:
+        return row.person ? rackets(*row.person) : tr("takes a name; a phone number helps next time");
+    case AsideRole:
+        return row.person ? contacts(row.person->customer) : QString();
+    default:
+        return {};
     }
 }
 

@@ -23,28 +23,37 @@ QVariant RacketChoiceModel::show(const RacketRow& row, int role) const {
     if (row.own) {
         const auto& last = row.own->lastJob;
         switch (role) {
-        case Qt::DisplayRole: return ownName(*row.own);
+        case Qt::DisplayRole:
+            return ownName(*row.own);
         case DetailRole:
             return last ? tr("last %1, %2").arg(askedAndStrungText(*last), shortDateText(last->logged, m_zone))
                         : tr("never strung here");
-        case AsideRole: return frameFacts(row.own->frame);
-        default: return {};
+        case AsideRole:
+            return frameFacts(row.own->frame);
+        default:
+            return {};
         }
     }
     if (row.known) {
         switch (role) {
-        case Qt::DisplayRole: return tr("+ another %1").arg(fromUtf8(row.known->name));
-        case DetailRole: return tr("a frame the shop knows, new for this person");
-        case AsideRole: return frameFacts(*row.known);
-        default: return {};
+        case Qt::DisplayRole:
+            return tr("+ another %1").arg(fromUtf8(row.known->name));
+        case DetailRole:
+            return tr("a frame the shop knows, new for this person");
+        case AsideRole:
+            return frameFacts(*row.known);
+        default:
+            return {};
         }
     }
     switch (role) {
     case Qt::DisplayRole:
         return row.typed.isEmpty() ? tr("+ a frame nobody has heard of")
                                    : tr("+ a frame nobody has heard of: %1").arg(row.typed);
-    case DetailRole: return tr("takes a name, a sport and a pattern");
-    default: return {};
+    case DetailRole:
+        return tr("takes a name, a sport and a pattern");
+    default:
+        return {};
     }
 }
 

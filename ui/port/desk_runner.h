@@ -44,36 +44,38 @@ desk::CancelToken ask(DeskRunner& runner, desk::Access access, QObject* who, Use
         }
     };
     if constexpr (std::is_void_v<Value>) {
-        runner.run(access, token, std::move(useCase),
-                   [asker, token, done = std::move(done)](Result<void> result) mutable {
-                       if (asker && !token.isCancelled()) {
-                           done(std::move(result));
-                       }
-                   },
-                   std::move(whenFailed));
+        runner.run(
+            access, token, std::move(useCase),
+            [asker, token, done = std::move(done)](Result<void> result) mutable {
+                if (asker && !token.isCancelled()) {
+                    done(std::move(result));
+                }
+            },
+            std::move(whenFailed));
     } else {
         // A writing use case may run more than once; the last run's value is the one that was committed.
         auto value = std::make_shared<std::optional<Value>>();
-        runner.run(access, token,
-                   [value, useCase = std::move(useCase)](desk::Transaction& ledger) -> Result<void> {
-                       auto result = useCase(ledger);
-                       if (!result) {
-                           return tl::unexpected<Refusal>(std::move(result).error());
-                       }
-                       value->emplace(std::move(*result));
-                       return {};
-                   },
-                   [asker, token, value, done = std::move(done)](Result<void> result) mutable {
-                       if (!asker || token.isCancelled()) {
-                           return;
-                       }
-                       if (!result) {
-                           done(Result<Value>(tl::unexpected<Refusal>(std::move(result).error())));
-                       } else {
-                           done(Result<Value>(std::move(**value)));
-                       }
-                   },
-                   std::move(whenFailed));
+        runner.run(
+            access, token,
+            [value, useCase = std::move(useCase)](desk::Transaction& ledger) -> Result<void> {
+                auto result = useCase(ledger);
+                if (!result) {
+                    return tl::unexpected<Refusal>(std::move(result).error());
+                }
+                value->emplace(std::move(*result));
+                return {};
+            },
+            [asker, token, value, done = std::move(done)](Result<void> result) mutable {
+                if (!asker || token.isCancelled()) {
+                    return;
+                }
+                if (!result) {
+                    done(Result<Value>(tl::unexpected<Refusal>(std::move(result).error())));
+                } else {
+                    done(Result<Value>(std::move(**value)));
+                }
+            },
+            std::move(whenFailed));
     }
     return token;
 }

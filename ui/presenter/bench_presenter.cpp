@@ -35,19 +35,19 @@ void BenchPresenter::loadQueue() {
              }
              m_queue = std::move(*queue);
              m_loaded = true;
-             const bool gone = m_selected && std::ranges::none_of(m_queue, [&](const auto& line) {
-                                   return line.id == *m_selected;
-                               });
+             const bool gone =
+                 m_selected && std::ranges::none_of(m_queue, [&](const auto& line) { return line.id == *m_selected; });
              if (gone) {
                  m_selected.reset();
                  m_card.reset();
                  m_cardAsked.cancel();
              }
              if (!m_selected && !m_queue.empty()) {
-                 // A racket on a machine is never left half strung: it comes before whatever is promised first.
-                 const auto onMachine = std::ranges::find_if(
-                     m_queue, [](const auto& line) { return line.state == JobState::OnTheMachine; });
-                 m_selected = onMachine == m_queue.end() ? m_queue.front().id : onMachine->id;
+                 // When the bench opens, a racket that lies on a machine comes before whatever is promised first. Later
+                 // the one on the other machine is somebody else's work.
+                 const JobState first = m_worked ? JobState::Logged : JobState::OnTheMachine;
+                 const auto next = std::ranges::find_if(m_queue, [&](const auto& line) { return line.state == first; });
+                 m_selected = next == m_queue.end() ? m_queue.front().id : next->id;
                  loadCard();
              }
              Q_EMIT queueChanged();
@@ -77,17 +77,16 @@ void BenchPresenter::loadCard() {
     const auto line = std::ranges::find_if(m_queue, [&](const auto& l) { return l.id == *m_selected; });
     const bool onMachine = line != m_queue.end() && line->state == JobState::OnTheMachine;
     const auto machine = onMachine ? std::nullopt : shift().machine();
-    m_cardAsked = read([job = *m_selected, machine](desk::Transaction& ledger) {
-                           return desk::jobCard(ledger, job, machine);
-                       },
-                       [this](Result<desk::JobCard> card) {
-                           if (!card) {
-                               Q_EMIT refused(card.error());
-                               return;
-                           }
-                           m_card = std::move(*card);
-                           Q_EMIT cardChanged();
-                       });
+    m_cardAsked =
+        read([job = *m_selected, machine](desk::Transaction& ledger) { return desk::jobCard(ledger, job, machine); },
+             [this](Result<desk::JobCard> card) {
+                 if (!card) {
+                     Q_EMIT refused(card.error());
+                     return;
+                 }
+                 m_card = std::move(*card);
+                 Q_EMIT cardChanged();
+             });
 }
 
 bool BenchPresenter::isOnTheMachine() const { return m_card && m_card->job.state == JobState::OnTheMachine; }
@@ -153,18 +152,20 @@ void BenchPresenter::act(UseCase useCase, Done done) {
         return;
     }
     m_acting = true;
-    write(std::move(useCase),
-          [this, done = std::move(done)](auto result) {
-              m_acting = false;
-              if (!result) {
-                  Q_EMIT refused(result.error());
-                  refresh();
-                  return;
-              }
-              done(*result);
-              refresh();
-          },
-          [this] { m_acting = false; });
+    write(
+        std::move(useCase),
+        [this, done = std::move(done)](auto result) {
+            m_acting = false;
+            if (!result) {
+                Q_EMIT refused(result.error());
+                refresh();
+                return;
+            }
+            m_worked = true;
+            done(*result);
+            refresh();
+        },
+        [this] { m_acting = false; });
 }
 
 void BenchPresenter::take() {

@@ -71,6 +71,7 @@ private:
 
     std::vector<desk::JobLine> m_queue;
     bool m_loaded = false;
+    bool m_worked = false; ///< something was done here since it opened
     bool m_acting = false; ///< a command is on its way; a second press waits for its answer
     std::optional<JobId> m_selected;
     std::optional<desk::JobCard> m_card;

@@ -98,10 +98,7 @@ void IntakePresenter::repeatLast(Repeat which) {
     const TensionPair& tensions = which == Repeat::AsStrung ? last.strung->tensions : last.asked;
     form.mainsTension = tensions.mains;
     form.crossesTension = tensions.crosses;
-    form.method = last.method;
-    if (last.method == Method::OnePiece) {
-        form.shortSide = last.shortSide;
-    }
+    form.method = last.method; // its side comes along by itself, as last time, unless the frame now forces one
     form.note = QString::fromStdString(last.note);
     form.rush = m_form.rush;
     form.extras = m_form.extras;
@@ -138,9 +135,8 @@ void IntakePresenter::askPreview() {
         return;
     }
     m_thinking = true;
-    m_asking = read([draft = *asked, now = shift().now()](desk::Transaction& ledger) {
-                        return desk::previewIntake(ledger, draft, now);
-                    },
+    m_asking = read([draft = *asked, now = shift().now()](
+                        desk::Transaction& ledger) { return desk::previewIntake(ledger, draft, now); },
                     [this](Result<desk::IntakePreview> preview) {
                         m_thinking = false;
                         m_preview.reset();
@@ -176,12 +172,8 @@ void IntakePresenter::log() {
         return;
     }
     m_logging = true;
-    const desk::LogJob command{m_requestKey,
-                               m_racket->racket.customer,
-                               *m_racket->racket.id,
-                               *draft(),
-                               m_form.note.trimmed().toStdString(),
-                               std::nullopt,
+    const desk::LogJob command{m_requestKey, m_racket->racket.customer,           *m_racket->racket.id,
+                               *draft(),     m_form.note.trimmed().toStdString(), std::nullopt,
                                by()};
     write([command](desk::Transaction& ledger) { return desk::logJob(ledger, command); },
           [this](Result<Job> job) {

@@ -102,22 +102,23 @@ void PersonPresenter::add(const Customer& customer) {
         return;
     }
     m_adding = true;
-    write([customer](desk::Transaction& ledger) -> Result<desk::PersonFound> {
-              const auto id = desk::addCustomer(ledger, customer);
-              if (!id) {
-                  return tl::unexpected<Refusal>(id.error());
-              }
-              return desk::person(ledger, *id);
-          },
-          [this](Result<desk::PersonFound> person) {
-              m_adding = false;
-              if (person) {
-                  pick(*person);
-              } else {
-                  Q_EMIT addRefused(person.error());
-              }
-          },
-          [this] { m_adding = false; });
+    write(
+        [customer](desk::Transaction& ledger) -> Result<desk::PersonFound> {
+            const auto id = desk::addCustomer(ledger, customer);
+            if (!id) {
+                return tl::unexpected<Refusal>(id.error());
+            }
+            return desk::person(ledger, *id);
+        },
+        [this](Result<desk::PersonFound> person) {
+            m_adding = false;
+            if (person) {
+                pick(*person);
+            } else {
+                Q_EMIT addRefused(person.error());
+            }
+        },
+        [this] { m_adding = false; });
 }
 
 } // namespace rw::ui

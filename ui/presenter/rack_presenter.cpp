@@ -22,23 +22,24 @@ void RackPresenter::open(JobId job) {
         Job job;
         Money owed;
     };
-    read([job](desk::Transaction& ledger) -> Result<Owing> {
-             auto found = ledger.jobs().get(job);
-             if (!found) {
-                 return refuse(Code::NotFound, {{"what", "job"}, {"text", std::to_string(job.value())}});
-             }
-             const Money owed = found->total - ledger.jobs().paid(job);
-             return Owing{std::move(*found), owed};
-         },
-         [this](Result<Owing> owing) {
-             if (!owing) {
-                 Q_EMIT refused(owing.error());
-                 return;
-             }
-             m_opened = std::move(owing->job);
-             m_owed = owing->owed;
-             Q_EMIT openedChanged();
-         });
+    read(
+        [job](desk::Transaction& ledger) -> Result<Owing> {
+            auto found = ledger.jobs().get(job);
+            if (!found) {
+                return refuse(Code::NotFound, {{"what", "job"}, {"text", std::to_string(job.value())}});
+            }
+            const Money owed = found->total - ledger.jobs().paid(job);
+            return Owing{std::move(*found), owed};
+        },
+        [this](Result<Owing> owing) {
+            if (!owing) {
+                Q_EMIT refused(owing.error());
+                return;
+            }
+            m_opened = std::move(owing->job);
+            m_owed = owing->owed;
+            Q_EMIT openedChanged();
+        });
 }
 
 void RackPresenter::close() {

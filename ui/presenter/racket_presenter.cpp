@@ -85,16 +85,17 @@ void RacketPresenter::matchOwn() {
 
 void RacketPresenter::search() {
     m_search.cancel();
-    m_search = read([text = m_text.toStdString()](desk::Transaction& ledger) { return desk::findFrames(ledger, text, 8); },
-                    [this](Result<std::vector<FrameModel>> frames) {
-                        m_searched = true;
-                        if (frames) {
-                            for (const auto& frame : *frames) {
-                                m_choices.push_back({std::nullopt, frame});
-                            }
-                        }
-                        Q_EMIT choicesChanged();
-                    });
+    m_search =
+        read([text = m_text.toStdString()](desk::Transaction& ledger) { return desk::findFrames(ledger, text, 8); },
+             [this](Result<std::vector<FrameModel>> frames) {
+                 m_searched = true;
+                 if (frames) {
+                     for (const auto& frame : *frames) {
+                         m_choices.push_back({std::nullopt, frame});
+                     }
+                 }
+                 Q_EMIT choicesChanged();
+             });
 }
 
 void RacketPresenter::pick(const RacketChoice& choice) {
@@ -111,9 +112,10 @@ void RacketPresenter::pick(const RacketChoice& choice) {
 std::string RacketPresenter::nextMark(const std::string& frameName) const {
     for (char letter = 'A'; letter <= 'Z'; ++letter) {
         const std::string mark(1, letter);
-        const bool taken = m_person && std::ranges::any_of(m_person->rackets, [&](const auto& racket) {
-                               return searchKey(racket.frame.name) == searchKey(frameName) && racket.racket.mark == mark;
-                           });
+        const bool taken =
+            m_person && std::ranges::any_of(m_person->rackets, [&](const auto& racket) {
+                return searchKey(racket.frame.name) == searchKey(frameName) && racket.racket.mark == mark;
+            });
         if (!taken) {
             return mark;
         }
@@ -133,40 +135,41 @@ void RacketPresenter::addRacket(std::optional<FrameModelId> known, const FrameMo
         RacketId racket;
         desk::PersonFound person;
     };
-    write([known, frame, mark, customer](desk::Transaction& ledger) -> Result<Added> {
-              auto frameId = known;
-              if (!frameId) {
-                  const auto added = desk::addFrame(ledger, frame);
-                  if (!added) {
-                      return tl::unexpected<Refusal>(added.error());
-                  }
-                  frameId = *added;
-              }
-              const auto racket = desk::addRacket(ledger, Racket{std::nullopt, customer, *frameId, mark});
-              if (!racket) {
-                  return tl::unexpected<Refusal>(racket.error());
-              }
-              auto person = desk::person(ledger, customer);
-              if (!person) {
-                  return tl::unexpected<Refusal>(person.error());
-              }
-              return Added{*racket, std::move(*person)};
-          },
-          [this](Result<Added> added) {
-              m_adding = false;
-              if (!added) {
-                  Q_EMIT addRefused(added.error());
-                  return;
-              }
-              m_person = std::move(added->person);
-              for (const auto& racket : m_person->rackets) {
-                  if (racket.racket.id == added->racket) {
-                      m_picked = racket;
-                  }
-              }
-              Q_EMIT pickedChanged();
-          },
-          [this] { m_adding = false; });
+    write(
+        [known, frame, mark, customer](desk::Transaction& ledger) -> Result<Added> {
+            auto frameId = known;
+            if (!frameId) {
+                const auto added = desk::addFrame(ledger, frame);
+                if (!added) {
+                    return tl::unexpected<Refusal>(added.error());
+                }
+                frameId = *added;
+            }
+            const auto racket = desk::addRacket(ledger, Racket{std::nullopt, customer, *frameId, mark});
+            if (!racket) {
+                return tl::unexpected<Refusal>(racket.error());
+            }
+            auto person = desk::person(ledger, customer);
+            if (!person) {
+                return tl::unexpected<Refusal>(person.error());
+            }
+            return Added{*racket, std::move(*person)};
+        },
+        [this](Result<Added> added) {
+            m_adding = false;
+            if (!added) {
+                Q_EMIT addRefused(added.error());
+                return;
+            }
+            m_person = std::move(added->person);
+            for (const auto& racket : m_person->rackets) {
+                if (racket.racket.id == added->racket) {
+                    m_picked = racket;
+                }
+            }
+            Q_EMIT pickedChanged();
+        },
+        [this] { m_adding = false; });
 }
 
 } // namespace rw::ui

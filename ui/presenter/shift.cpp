@@ -54,6 +54,19 @@ void Shift::setMachine(MachineId machine) {
     }
 }
 
+void Shift::setTrouble(const QString& trouble) {
+    if (m_trouble != trouble) {
+        m_trouble = trouble;
+        Q_EMIT troubleChanged();
+    }
+}
+
+void Shift::commandAnswered() {
+    if (--m_underWay == 0) {
+        Q_EMIT allAnswered();
+    }
+}
+
 By Shift::by(std::string_view station) const {
     assert(m_staff.has_value());
     return {*m_staff, std::string(station), now()};
@@ -71,9 +84,7 @@ QString Shift::machineName(MachineId id) const {
 
 const desk::Machine* Shift::machineOf(MachineId id) const { return m_shop ? find(m_shop->machines, id) : nullptr; }
 
-const StringArticle* Shift::article(StringArticleId id) const {
-    return m_shop ? find(m_shop->strings, id) : nullptr;
-}
+const StringArticle* Shift::article(StringArticleId id) const { return m_shop ? find(m_shop->strings, id) : nullptr; }
 
 TensionUnit Shift::usualUnit() const {
     return m_shop && !m_shop->machines.empty() ? m_shop->machines.front().unit : TensionUnit::Pound;

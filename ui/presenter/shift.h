@@ -47,7 +47,19 @@ public:
     /// The unit that a bare number is read in when nothing else says so: that of the shop's first machine.
     [[nodiscard]] TensionUnit usualUnit() const;
 
+    /// What is wrong with the ledger, as a sentence; "" while it answers. There is one ledger, so whoever hears from it
+    /// speaks for all.
+    [[nodiscard]] const QString& trouble() const { return m_trouble; }
+    void setTrouble(const QString& trouble);
+
+    /// Commands that were given and whose answer has not come yet.
+    [[nodiscard]] int underWay() const { return m_underWay; }
+    void commandGiven() { ++m_underWay; }
+    void commandAnswered();
+
 Q_SIGNALS:
+    void troubleChanged();
+    void allAnswered(); ///< nothing is under way any more
     void shopChanged();
     void staffChanged();
     void machineChanged();
@@ -57,6 +69,8 @@ private:
     std::optional<desk::ShopFacts> m_shop;
     std::optional<StaffId> m_staff;
     std::optional<MachineId> m_machine;
+    QString m_trouble;
+    int m_underWay = 0;
 };
 
 } // namespace rw::ui

@@ -11,13 +11,6 @@ StationPresenter::StationPresenter(DeskRunner& runner, Shift& shift, std::string
     , m_shift(shift)
     , m_station(std::move(station)) {}
 
-void StationPresenter::noteTrouble(const std::exception_ptr& error) { setTrouble(sentenceFor(error)); }
-
-void StationPresenter::setTrouble(const QString& trouble) {
-    if (m_trouble != trouble) {
-        m_trouble = trouble;
-        Q_EMIT troubleChanged();
-    }
-}
+void StationPresenter::noteTrouble(const std::exception_ptr& error) { m_shift.setTrouble(sentenceFor(error)); }
 
 } // namespace rw::ui

@@ -14,7 +14,7 @@
 namespace rw::ui {
 
 /// What the presenters of all stations share: asking the ledger without waiting for it, and saying so when it
-/// cannot be reached. State changes are announced by changed(); nothing typed is ever lost by trouble.
+/// cannot be reached. Nothing typed is ever lost by trouble.
 class StationPresenter : public QObject {
     Q_OBJECT
 
@@ -23,11 +23,9 @@ public:
     virtual void refresh() = 0;
 
     /// What is wrong with the ledger, as a sentence; "" while it answers.
-    [[nodiscard]] const QString& trouble() const { return m_trouble; }
+    [[nodiscard]] const QString& trouble() const { return m_shift.trouble(); }
 
 Q_SIGNALS:
-    void changed();
-    void troubleChanged();
     /// Something was written, so what others show may be old.
     void ledgerWritten();
 
@@ -45,39 +43,46 @@ protected:
     /// `failed` is called after the trouble was noted, for whoever must take something back.
     template<class UseCase, class Done>
     desk::CancelToken write(UseCase useCase, Done done, std::function<void()> failed = {}) {
-        return call(desk::Access::Write, std::move(useCase),
-                    [this, done = std::move(done)](auto result) mutable {
-                        const bool written = result.has_value();
-                        done(std::move(result));
-                        if (written) {
-                            Q_EMIT ledgerWritten();
-                        }
-                    },
-                    std::move(failed));
+        m_shift.commandGiven();
+        return call(
+            desk::Access::Write, std::move(useCase),
+            [this, done = std::move(done)](auto result) mutable {
+                const bool written = result.has_value();
+                done(std::move(result));
+                if (written) {
+                    Q_EMIT ledgerWritten();
+                }
+                m_shift.commandAnswered();
+            },
+            [this, failed = std::move(failed)] {
+                if (failed) {
+                    failed();
+                }
+                m_shift.commandAnswered();
+            });
     }
 
 private:
     template<class UseCase, class Done>
     desk::CancelToken call(desk::Access access, UseCase useCase, Done done, std::function<void()> failed) {
-        return ask(m_runner, access, this, std::move(useCase),
-                   [this, done = std::move(done)](auto result) mutable {
-                       setTrouble({});
-                       done(std::move(result));
-                   },
-                   [this, failed = std::move(failed)](const std::exception_ptr& error) {
-                       noteTrouble(error);
-                       if (failed) {
-                           failed();
-                       }
-                   });
+        return ask(
+            m_runner, access, this, std::move(useCase),
+            [this, done = std::move(done)](auto result) mutable {
+                m_shift.setTrouble({});
+                done(std::move(result));
+            },
+            [this, failed = std::move(failed)](const std::exception_ptr& error) {
+                noteTrouble(error);
+                if (failed) {
+                    failed();
+                }
+            });
     }
     void noteTrouble(const std::exception_ptr& error);
-    void setTrouble(const QString& trouble);
 
     DeskRunner& m_runner;
     Shift& m_shift;
     std::string m_station;
-    QString m_trouble;
 };
 
 } // namespace rw::ui

@@ -83,25 +83,26 @@ void StockroomPresenter::correct(LotId lot, Length measured) {
         Lot lot;
         Length by;
     };
-    write([command](desk::Transaction& ledger) -> Result<Corrected> {
-              const auto before = ledger.lots().get(command.lot);
-              auto after = desk::correctLot(ledger, command);
-              if (!after) {
-                  return tl::unexpected<Refusal>(after.error());
-              }
-              const Length change = before ? after->length - before->length : Length::fromMillimetres(0);
-              return Corrected{std::move(*after), change};
-          },
-          [this](Result<Corrected> done) {
-              m_acting = false;
-              if (!done) {
-                  Q_EMIT refused(done.error());
-                  return;
-              }
-              Q_EMIT corrected(done->lot, done->by);
-              refresh();
-          },
-          [this] { m_acting = false; });
+    write(
+        [command](desk::Transaction& ledger) -> Result<Corrected> {
+            const auto before = ledger.lots().get(command.lot);
+            auto after = desk::correctLot(ledger, command);
+            if (!after) {
+                return tl::unexpected<Refusal>(after.error());
+            }
+            const Length change = before ? after->length - before->length : Length::fromMillimetres(0);
+            return Corrected{std::move(*after), change};
+        },
+        [this](Result<Corrected> done) {
+            m_acting = false;
+            if (!done) {
+                Q_EMIT refused(done.error());
+                return;
+            }
+            Q_EMIT corrected(done->lot, done->by);
+            refresh();
+        },
+        [this] { m_acting = false; });
 }
 
 void StockroomPresenter::addString(const desk::NewString& string) {

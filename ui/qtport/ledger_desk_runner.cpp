@@ -9,8 +9,8 @@ namespace rw::ui {
 
 LedgerDeskRunner::LedgerDeskRunner(desk::LedgerThread::Open open)
     : m_home(std::make_unique<QObject>())
-    , m_thread(std::make_unique<desk::LedgerThread>(
-          std::move(open), [home = m_home.get()](std::function<void()> answer) {
+    , m_thread(
+          std::make_unique<desk::LedgerThread>(std::move(open), [home = m_home.get()](std::function<void()> answer) {
               QMetaObject::invokeMethod(home, std::move(answer), Qt::QueuedConnection);
           })) {}
 

@@ -14,6 +14,7 @@
 #include "ui/text/bench_words.h"
 #include "ui/widgets/look.h"
 
+#include <QCloseEvent>
 #include <QMenuBar>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -135,11 +136,17 @@ void MainWindow::makeMenus() {
 }
 
 void MainWindow::connectStations() {
-    m_presenters = m_counter->presenters();
-    m_presenters << &m_bench->presenter() << &m_stockroom->presenter() << &m_history->presenter() << m_shell.get();
-    for (auto* presenter : m_presenters) {
+    QList<StationPresenter*> presenters = m_counter->presenters();
+    presenters << &m_bench->presenter() << &m_stockroom->presenter() << &m_history->presenter() << m_shell.get();
+    for (auto* presenter : presenters) {
         listenTo(presenter);
     }
+    connect(&m_shift, &Shift::troubleChanged, this, &MainWindow::showMessage);
+    connect(&m_shift, &Shift::allAnswered, this, [this] {
+        if (m_closing) {
+            close();
+        }
+    });
     for (auto* station : m_stations) {
         connect(station, &Station::said, this, &MainWindow::say);
         connect(station, &Station::keysChanged, this, [this] { showKeys(); });
@@ -157,7 +164,6 @@ void MainWindow::connectStations() {
 }
 
 void MainWindow::listenTo(StationPresenter* presenter) {
-    connect(presenter, &StationPresenter::troubleChanged, this, &MainWindow::showMessage);
     connect(presenter, &StationPresenter::ledgerWritten, this, [this] {
         for (auto* station : m_stations) {
             station->refresh();
@@ -214,6 +220,27 @@ void MainWindow::openGuide() {
     m_guide->open(station != nullptr ? station->guidePage() : QStringLiteral("index"));
 }
 
+void MainWindow::closeEvent(QCloseEvent* event) {
+    // What was just logged or cut is kept before the window goes. Whoever asks twice does not want to wait.
+    if (m_shift.underWay() > 0 && !m_closing) {
+        m_closing = true;
+        event->ignore();
+        say(tr("Closing as soon as the ledger has answered. Close again to leave at once."));
+        return;
+    }
+    event->accept();
+}
+
+void MainWindow::changeEvent(QEvent* event) {
+    QMainWindow::changeEvent(event);
+    // Back from another window: somebody may have written meanwhile.
+    if (event->type() == QEvent::ActivationChange && isActiveWindow()) {
+        if (auto* station = currentStation()) {
+            station->refresh();
+        }
+    }
+}
+
 void MainWindow::say(const QString& words) {
     m_said = words;
     showMessage();
@@ -221,12 +248,10 @@ void MainWindow::say(const QString& words) {
 
 void MainWindow::showMessage() {
     // What is wrong with the ledger comes before what was done. What was typed is still where it was.
-    for (const auto* presenter : m_presenters) {
-        if (!presenter->trouble().isEmpty()) {
-            m_message->setText(QStringLiteral("✕ ") + presenter->trouble());
-            m_message->show();
-            return;
-        }
+    if (!m_shift.trouble().isEmpty()) {
+        m_message->setText(QStringLiteral("✕ ") + m_shift.trouble());
+        m_message->show();
+        return;
     }
     m_message->setText(m_said.isEmpty() ? QString() : QStringLiteral("▸ ") + m_said);
     m_message->setVisible(!m_said.isEmpty());

@@ -36,7 +36,7 @@ public:
     MainWindow(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    void goTo(int station); ///< 0 counter, 1 bench, 2 stockroom
+    void goTo(int station);              ///< 0 counter, 1 bench, 2 stockroom
     void goTo(const QString& guidePage); ///< "bench"; an unknown name changes nothing
     void showHistory(const HistoryOf& of);
     void openGuide();
@@ -49,6 +49,10 @@ public:
     [[nodiscard]] GuideWindow* guide() const { return m_guide; }
     [[nodiscard]] StationBand* band() const { return m_band; }
     [[nodiscard]] QLabel* message() const { return m_message; }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+    void changeEvent(QEvent* event) override;
 
 private:
     void build();
@@ -75,10 +79,10 @@ private:
     FirstDaySheet* m_firstDay;
     GuideWindow* m_guide;
     QList<Station*> m_stations;
-    QList<StationPresenter*> m_presenters;
     QString m_said;
     int m_cameFrom = 0; ///< the station that history goes back to
     bool m_opened = false;
+    bool m_closing = false;
 };
 
 } // namespace rw::ui

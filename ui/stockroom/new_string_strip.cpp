@@ -44,8 +44,8 @@ NewStringStrip::NewStringStrip(QWidget* parent)
     for (const Sport sport : {Sport::Tennis, Sport::Squash, Sport::Badminton}) {
         m_sport->addItem(sportWord(sport), static_cast<int>(sport));
     }
-    for (const Material material : {Material::Nylon, Material::Multifilament, Material::Polyester,
-                                    Material::NaturalGut, Material::Aramid}) {
+    for (const Material material :
+         {Material::Nylon, Material::Multifilament, Material::Polyester, Material::NaturalGut, Material::Aramid}) {
         m_material->addItem(materialWord(material), static_cast<int>(material));
     }
     m_nameLine = m_sheet->addLine(tr("New string"), {m_code, m_name, m_colour});

@@ -16,7 +16,7 @@ namespace rw::ui {
 namespace {
 constexpr int kLowestBoard = 104; ///< height of one board with what stands on it
 constexpr int kHighestBoard = 150;
-constexpr int kBoardEdge = 5;    ///< the board itself
+constexpr int kBoardEdge = 5; ///< the board itself
 constexpr int kLabelWidth = 366;
 constexpr int kLotWidth = 118;
 } // namespace

@@ -155,7 +155,8 @@ std::optional<StringArticleId> StockroomStation::currentString() const {
 
 void StockroomStation::showLife() {
     m_life->show(currentLot(), m_presenter->life(),
-                 m_shelf.rowCount() == 0 ? QString() : tr("The arrow keys go from reel to reel. R receives a new one."));
+                 m_shelf.rowCount() == 0 ? QString()
+                                         : tr("The arrow keys go from reel to reel. R receives a new one."));
 }
 
 void StockroomStation::openReceive() {

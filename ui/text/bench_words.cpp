@@ -47,7 +47,8 @@ QString whoseRacketText(const desk::JobCard& card) {
 
 QString cardInWords(const desk::JobCard& card, const QLocale& locale) {
     QStringList lines;
-    lines << BenchWords::tr("Job %1, %2, %3").arg(QString::number(card.job.number), whoseRacketText(card), stateWithShape(card.job.state));
+    lines << BenchWords::tr("Job %1, %2, %3")
+                 .arg(QString::number(card.job.number), whoseRacketText(card), stateWithShape(card.job.state));
     lines << BenchWords::tr("%1, %2").arg(askedAndStrungText(card.job, locale), methodWord(card.job.method));
     if (card.machine && card.mains && card.crosses) {
         lines << BenchWords::tr("%1: mains %2, crosses %3")
@@ -83,10 +84,10 @@ QString cutDoneText(const desk::CutDone& done, Length length, const QLocale& loc
     if (done.already) {
         return BenchWords::tr("It was cut already; nothing was changed.");
     }
-    QString words = done.lot ? BenchWords::tr("Cut %1 off %2, which now holds %3.")
-                                   .arg(lengthText(length, locale), fromUtf8(done.lot->tag),
-                                        lengthText(done.lot->length, locale))
-                             : BenchWords::tr("Cut %1.").arg(lengthText(length, locale));
+    QString words =
+        done.lot ? BenchWords::tr("Cut %1 off %2, which now holds %3.")
+                       .arg(lengthText(length, locale), fromUtf8(done.lot->tag), lengthText(done.lot->length, locale))
+                 : BenchWords::tr("Cut %1.").arg(lengthText(length, locale));
     if (done.corrected && done.corrected->millimetres() != 0) {
         words += BenchWords::tr(" The book was corrected by %1.").arg(lengthText(*done.corrected, locale));
     }
@@ -123,9 +124,10 @@ QString foundOnMachineText(const desk::JobCard& card, const QLocale& locale) {
         pieces << cutStateText(piece.piece, left, piece.lot ? fromUtf8(piece.lot->tag) : QString(), locale);
     }
     const QString number = QString::number(card.job.number);
-    const QString where = card.machine ? BenchWords::tr("Job %1, %2, is on %3;")
-                                             .arg(number, whoseRacketText(card), fromUtf8(card.machine->name))
-                                       : BenchWords::tr("Job %1, %2, is on a machine;").arg(number, whoseRacketText(card));
+    const QString where =
+        card.machine
+            ? BenchWords::tr("Job %1, %2, is on %3;").arg(number, whoseRacketText(card), fromUtf8(card.machine->name))
+            : BenchWords::tr("Job %1, %2, is on a machine;").arg(number, whoseRacketText(card));
     return where + QLatin1Char(' ') + pieces.join(QStringLiteral("; ")) + QLatin1Char('.');
 }
 

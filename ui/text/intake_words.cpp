@@ -24,8 +24,7 @@ QString pieceProposalText(const desk::PieceProposal& piece, const QLocale& local
     }
     const QString from = cutFromText(piece.cutFrom);
     if (!piece.lot) {
-        return IntakeWords::tr("%1, %2: no open lot of %3 holds it")
-            .arg(length, from, fromUtf8(piece.article.name));
+        return IntakeWords::tr("%1, %2: no open lot of %3 holds it").arg(length, from, fromUtf8(piece.article.name));
     }
     QString words = IntakeWords::tr("%1 off %2, %3: %4")
                         .arg(length, fromUtf8(piece.lot->tag), from, fitText(piece.fit, piece.leavesOnLot, locale));
@@ -78,9 +77,8 @@ QString loggedText(const Job& job, const QString& person, const QString& racket,
     const QString number = QString::number(job.number);
     const QString words = IntakeWords::tr("Logged %1: %2, %3. Write %1 on the tag. %4")
                               .arg(number, person, racket, moneyText(job.total, locale));
-    return job.promised
-               ? IntakeWords::tr("%1, promised %2.").arg(words, promiseText(*job.promised, now, zone, locale))
-               : words + QLatin1Char('.');
+    return job.promised ? IntakeWords::tr("%1, promised %2.").arg(words, promiseText(*job.promised, now, zone, locale))
+                        : words + QLatin1Char('.');
 }
 
 QString handedOverText(const Job& job, const Money& owed, const std::optional<Money>& paid, const QLocale& locale) {

@@ -16,19 +16,23 @@ struct JobWords {
     Q_DECLARE_TR_FUNCTIONS(JobWords)
 };
 
-Length cutOrPlanned(const JobPiece& piece) {
-    return piece.isCut() ? piece.current().cut->length : piece.planned;
-}
+Length cutOrPlanned(const JobPiece& piece) { return piece.isCut() ? piece.current().cut->length : piece.planned; }
 } // namespace
 
 QString jobStateShape(JobState state) {
     switch (state) {
-    case JobState::Logged: return QStringLiteral("○");
-    case JobState::OnTheMachine: return QStringLiteral("◐");
-    case JobState::Strung: return QStringLiteral("●");
-    case JobState::Collected: return QStringLiteral("✓");
-    case JobState::Waiting: return QStringLiteral("◇");
-    case JobState::Withdrawn: return QStringLiteral("×");
+    case JobState::Logged:
+        return QStringLiteral("○");
+    case JobState::OnTheMachine:
+        return QStringLiteral("◐");
+    case JobState::Strung:
+        return QStringLiteral("●");
+    case JobState::Collected:
+        return QStringLiteral("✓");
+    case JobState::Waiting:
+        return QStringLiteral("◇");
+    case JobState::Withdrawn:
+        return QStringLiteral("×");
     }
     assert(false && "a value outside its enumeration");
     return {};
@@ -49,9 +53,8 @@ QString askedAndStrungText(const Job& job, const QLocale& locale) {
 
 QString cutLengthsText(const Job& job, const QLocale& locale) {
     if (job.pieces.size() == 2) {
-        return JobWords::tr("%1 + %2")
-            .arg(lengthNumber(cutOrPlanned(job.pieces.front()), locale),
-                 lengthText(cutOrPlanned(job.pieces.back()), locale));
+        return JobWords::tr("%1 + %2").arg(lengthNumber(cutOrPlanned(job.pieces.front()), locale),
+                                           lengthText(cutOrPlanned(job.pieces.back()), locale));
     }
     return job.pieces.empty() ? QString() : lengthText(cutOrPlanned(job.pieces.front()), locale);
 }

@@ -11,8 +11,7 @@
 namespace rw::ui {
 
 /// "−10.8 m, cut for job 2119", "+200 m, received", "−0.05 m, measured".
-[[nodiscard]] QString movementText(const Movement& movement, std::int64_t jobNumber,
-                                   const QLocale& locale = QLocale());
+[[nodiscard]] QString movementText(const Movement& movement, std::int64_t jobNumber, const QLocale& locale = QLocale());
 /// "Received K-5: 200 m. Write K-5 on it."
 [[nodiscard]] QString receivedText(const Lot& lot, const QLocale& locale = QLocale());
 /// "K-2 holds 6.35 m now; the book was corrected by −0.05 m." "K-2: the book was right, 6.4 m."

@@ -36,7 +36,8 @@ void Choice::paintEvent(QPaintEvent* event) {
     painter.setBrush(isEnabled() ? palette.softInk : palette.rule);
     const double right = width() - kFromEdge;
     const double top = (height() - kArrowHeight) / 2.0;
-    painter.drawPolygon(QPolygonF{{right - kArrowWidth, top}, {right, top}, {right - kArrowWidth / 2.0, top + kArrowHeight}});
+    painter.drawPolygon(
+        QPolygonF{{right - kArrowWidth, top}, {right, top}, {right - kArrowWidth / 2.0, top + kArrowHeight}});
 }
 
 void Choice::focusInEvent(QFocusEvent* event) {

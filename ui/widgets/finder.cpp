@@ -156,7 +156,8 @@ bool Finder::handleKey(int key) {
             return true;
         }
         return false;
-    default: return false;
+    default:
+        return false;
     }
 }
 
@@ -185,7 +186,8 @@ bool Finder::eventFilter(QObject* watched, QEvent* event) {
         m_pickWhenReady = false;
         hideResults();
         break;
-    default: break;
+    default:
+        break;
     }
     return QWidget::eventFilter(watched, event);
 }

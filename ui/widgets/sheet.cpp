@@ -107,7 +107,8 @@ void Sheet::paintEvent(QPaintEvent*) {
     painter.setPen(QPen(palette.rule, 1));
     painter.drawRect(rect().adjusted(0, 0, -1, -1));
     // The margin rule, as on ruled paper.
-    const auto shown = std::find_if(m_notes.begin(), m_notes.end(), [](const MarginNote* note) { return note->isVisible(); });
+    const auto shown =
+        std::find_if(m_notes.begin(), m_notes.end(), [](const MarginNote* note) { return note->isVisible(); });
     if (shown != m_notes.end()) {
         const int x = (*shown)->x() - m_grid->horizontalSpacing() - kGutter / 2;
         painter.setPen(QPen(palette.accent, 1));

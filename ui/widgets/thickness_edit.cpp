@@ -35,10 +35,9 @@ Result<int> ThicknessEdit::micrometres() const {
         return tl::unexpected<Refusal>(thousandths.error());
     }
     if (*thousandths < kThinnest || *thousandths > kThickest) {
-        return refuse(Code::OutOfRange, {{"what", kWhat},
-                                         {"text", typed},
-                                         {"lowest", std::string("0.4 mm")},
-                                         {"highest", std::string("2 mm")}});
+        return refuse(
+            Code::OutOfRange,
+            {{"what", kWhat}, {"text", typed}, {"lowest", std::string("0.4 mm")}, {"highest", std::string("2 mm")}});
     }
     return static_cast<int>(*thousandths);
 }

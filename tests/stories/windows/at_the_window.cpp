@@ -23,9 +23,8 @@ std::unique_ptr<desk::Ledger> open(const QTemporaryDir& folder) {
 AtTheWindow::AtTheWindow(Shop shop)
     : m_ledger(open(m_folder)) {
     if (shop == Shop::Stocked) {
-        const auto stocked = desk::inTransaction(*m_ledger, desk::Access::Write, [](desk::Transaction& t) {
-            return desk::stockDemoShop(t, kThursday);
-        });
+        const auto stocked = desk::inTransaction(
+            *m_ledger, desk::Access::Write, [](desk::Transaction& t) { return desk::stockDemoShop(t, kThursday); });
         EXPECT_TRUE(stocked.has_value());
     }
     openWindow();

@@ -87,7 +87,8 @@ TEST_F(FirstDay, FromAnEmptyLedgerToTheFirstRacketHandedOver) {
     press(Qt::Key_Tab); // the crosses start as the mains
     ASSERT_TRUE(becomes([&] { return counter.intakePresenter().preview().has_value(); }));
     EXPECT_EQ(counter.intake()->outcome()->priceText(), QStringLiteral("£25.00"));
-    EXPECT_TRUE(counter.intake()->outcome()->planText().contains(QStringLiteral("off M-1, from the head's measurements")))
+    EXPECT_TRUE(
+        counter.intake()->outcome()->planText().contains(QStringLiteral("off M-1, from the head's measurements")))
         << counter.intake()->outcome()->planText().toStdString();
     press(Qt::Key_Return, Qt::ControlModifier);
     ASSERT_TRUE(saysSoon(QStringLiteral("Logged ")));
@@ -97,7 +98,10 @@ TEST_F(FirstDay, FromAnEmptyLedgerToTheFirstRacketHandedOver) {
     ASSERT_TRUE(becomes([&] { return bench.step() == BenchPresenter::Step::Take; }));
     press(Qt::Key_Return);
     for (int piece = 0; piece < 2; ++piece) {
-        ASSERT_TRUE(becomes([&] { return bench.step() == BenchPresenter::Step::Cut && bench.cutPieces().size() == static_cast<std::size_t>(piece); }));
+        ASSERT_TRUE(becomes([&] {
+            return bench.step() == BenchPresenter::Step::Cut &&
+                   bench.cutPieces().size() == static_cast<std::size_t>(piece);
+        }));
         press(Qt::Key_Return);
         press(Qt::Key_Return);
     }

@@ -14,11 +14,11 @@
 
 #include <QAbstractButton>
 #include <QAbstractItemView>
+#include <QAbstractSpinBox>
 #include <QComboBox>
 #include <QHeaderView>
 #include <QLineEdit>
 #include <QMenuBar>
-#include <QAbstractSpinBox>
 
 #include <set>
 
@@ -63,8 +63,10 @@ TEST_F(Keyboard, TabGoesInReadingOrder) {
 TEST_F(Keyboard, EverythingThatTakesTheKeyboardHasAName) {
     const auto named = [](QWidget* page) {
         for (auto* widget : page->findChildren<QWidget*>()) {
-            const bool isControl = qobject_cast<QLineEdit*>(widget) != nullptr || qobject_cast<QComboBox*>(widget) != nullptr ||
-                                   qobject_cast<QAbstractItemView*>(widget) != nullptr || qobject_cast<QAbstractSpinBox*>(widget) != nullptr;
+            const bool isControl = qobject_cast<QLineEdit*>(widget) != nullptr ||
+                                   qobject_cast<QComboBox*>(widget) != nullptr ||
+                                   qobject_cast<QAbstractItemView*>(widget) != nullptr ||
+                                   qobject_cast<QAbstractSpinBox*>(widget) != nullptr;
             if (qobject_cast<QHeaderView*>(widget) != nullptr) {
                 continue; // the shelf has none to see
             }
@@ -151,7 +153,8 @@ TEST_F(Keyboard, NamesFromAnywhereAndOfAnyLengthAreTakenOrRefusedInWords) {
     ASSERT_TRUE(becomes([&] { return whereTheKeyboardIs()->accessibleName() == QStringLiteral("Phone"); }));
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return m_window->counter()->person().picked().has_value(); }));
-    EXPECT_EQ(m_window->counter()->person().picked()->customer.name, "\xF0\x9F\x8E\xBE \xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D");
+    EXPECT_EQ(m_window->counter()->person().picked()->customer.name,
+              "\xF0\x9F\x8E\xBE \xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D");
 }
 
 } // namespace

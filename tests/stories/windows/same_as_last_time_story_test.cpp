@@ -89,7 +89,8 @@ TEST_F(SameAsLastTime, FromTheCounterToTheRack) {
     press(Qt::Key_1, Qt::ControlModifier);
     type("417");
     press(Qt::Key_Return);
-    ASSERT_TRUE(becomes([&] { return sheet().personNote()->text().contains(QStringLiteral("2129 Aldermoor 98 A: ● strung")); }));
+    ASSERT_TRUE(becomes(
+        [&] { return sheet().personNote()->text().contains(QStringLiteral("2129 Aldermoor 98 A: ● strung")); }));
     press(Qt::Key_F8);
     ASSERT_TRUE(becomes([&] { return counter().rackPresenter().isLoaded() && counter().rack()->list()->hasFocus(); }));
     press(Qt::Key_Return);
@@ -148,7 +149,8 @@ TEST_F(SameAsLastTime, LongerThanTheReelAsksForTheTapeAndTheTapeCorrectsTheBook)
     EXPECT_EQ(lot("L-3").length, metres(48.7)) << "nothing half done";
     type("49.0");
     press(Qt::Key_Return);
-    ASSERT_TRUE(saysSoon(QStringLiteral("Cut 48.9 m off L-3, which now holds 0.1 m. The book was corrected by 0.3 m.")));
+    ASSERT_TRUE(
+        saysSoon(QStringLiteral("Cut 48.9 m off L-3, which now holds 0.1 m. The book was corrected by 0.3 m.")));
 }
 
 // Scenario 6: the first screen says which.

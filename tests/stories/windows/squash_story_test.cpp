@@ -39,8 +39,9 @@ protected:
         type(crosses);
         ASSERT_TRUE(becomes([&] {
             return counter().intakePresenter().preview().has_value() && !counter().intakePresenter().isThinking();
-        })) << sheet().outcome()->needed().toStdString() << sheet().outcome()->planText().toStdString()
-            << " with the keyboard at " << whereTheKeyboardIs()->accessibleName().toStdString();
+        })) << sheet().outcome()->needed().toStdString()
+            << sheet().outcome()->planText().toStdString() << " with the keyboard at "
+            << whereTheKeyboardIs()->accessibleName().toStdString();
     }
     void logIt() {
         press(Qt::Key_Return, Qt::ControlModifier);
@@ -57,8 +58,8 @@ TEST_F(Squash, OnePieceAndAFrameThatForcesItsSide) {
     press(Qt::Key_Down);
     press(Qt::Key_Down);
     ASSERT_TRUE(becomes([&] { return stockroom.life() && stockroom.life()->lot.tag == "T-1"; }));
-    EXPECT_TRUE(m_window->stockroom()->lifeStrip()->words().contains(
-        QStringLiteral("2 jobs; a third would be 0.3 m short")));
+    EXPECT_TRUE(
+        m_window->stockroom()->lifeStrip()->words().contains(QStringLiteral("2 jobs; a third would be 0.3 m short")));
 
     press(Qt::Key_1, Qt::ControlModifier);
     dario();

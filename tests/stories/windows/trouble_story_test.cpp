@@ -59,7 +59,8 @@ TEST_F(Trouble, AFullDiskIsSaidPlainlyNothingTypedIsLostAndWorkGoesOn) {
     EXPECT_EQ(logged(), before);
     runner.world = HeldDeskRunner::World::Whole;
     press(Qt::Key_Return, Qt::ControlModifier);
-    EXPECT_TRUE(window->message()->text().contains(QStringLiteral("Logged "))) << window->message()->text().toStdString();
+    EXPECT_TRUE(window->message()->text().contains(QStringLiteral("Logged ")))
+        << window->message()->text().toStdString();
     EXPECT_EQ(logged(), before + 1);
 }
 
@@ -74,6 +75,31 @@ TEST_F(Trouble, ALedgerThatIsLostAfterItKeptTheJobDoesNotKeepItTwice) {
     EXPECT_TRUE(window->message()->text().startsWith(QStringLiteral("✕ ")));
     runner.world = HeldDeskRunner::World::Whole;
     press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_EQ(logged(), before + 1);
+}
+
+TEST_F(Trouble, WhoeverHearsFromTheLedgerAgainTakesTheTroubleAway) {
+    runner.world = HeldDeskRunner::World::LostBefore;
+    press(Qt::Key_2, Qt::ControlModifier);
+    EXPECT_TRUE(window->message()->text().startsWith(QStringLiteral("✕ ")));
+    runner.world = HeldDeskRunner::World::Whole;
+    press(Qt::Key_1, Qt::ControlModifier);
+    type("417");
+    EXPECT_FALSE(window->message()->text().startsWith(QStringLiteral("✕ "))) << window->message()->text().toStdString();
+}
+
+TEST_F(Trouble, ClosingWaitsForWhatWasJustLogged) {
+    type("417");
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    press(Qt::Key_F5);
+    const auto before = logged();
+    runner.held = true;
+    press(Qt::Key_Return, Qt::ControlModifier);
+    press(Qt::Key_Q, Qt::ControlModifier);
+    EXPECT_TRUE(window->isVisible());
+    runner.release();
+    EXPECT_FALSE(window->isVisible());
     EXPECT_EQ(logged(), before + 1);
 }
 

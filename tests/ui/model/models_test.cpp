@@ -75,7 +75,7 @@ TEST_F(Models, TheQueueSaysAStateWithAWordAndAShape) {
     const int row = model.rowOf(model.rows()[2].id);
     EXPECT_EQ(row, 2);
     EXPECT_EQ(said(model, 2), QStringLiteral("2122 · Aldermoor 98 A"));
-    EXPECT_EQ(said(model, 2, DetailRole), QStringLiteral("Ivo Castelmere · L · 55/53 lb · ◐ on the machine"));
+    EXPECT_EQ(said(model, 2, DetailRole), QStringLiteral("◐ on the machine · Ivo Castelmere · L · 55/53 lb"));
     EXPECT_EQ(said(model, 2, AsideRole), QStringLiteral("today 12:00"));
     EXPECT_EQ(model.rowOf(JobId::of(999'999)), -1);
 }

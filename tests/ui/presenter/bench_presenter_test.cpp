@@ -120,6 +120,16 @@ TEST_F(Bench, PutDownGoesBackToTheQueue) {
     EXPECT_EQ(bench.step(), Step::Take);
 }
 
+TEST_F(Bench, AfterARacketIsDoneThePromisedOneIsNextAndNotWhatLiesOnTheOtherMachine) {
+    const JobId other = *bench.selected(); // 2122, on Bench A
+    selectLogged("K");
+    bench.take();
+    bench.confirmCut(bench.nextToCut()->piece.role, std::nullopt, bench.nextToCut()->piece.planned, std::nullopt);
+    bench.finish({lb("52"), lb("50")}, {});
+    EXPECT_NE(bench.selected(), other);
+    EXPECT_EQ(bench.step(), Step::Take);
+}
+
 // Scenario 1: 52 lb = 23.59 kg on Bench B, steps of 0.5 either side.
 TEST_F(Bench, TheChosenMachinesDialIsOnTheCard) {
     selectLogged("K"); // 52/50 lb

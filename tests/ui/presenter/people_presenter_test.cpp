@@ -136,10 +136,11 @@ TEST_F(People, ARacketIsHandedOverOnceWithWhatWasPaid) {
     ASSERT_TRUE(rack.opened());
     EXPECT_EQ(*rack.owed(), rack.opened()->total);
     int handed = 0;
-    QObject::connect(&rack, &RackPresenter::handedOver, [&](const Job& done, const Money&, const std::optional<Money>&) {
-        ++handed;
-        EXPECT_EQ(done.state, JobState::Collected);
-    });
+    QObject::connect(&rack, &RackPresenter::handedOver,
+                     [&](const Job& done, const Money&, const std::optional<Money>&) {
+                         ++handed;
+                         EXPECT_EQ(done.state, JobState::Collected);
+                     });
     runner.held = true;
     const Money total = rack.opened()->total;
     rack.handOver(total, QStringLiteral("cash"), {});

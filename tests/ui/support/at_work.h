@@ -57,9 +57,8 @@ protected:
     static desk::test::Rows stocked() {
         static const desk::test::Rows rows = [] {
             desk::test::FakeLedger empty;
-            const auto done = desk::inTransaction(empty, desk::Access::Write, [](desk::Transaction& t) {
-                return desk::stockDemoShop(t, kThursday);
-            });
+            const auto done = desk::inTransaction(
+                empty, desk::Access::Write, [](desk::Transaction& t) { return desk::stockDemoShop(t, kThursday); });
             EXPECT_TRUE(done.has_value());
             return empty.rows;
         }();

@@ -20,8 +20,8 @@ public:
 
     void run(desk::Access access, desk::CancelToken token, Work work, Done done, Failed failed) override {
         // What is asked now is done in the world of now, however long its answer is held.
-        auto answer = [this, access, token, work = std::move(work), done = std::move(done),
-                       failed = std::move(failed), in = world]() mutable {
+        auto answer = [this, access, token, work = std::move(work), done = std::move(done), failed = std::move(failed),
+                       in = world]() mutable {
             if (!token.isCancelled()) {
                 act(in, access, work, done, failed);
             }

@@ -56,7 +56,7 @@ TEST(TensionEditTest, ReadsWhatPeopleType) {
         const char* value; ///< "" : none
         Code why;
     } cases[] = {
-        {"52", "52 lb", {}},        {"52,5", "52.5 lb", {}}, {"23.5 kg", "23.5 kg", {}},
+        {"52", "52 lb", {}},           {"52,5", "52.5 lb", {}},           {"23.5 kg", "23.5 kg", {}},
         {"abc", "", Code::Unreadable}, {"-3", "", Code::NothingToChange}, {"5000 lb", "", Code::OutOfRange},
         {"52.555", "", Code::TooFine},
     };
@@ -120,7 +120,7 @@ TEST(LengthEditTest, ReadsUnitsAndRefusesWhatIsNoLength) {
         const char* typed;
         std::int64_t mm; ///< -1: none
     } cases[] = {{"11.2", 11200}, {"11,2 m", 11200}, {"1120 cm", 11200}, {"40 ft", 12192},
-                 {"0", -1},       {"-3", -1},        {"long", -1},      {"99999 m", -1}};
+                 {"0", -1},       {"-3", -1},        {"long", -1},       {"99999 m", -1}};
     for (const auto& c : cases) {
         desk.typed(c.typed);
         const auto length = desk.edit->readable();
