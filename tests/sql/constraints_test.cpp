@@ -192,7 +192,7 @@ std::vector<Forbidden> forbiddenInNewRows() {
     };
 }
 
-std::string insertOf(const std::string& table, std::map<std::string, std::string> row) {
+std::string insertOf(const std::string& table, const std::map<std::string, std::string>& row) {
     std::string columns;
     std::string values;
     for (const auto& [column, value] : row) {
@@ -214,10 +214,10 @@ protected:
                                  "INSERT INTO setting (name, value) VALUES ('words', 'x')",
                                  "INSERT INTO usual_cut (frame_model_id, role, cut_mm) VALUES (1, 'mains', 6200)",
                                  "INSERT INTO contact (customer_id, kind, text) VALUES (1, 'phone', '0123')",
-                                 "INSERT INTO price_list (valid_from, currency, tax_rule) "
-                                 "VALUES ('2025-01-01', 'GBP', 'included')",
-                                 "INSERT INTO price_line (price_list_id, line, kind, amount_minor, "
-                                 "tax_hundredths_percent) VALUES (1, 1, 'labour', 1400, 2000)",
+                                 R"(INSERT INTO price_list (valid_from, currency, tax_rule)
+                                 VALUES ('2025-01-01', 'GBP', 'included'))",
+                                 R"(INSERT INTO price_line (price_list_id, line, kind, amount_minor,
+                                 tax_hundredths_percent) VALUES (1, 1, 'labour', 1400, 2000))",
                                  "INSERT INTO note (job_id, words, at) VALUES (1, 'soft please', 1)",
                              });
     }

@@ -95,7 +95,8 @@ TEST_P(GuardsTest, ReplaceAndTruncateGoNoOtherWay) {
                   "lot_kept");
         EXPECT_EQ(guard("INSERT OR REPLACE INTO strung SELECT * FROM strung"), "strung_append_only");
         for (const std::string table : {"job_piece", "ledger"}) {
-            EXPECT_EQ(guard("INSERT OR REPLACE INTO " + table + " SELECT * FROM " + table), table + "_kept");
+            std::string sql = "INSERT OR REPLACE INTO ";
+            EXPECT_EQ(guard(sql.append(table).append(" SELECT * FROM ").append(table)), table + "_kept");
         }
         EXPECT_EQ(guard("INSERT OR REPLACE INTO attempt (id, job_piece_id, number, opened_at) VALUES (1, 1, 2, 31)"),
                   "attempt_kept");
@@ -112,8 +113,8 @@ TEST_P(GuardsTest, AnIdNeverChanges) {
           {"INSERT INTO usual_cut (frame_model_id, role, cut_mm) VALUES (1, 'mains', 6200)",
            "INSERT INTO contact (customer_id, kind, text) VALUES (1, 'phone', '0123')",
            "INSERT INTO price_list (valid_from, currency, tax_rule) VALUES ('2025-01-01', 'GBP', 'included')",
-           "INSERT INTO price_line (price_list_id, line, kind, amount_minor, tax_hundredths_percent) "
-           "VALUES (1, 1, 'labour', 1400, 2000)",
+           R"(INSERT INTO price_line (price_list_id, line, kind, amount_minor, tax_hundredths_percent)
+            VALUES (1, 1, 'labour', 1400, 2000))",
            "INSERT INTO note (job_id, words, at) VALUES (1, 'soft please', 1)"});
     for (const std::string table : {"staff", "machine", "frame_model", "usual_cut", "customer", "contact", "racket",
                                     "string_article", "price_list", "price_line", "lot", "job_piece", "note"}) {

@@ -89,8 +89,9 @@ TEST_P(MigrationTest, TheLedgerAndTheRulesKnowTheSameSteps) {
     for (const auto& state : states) {
         for (const auto& kind : kinds) {
             const auto byRule = stateAfter(jobStateFromText(state), *jobEventKindFromText(kind));
-            const auto byLedger = value("SELECT to_state FROM job_transition WHERE from_state = '" + state +
-                                        "' AND kind = '" + kind + "'");
+            std::string sql = "SELECT to_state FROM job_transition WHERE from_state = '";
+            sql.append(state).append("' AND kind = '").append(kind).append("'");
+            const auto byLedger = value(sql);
             EXPECT_EQ(byRule ? std::string(jobStateText(*byRule)) : "", byLedger) << state << " --" << kind;
         }
     }
@@ -135,6 +136,7 @@ TEST_P(MigrationTest, TwoAtOnceTakeEachStepOnce) {
     std::vector<std::string> errors(2);
     {
         std::vector<std::jthread> stations;
+        stations.reserve(errors.size());
         for (auto& error : errors) {
             stations.emplace_back([&] {
                 try {

@@ -58,6 +58,7 @@ TEST_P(OpenLedgerTest, TwoWhoMakeItAtOnceOpenTheSameOne) {
     std::vector<std::string> errors(kStations);
     {
         std::vector<std::jthread> stations;
+        stations.reserve(kStations);
         for (int station = 0; station < kStations; ++station) {
             stations.emplace_back([&, station] {
                 try {

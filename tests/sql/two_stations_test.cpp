@@ -35,6 +35,7 @@ TEST_P(TwoStationsTest, NoneOfTheirWritesIsLost) {
     std::vector<std::string> errors(kStations);
     {
         std::vector<std::jthread> stations;
+        stations.reserve(kStations);
         for (auto& error : errors) {
             stations.emplace_back([&] {
                 try {

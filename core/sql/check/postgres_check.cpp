@@ -93,7 +93,9 @@ void checkColumns(Connection& connection, Findings& findings) {
         const auto owner = checks.text("owner");
         const auto rows = rowsOf(connection, owner, "NOT (" + checks.text("expression") + ")");
         if (rows != "0") {
-            findings.push_back({kColumns, owner + ": " + rows + " rows break " + checks.text("name")});
+            std::string what = owner;
+            what.append(": ").append(rows).append(" rows break ").append(checks.text("name"));
+            findings.push_back({kColumns, std::move(what)});
         }
     }
 }

@@ -29,7 +29,9 @@ void checkSettings(Connection& connection, Findings& findings) {
     for (const auto& [name, value] : wanted) {
         const auto found = connection.scalar(std::string("PRAGMA ") + name);
         if (found != value) {
-            findings.push_back({kSettings, std::string(name) + " is " + found + ", not " + value});
+            std::string what = name;
+            what.append(" is ").append(found).append(", not ").append(value);
+            findings.push_back({kSettings, std::move(what)});
         }
     }
 }
@@ -86,25 +88,32 @@ void checkSchema(Connection& connection, Findings& findings) {
     }
 }
 
+/// The kinds of value that belong into a column declared so; "" for any.
+std::string kindsOf(const std::string& declared) {
+    if (declared == "BIGINT" || declared == "INTEGER") {
+        return "'integer', 'null'";
+    }
+    if (declared == "DOUBLE PRECISION") {
+        return "'real', 'integer', 'null'";
+    }
+    return declared == "TEXT" ? "'text', 'null'" : "";
+}
+
 /// SQLite keeps "abc" in a column of numbers if it is told to.
 void checkColumns(Connection& connection, Findings& findings) {
     for (const auto& table : connection.rows("SELECT name FROM sqlite_schema WHERE type = 'table' ORDER BY name")) {
         for (const auto& column : connection.rows("PRAGMA table_info(\"" + table[0] + "\")")) {
-            const auto& declared = column[2];
-            std::string kinds;
-            if (declared == "BIGINT" || declared == "INTEGER") {
-                kinds = "'integer', 'null'";
-            } else if (declared == "DOUBLE PRECISION") {
-                kinds = "'real', 'integer', 'null'";
-            } else if (declared == "TEXT") {
-                kinds = "'text', 'null'";
-            } else {
+            const auto kinds = kindsOf(column[2]);
+            if (kinds.empty()) {
                 continue;
             }
-            const auto wrong = connection.scalar("SELECT count(*) FROM \"" + table[0] + "\" WHERE typeof(\"" +
-                                                 column[1] + "\") NOT IN (" + kinds + ")");
-            if (wrong != "0") {
-                findings.push_back({kColumns, table[0] + "." + column[1] + ": " + wrong + " rows are no " + declared});
+            std::string sql = "SELECT count(*) FROM \"";
+            sql.append(table[0]).append("\" WHERE typeof(\"").append(column[1]);
+            sql.append("\") NOT IN (").append(kinds).append(")");
+            if (const auto wrong = connection.scalar(sql); wrong != "0") {
+                std::string what = table[0];
+                what.append(".").append(column[1]).append(": ").append(wrong).append(" rows are no ");
+                findings.push_back({kColumns, what.append(column[2])});
             }
         }
     }
