@@ -7,6 +7,7 @@
 #include "ui/text/format.h"
 
 #include <charconv>
+#include <filesystem>
 
 namespace rw::cli {
 
@@ -54,12 +55,26 @@ Result<desk::JobCard> cardOf(desk::Transaction& ledger, std::int64_t number,
     }
     return desk::jobCard(ledger, *job, *machine);
 }
+/// A card written over the ledger, or over what SQLite keeps beside it, would be the end of the shop's books.
+bool isTheLedger(const std::string& out, const std::string& ledger) {
+    std::error_code ignored;
+    for (const char* beside : {"", "-wal", "-shm"}) {
+        if (std::filesystem::equivalent(out, ledger + beside, ignored)) {
+            return true;
+        }
+    }
+    return false;
+}
 } // namespace
 
 Result<Answer> runCard(const Given& given) {
     const auto number = jobNumber(given.value("--job"));
     if (!number) {
         return tl::unexpected(number.error());
+    }
+    if (isTheLedger(given.value("--out"), given.value("--ledger"))) {
+        return refuse(Code::FileUnwritable,
+                      {{"file", given.value("--out")}, {"reason", "it is the ledger, which a card must not replace"}});
     }
     const auto paper = paperCalled(given.maybe("--paper"));
     if (!paper) {

@@ -26,7 +26,11 @@ void createLedger(const std::string& path, Instant now) {
         useLog(*connection);
         migrate(*connection, migrations(Dialect::Sqlite), now);
         writeFirstFacts(*connection, now);
-    }                                // closing the last connection moves the log into the file
+        // Closing would move the log into the file too, but would not say when the disk had no room for it.
+        if (connection->scalar("PRAGMA wal_checkpoint(TRUNCATE)") != "0") {
+            throw LedgerFull("the new ledger's log could not be moved into its file");
+        }
+    }
     (void)file.publishUnlessTaken(); // somebody else's, written meanwhile, serves as well
 }
 

@@ -4,6 +4,7 @@
 #include "ui/documents/card_painter.h"
 #include "ui/documents/card_words.h"
 
+#include <QBuffer>
 #include <QCoreApplication>
 #include <QPageLayout>
 #include <QPainter>
@@ -39,12 +40,11 @@ void paintJobCard(QPainter& painter, const QRectF& area, const desk::JobCard& ca
 
 Result<void> writeJobCardPdf(const QString& path, const desk::JobCard& card, const JobCardStyle& style,
                              CardPaper paper) {
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly)) {
-        return unwritable(path, file.errorString());
-    }
+    // The writer of PDFs says nothing of a disk that is full: it writes to memory, and the file is written whole.
+    QBuffer page;
+    page.open(QIODevice::WriteOnly);
     {
-        QPdfWriter writer(&file);
+        QPdfWriter writer(&page);
         writer.setResolution(600);
         writer.setTitle(Card::tr("Job %1").arg(QString::number(card.job.number)));
         writer.setCreator(QStringLiteral("Reelwright"));
@@ -55,12 +55,13 @@ Result<void> writeJobCardPdf(const QString& path, const desk::JobCard& card, con
                                          QMarginsF(margin, margin, margin, margin), QPageLayout::Millimeter));
         QPainter painter;
         if (!painter.begin(&writer)) {
-            return unwritable(path, file.errorString());
+            return unwritable(path, page.errorString());
         }
         paintJobCard(painter, QRectF(0, 0, writer.width(), writer.height()), card, style);
         painter.end();
     }
-    if (!file.commit()) {
+    QSaveFile file(path);
+    if (!file.open(QIODevice::WriteOnly) || file.write(page.data()) != page.size() || !file.commit()) {
         return unwritable(path, file.errorString());
     }
     return {};
