@@ -8,16 +8,6 @@ namespace rw::desk {
 namespace {
 constexpr Length kNothing = Length::fromMillimetres(0);
 
-Result<void> checkLength(std::string_view what, Length length, Length lowest) {
-    if (length < lowest || length > kLongestLot) {
-        return refuse(Code::OutOfRange, {{"what", std::string(what)},
-                                         {"text", length.text()},
-                                         {"lowest", lowest.text()},
-                                         {"highest", kLongestLot.text()}});
-    }
-    return {};
-}
-
 Result<void> checkAttempt(const Job& job, const JobPiece& piece, int attempt) {
     if (attempt != piece.current().number) {
         return refuse(Code::StaleAttempt, {{"job", job.number},

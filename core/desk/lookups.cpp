@@ -100,4 +100,14 @@ Result<std::string> wordsOf(std::string_view what, std::string_view typed, std::
     return words;
 }
 
+Result<void> checkLength(std::string_view what, Length length, Length lowest) {
+    if (length < lowest || length > kLongestLot) {
+        return refuse(Code::OutOfRange, {{"what", std::string(what)},
+                                         {"text", length.text()},
+                                         {"lowest", lowest.text()},
+                                         {"highest", kLongestLot.text()}});
+    }
+    return {};
+}
+
 } // namespace rw::desk

@@ -29,6 +29,9 @@ namespace rw::desk {
 [[nodiscard]] Result<std::string> maybeWordsOf(std::string_view what, std::string_view typed, std::int64_t most);
 
 constexpr Length kLongestLot = Length::fromMillimetres(1'000'000); ///< far beyond any reel: what is longer was mistyped
+/// A length that a lot can have: OutOfRange {what, text, lowest, highest} below `lowest` or beyond kLongestLot.
+[[nodiscard]] Result<void> checkLength(std::string_view what, Length length, Length lowest);
+
 constexpr std::int64_t kLongestName = 200;
 constexpr std::int64_t kLongestFrameName = 80;
 constexpr std::int64_t kLongestMark = 40;

@@ -54,16 +54,6 @@ Result<void> checkPrice(std::string_view what, const Money& price, const Currenc
     return {};
 }
 
-Result<void> checkLength(std::string_view what, Length length, Length lowest) {
-    if (length < lowest || length > kLongestLot) {
-        return refuse(Code::OutOfRange, {{"what", std::string(what)},
-                                         {"text", length.text()},
-                                         {"lowest", lowest.text()},
-                                         {"highest", kLongestLot.text()}});
-    }
-    return {};
-}
-
 Result<void> checkDelivery(Transaction& ledger, const ReceiveLot& command) {
     if (auto length = checkLength("length", command.nominal, kShortestNew); !length) {
         return length;

@@ -74,8 +74,7 @@ std::optional<Length> CutStrip::measuredLeft() const {
 
 bool CutStrip::isReadable() {
     if (m_length->problem()) {
-        m_line.note->setProblem(sentenceFor(*m_length->problem()));
-        m_length->setFocus(Qt::OtherFocusReason);
+        m_line.note->sendBackTo(m_length);
         return false;
     }
     if (m_measured->problem()) {

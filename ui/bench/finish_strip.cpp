@@ -46,9 +46,8 @@ void FinishStrip::start(const desk::JobCard& card) {
 
 std::optional<TensionPair> FinishStrip::strung() {
     for (auto* edit : {m_mains, m_crosses}) {
-        if (const auto problem = edit->problem()) {
-            m_line.note->setProblem(sentenceFor(*problem));
-            edit->setFocus(Qt::OtherFocusReason);
+        if (edit->problem()) {
+            m_line.note->sendBackTo(edit);
             return std::nullopt;
         }
     }

@@ -9,6 +9,7 @@
 #include "ui/presenter/racket_presenter.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
+#include "ui/text/words.h"
 
 #include <QScrollArea>
 #include <QStackedWidget>
@@ -44,14 +45,8 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     connect(m_intake.get(), &IntakePresenter::logged, this, [this](const Job& job) {
         const auto& person = m_person->picked();
         const auto& racket = m_racket->picked();
-        QString frame;
-        if (racket) {
-            frame = fromUtf8(racket->frame.name);
-            if (!racket->racket.mark.empty()) {
-                frame += QLatin1Char(' ') + fromUtf8(racket->racket.mark);
-            }
-        }
-        Q_EMIT said(loggedText(job, person ? fromUtf8(person->customer.name) : QString(), frame, m_shift.now(),
+        Q_EMIT said(loggedText(job, person ? fromUtf8(person->customer.name) : QString(),
+                               racket ? racketName(racket->frame.name, racket->racket.mark) : QString(), m_shift.now(),
                                m_shift.zone()));
         m_intakeSheet->startAfresh();
     });
@@ -116,11 +111,7 @@ void CounterStation::wantHistory(bool ofRacket) {
     const auto& person = m_person->picked();
     const auto& racket = m_racket->picked();
     if (ofRacket && racket) {
-        QString name = fromUtf8(racket->frame.name);
-        if (!racket->racket.mark.empty()) {
-            name += QLatin1Char(' ') + fromUtf8(racket->racket.mark);
-        }
-        Q_EMIT historyWanted({*racket->racket.id, name});
+        Q_EMIT historyWanted({*racket->racket.id, racketName(racket->frame.name, racket->racket.mark)});
     } else if (person) {
         Q_EMIT historyWanted({*person->customer.id, fromUtf8(person->customer.name)});
     }

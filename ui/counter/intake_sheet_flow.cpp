@@ -15,6 +15,7 @@
 #include "ui/text/plan_words.h"
 #include "ui/text/sentences.h"
 #include "ui/text/stock_words.h"
+#include "ui/text/words.h"
 #include "ui/widgets/finder.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/pattern_edit.h"
@@ -151,11 +152,7 @@ void IntakeSheet::showNewFrame(bool shown) {
 
 QString IntakeSheet::racketTitle() const {
     const auto& picked = m_racket.picked();
-    if (!picked) {
-        return {};
-    }
-    const QString mark = fromUtf8(picked->racket.mark);
-    return mark.isEmpty() ? fromUtf8(picked->frame.name) : fromUtf8(picked->frame.name) + QLatin1Char(' ') + mark;
+    return picked ? racketName(picked->frame.name, picked->racket.mark) : QString();
 }
 
 void IntakeSheet::racketPicked() {

@@ -19,11 +19,8 @@ QString pairOf(const desk::HistoryEntry& entry) {
 }
 
 QString whatOf(const desk::HistoryEntry& entry) {
-    QString racket = fromUtf8(entry.frame);
-    if (!entry.mark.empty()) {
-        racket += QLatin1Char(' ') + fromUtf8(entry.mark);
-    }
-    return QStringList{fromUtf8(entry.customer), racket, stringNames(entry.strings)}.join(QStringLiteral(" · "));
+    return QStringList{fromUtf8(entry.customer), racketName(entry.frame, entry.mark), stringNames(entry.strings)}.join(
+        QStringLiteral(" · "));
 }
 
 QString factsOf(const desk::HistoryEntry& entry) {

@@ -3,17 +3,14 @@
 
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
+#include "ui/text/words.h"
 
 #include <QStringList>
 
 namespace rw::ui {
 
 QString jobLineTitle(const desk::JobLine& line) {
-    QString title = QString::number(line.number) + QStringLiteral(" · ") + fromUtf8(line.frame);
-    if (!line.mark.empty()) {
-        title += QLatin1Char(' ') + fromUtf8(line.mark);
-    }
-    return title;
+    return QString::number(line.number) + QStringLiteral(" · ") + racketName(line.frame, line.mark);
 }
 
 int JobLineModel::rowOf(JobId id) const {

@@ -2,6 +2,7 @@
 #include "ui/model/people_model.h"
 
 #include "ui/text/format.h"
+#include "ui/text/words.h"
 
 #include <QStringList>
 
@@ -19,8 +20,7 @@ QString contacts(const Customer& customer) {
 QString rackets(const desk::PersonFound& person) {
     QStringList texts;
     for (const auto& racket : person.rackets) {
-        const QString mark = fromUtf8(racket.racket.mark);
-        texts << (mark.isEmpty() ? fromUtf8(racket.frame.name) : fromUtf8(racket.frame.name) + QLatin1Char(' ') + mark);
+        texts << racketName(racket.frame.name, racket.racket.mark);
     }
     return texts.join(QStringLiteral(", "));
 }

@@ -32,9 +32,8 @@ void CorrectStrip::start(const Lot& lot) {
 }
 
 std::optional<Length> CorrectStrip::measured() {
-    if (const auto problem = m_measured->problem()) {
-        m_line.note->setProblem(sentenceFor(*problem));
-        m_measured->setFocus(Qt::OtherFocusReason);
+    if (m_measured->problem()) {
+        m_line.note->sendBackTo(m_measured);
         return std::nullopt;
     }
     return m_measured->readable();

@@ -74,17 +74,14 @@ void NewStringStrip::start(const Currency& currency) {
 }
 
 std::optional<desk::NewString> NewStringStrip::string() {
-    const auto complain = [](const Sheet::Line& line, ValueEdit* edit) {
-        line.note->setProblem(sentenceFor(*edit->problem()));
-        edit->setFocus(Qt::OtherFocusReason);
-        return std::nullopt;
-    };
     if (m_thickness->problem()) {
-        return complain(m_kindLine, m_thickness);
+        m_kindLine.note->sendBackTo(m_thickness);
+        return std::nullopt;
     }
     for (auto* edit : {m_fullBed, m_halfBed}) {
         if (edit->problem()) {
-            return complain(m_priceLine, edit);
+            m_priceLine.note->sendBackTo(edit);
+            return std::nullopt;
         }
     }
     StringArticle article;

@@ -78,17 +78,14 @@ std::optional<StockroomPresenter::Receipt> ReceiveStrip::receipt() {
         m_stringLine.note->setProblem(tr("no string yet: N adds one"));
         return std::nullopt;
     }
-    const auto complain = [](const Sheet::Line& line, ValueEdit* edit) {
-        line.note->setProblem(sentenceFor(*edit->problem()));
-        edit->setFocus(Qt::OtherFocusReason);
-        return std::nullopt;
-    };
     if (m_length->problem()) {
-        return complain(m_lengthLine, m_length);
+        m_lengthLine.note->sendBackTo(m_length);
+        return std::nullopt;
     }
     for (auto* edit : {m_price, m_shipping}) {
         if (edit->problem()) {
-            return complain(m_priceLine, edit);
+            m_priceLine.note->sendBackTo(edit);
+            return std::nullopt;
         }
     }
     const Money price = *m_price->readable();

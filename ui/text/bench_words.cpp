@@ -19,11 +19,6 @@ struct BenchWords {
     Q_DECLARE_TR_FUNCTIONS(BenchWords)
 };
 
-QString racketOf(const desk::JobCard& card) {
-    const QString mark = fromUtf8(card.racket.mark);
-    return mark.isEmpty() ? fromUtf8(card.frame.name) : fromUtf8(card.frame.name) + QLatin1Char(' ') + mark;
-}
-
 QString dialText(const desk::DialSetting& dial, const QLocale& locale) {
     if (dial.below == dial.above) {
         return tensionText(dial.below, locale);
@@ -42,7 +37,7 @@ QString pieceText(const desk::CardPiece& piece, const QLocale& locale) {
 } // namespace
 
 QString whoseRacketText(const desk::JobCard& card) {
-    return BenchWords::tr("%1, %2").arg(fromUtf8(card.customer.name), racketOf(card));
+    return BenchWords::tr("%1, %2").arg(fromUtf8(card.customer.name), racketName(card.frame.name, card.racket.mark));
 }
 
 QString cardInWords(const desk::JobCard& card, const QLocale& locale) {

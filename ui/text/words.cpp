@@ -211,6 +211,10 @@ QString chargeWord(const Charge& charge) {
     return unknown();
 }
 
+QString racketName(const std::string& frame, const std::string& mark) {
+    return mark.empty() ? fromUtf8(frame) : fromUtf8(frame) + QLatin1Char(' ') + fromUtf8(mark);
+}
+
 QString patternText(const Pattern& pattern) {
     const QString counts = Words::tr("%1 × %2").arg(QString::number(pattern.mains), QString::number(pattern.crosses));
     if (!pattern.mainsStart) {

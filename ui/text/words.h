@@ -13,6 +13,8 @@
 
 #include <QString>
 
+#include <string>
+
 // The trade's words for what core keeps as codes.
 namespace rw::ui {
 
@@ -30,6 +32,8 @@ namespace rw::ui {
 [[nodiscard]] QString lostReasonWord(LostReason reason); ///< "came short"
 [[nodiscard]] QString chargeWord(
     const Charge& charge); ///< the line as it stands on a bill: "labour", "grommet tube × 3"
+/// "Aldermoor 98 A": the frame, and the mark that tells it from its twin when it has one.
+[[nodiscard]] QString racketName(const std::string& frame, const std::string& mark);
 /// "16 × 19, mains start at the head".
 [[nodiscard]] QString patternText(const Pattern& pattern);
 

@@ -32,6 +32,11 @@ void MarginNote::setProblem(const QString& words) {
     write();
 }
 
+void MarginNote::sendBackTo(ValueEdit* editor) {
+    setProblem(sentenceFor(*editor->problem()));
+    editor->setFocus(Qt::OtherFocusReason);
+}
+
 void MarginNote::clearAll() {
     m_note.clear();
     m_warning.clear();

@@ -19,6 +19,8 @@ public:
     void setNote(const QString& words);
     void setWarning(const QString& words); ///< "▲": something to know before going on
     void setProblem(const QString& words); ///< "✕": the line cannot stay as it is; "" takes it back
+    /// Says what is wrong with an editor of the line, which must have a problem, and takes the keyboard back to it.
+    void sendBackTo(ValueEdit* editor);
     [[nodiscard]] QString problem() const { return m_problem; }
     void clearAll();
 

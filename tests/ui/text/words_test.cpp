@@ -50,6 +50,11 @@ TEST(Words, ExtrasCarryTheirCount) {
     EXPECT_EQ(said(chargeWord(tubes)), "grommet tube");
 }
 
+TEST(Words, ARacketIsItsFrameAndTheMarkThatTellsItFromItsTwin) {
+    EXPECT_EQ(said(racketName("Aldermoor 98", "A")), "Aldermoor 98 A");
+    EXPECT_EQ(said(racketName("Aldermoor 98", "")), "Aldermoor 98");
+}
+
 TEST(Words, APatternIsOneSentence) {
     Pattern pattern;
     EXPECT_EQ(said(patternText(pattern)), "16 × 19");
