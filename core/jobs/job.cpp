@@ -3,8 +3,6 @@
 
 #include "core/base/named_texts.h"
 
-#include <algorithm>
-
 namespace rw {
 
 namespace {
@@ -15,9 +13,5 @@ constexpr NamedTexts<PieceSource, 3> kSources({{{PieceSource::ShopLot, "shop-lot
 
 std::string_view pieceSourceText(PieceSource source) { return kSources.text(source); }
 std::optional<PieceSource> pieceSourceFromText(std::string_view text) { return kSources.value(text); }
-
-bool Job::isUncut() const {
-    return std::ranges::any_of(pieces, [](const JobPiece& piece) { return !piece.isCut(); });
-}
 
 } // namespace rw

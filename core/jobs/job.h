@@ -84,8 +84,6 @@ struct Job {
     std::optional<Strung> strung;
     std::optional<Instant> collected;
     std::int64_t version = 0;
-
-    [[nodiscard]] bool isUncut() const; ///< some piece is still to be cut
 };
 
 /// A line of a job's life, as it is kept.

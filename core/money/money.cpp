@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <cassert>
-#include <cmath>
 #include <cstdlib>
 #include <numeric>
 
@@ -64,10 +63,6 @@ Result<Money> Money::tryParse(std::string_view text, Currency currency) {
                                          {"highest", "10000000"}});
     }
     return Money(*minor, currency);
-}
-
-Money Money::roundedHalfAway(double exactMinor, Currency currency) {
-    return {std::llround(exactMinor), currency}; // llround rounds halves away from zero
 }
 
 Money Money::timesRatioHalfAway(std::int64_t numerator, std::int64_t denominator) const {

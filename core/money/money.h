@@ -38,9 +38,8 @@ public:
     /// Reads "14", "14.50", "14,5". Unreadable, TooFine (more decimals than the currency has), OutOfRange
     /// beyond ten million.
     [[nodiscard]] static Result<Money> tryParse(std::string_view text, Currency currency);
-    /// `exact` minor units, rounded half away from zero: the one rounding of this program, and its name.
-    [[nodiscard]] static Money roundedHalfAway(double exactMinor, Currency currency);
-    /// this x numerator / denominator in exact integers, rounded half away from zero. denominator > 0.
+    /// this x numerator / denominator in exact integers, rounded half away from zero: the one rounding of this
+    /// program, and its name. denominator > 0.
     [[nodiscard]] Money timesRatioHalfAway(std::int64_t numerator, std::int64_t denominator) const;
 
     [[nodiscard]] std::int64_t minor() const { return m_minor; }

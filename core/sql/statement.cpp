@@ -141,10 +141,6 @@ std::string Statement::text(std::string_view column) const {
     return found.toString().toStdString();
 }
 
-std::optional<std::int64_t> Statement::optionalInteger(std::string_view column) const {
-    return isNull(column) ? std::nullopt : std::optional(integer(column));
-}
-
 std::optional<double> Statement::optionalReal(std::string_view column) const {
     return isNull(column) ? std::nullopt : std::optional(real(column));
 }

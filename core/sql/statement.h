@@ -56,7 +56,6 @@ public:
     [[nodiscard]] double real(std::string_view column) const;
     [[nodiscard]] std::string text(std::string_view column) const;
     [[nodiscard]] bool flag(std::string_view column) const { return integer(column) != 0; }
-    [[nodiscard]] std::optional<std::int64_t> optionalInteger(std::string_view column) const;
     [[nodiscard]] std::optional<double> optionalReal(std::string_view column) const;
     [[nodiscard]] std::optional<std::string> optionalText(std::string_view column) const;
     [[nodiscard]] bool isNull(std::string_view column) const;

@@ -54,8 +54,6 @@ public:
     [[nodiscard]] MarginNote* racketNote() const { return m_racketLine.note; }
     [[nodiscard]] MarginNote* tensionNote() const { return m_tensionLine.note; }
     [[nodiscard]] MarginNote* methodNote() const { return m_methodLine.note; }
-    [[nodiscard]] MarginNote* newPersonNote() const { return m_newPersonLine.note; }
-    [[nodiscard]] MarginNote* newFrameNote() const { return m_newFrameLine.note; }
 
 private:
     void build();

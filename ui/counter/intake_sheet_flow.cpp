@@ -258,8 +258,6 @@ void IntakeSheet::showPreview() {
     }
     for (const Lacking lacking : m_intake.lacking()) {
         switch (lacking) {
-        case Lacking::Person:
-            break;
         case Lacking::Racket:
             needed << tr("a racket");
             break;
