@@ -61,9 +61,9 @@ QString markedText(const MarkedRange& marked, const QLocale& locale) {
 }
 
 QString inTheShopText(const desk::HistoryEntry& entry, Instant now, const QTimeZone& zone, const QLocale& locale) {
-    const QString words =
-        IntakeWords::tr("%1 %2: %3")
-            .arg(QString::number(entry.job.number), racketName(entry.frame, entry.mark), stateWithShape(entry.job.state));
+    const QString words = IntakeWords::tr("%1 %2: %3")
+                              .arg(QString::number(entry.job.number), racketName(entry.frame, entry.mark),
+                                   stateWithShape(entry.job.state));
     return entry.job.promised && entry.job.state != JobState::Strung
                ? IntakeWords::tr("%1, promised %2").arg(words, promiseText(*entry.job.promised, now, zone, locale))
                : words;
