@@ -1,0 +1,46 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/clock.h"
+#include "core/stock/remnant_value.h"
+#include "core/units/length.h"
+
+#include <optional>
+#include <span>
+
+namespace rw::stock {
+
+/// A lot as planning sees it. All lots of one question hold one string of one owner.
+struct CutSource {
+    Length length;                           ///< by the book, without what is planned there already
+    Length gap = Length::fromMillimetres(0); ///< stays on it, because the book may be wrong
+    bool sealed = false;
+    Instant received = {};
+    double pullMm = 0; ///< how much a cut off it may lose beyond another and still be preferred: see agePullMm
+
+    [[nodiscard]] bool fits(Length piece) const { return length - gap >= piece; }
+};
+
+/// Where the next piece is best cut.
+struct NextCut {
+    std::size_t lot;
+    double lostMm;                    ///< what the cut loses there (negative: the lot gains by it)
+    std::optional<std::size_t> opens; ///< a sealed lot that is offered instead
+};
+
+/// No open reel above this: only then a new one is offered, or open ends pile up without bound.
+constexpr Length kFullEnough = RemnantValue::kConstantFrom;
+/// A cut that loses more than this is worth offering to open a new reel.
+constexpr double kWorthOpeningMm = 300;
+
+/// Where one piece is best cut now: the open lot that loses least, ties to the older; a sealed one only when it fits
+/// on no open one. Nothing when it fits nowhere.
+/// A sealed lot is offered beside it when no open lot is above kFullEnough and the best cut loses more than
+/// kWorthOpeningMm.
+[[nodiscard]] std::optional<NextCut> nextCut(std::span<const CutSource> lots, Length piece, const RemnantValue& value);
+
+/// The pull of an end that lies about: 5 cm for each month (a twelfth of the average year) beyond `months`, nothing
+/// before.
+[[nodiscard]] double agePullMm(Instant received, Instant now, int months = 6);
+
+} // namespace rw::stock

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/stock/remnant_value.h"
+
+#include <algorithm>
+#include <cassert>
+#include <limits>
+#include <numeric>
+
+namespace rw::stock {
+
+namespace {
+/// A length that may be wanted next, in steps of the grid.
+struct Wanted {
+    std::size_t steps;
+    double chance;
+};
+
+std::vector<Wanted> onGrid(const PieceMix& mix) {
+    std::vector<Wanted> wanted;
+    for (const PieceMix::Share& share : mix.shares()) {
+        const auto steps = share.length.roundedUpTo(RemnantValue::kStep).wholeTimes(RemnantValue::kStep);
+        wanted.push_back({static_cast<std::size_t>(steps), share.share});
+    }
+    return wanted; // shortest first, as the mix is
+}
+
+/// The w that solves the equation for an end of `steps`, by Newton's method from above: the left side is convex and
+/// piecewise straight, so it comes down to the root in a few steps and stops exactly there.
+double reservationValue(std::span<const Wanted> wanted, std::size_t steps, const std::vector<double>& lostMm,
+                        double costMm) {
+    double value = std::numeric_limits<double>::infinity();
+    for (;;) {
+        double chance = 0;
+        double lost = 0;
+        for (const Wanted& piece : wanted) {
+            if (piece.steps > steps) {
+                break;
+            }
+            const double after = lostMm[steps - piece.steps];
+            if (after < value) {
+                chance += piece.chance;
+                lost += piece.chance * after;
+            }
+        }
+        const double next = chance > 0 ? (costMm + lost) / chance : value;
+        if (next >= value) {
+            return value;
+        }
+        value = next;
+    }
+}
+} // namespace
+
+RemnantValue::RemnantValue(const PieceMix& mix, Length shortestUseful, Length waitingCost)
+    : m_shortestUseful(shortestUseful) {
+    assert(!shortestUseful.isNegative() && !waitingCost.isNegative());
+    const std::vector<Wanted> wanted = onGrid(mix);
+    const auto costMm = static_cast<double>(waitingCost.millimetres());
+    const auto last = static_cast<std::size_t>(kConstantFrom.wholeTimes(kStep));
+    m_lostMm.reserve(last + 1);
+    for (std::size_t steps = 0; steps <= last; ++steps) {
+        const Length end = kStep * static_cast<std::int64_t>(steps);
+        const auto whole = static_cast<double>(end.millimetres());
+        m_lostMm.push_back(end < shortestUseful ? whole
+                                                : std::min(whole, reservationValue(wanted, steps, m_lostMm, costMm)));
+    }
+}
+
+double RemnantValue::likelyLost(Length remnant) const {
+    assert(!remnant.isNegative());
+    const auto steps = static_cast<std::size_t>(remnant.wholeTimes(kStep));
+    return m_lostMm[std::min(steps, m_lostMm.size() - 1)];
+}
+
+double usableMm(std::span<const Length> lots, const RemnantValue& value) {
+    return std::accumulate(lots.begin(), lots.end(), 0.0, [&](double sum, Length lot) {
+        return sum + static_cast<double>(lot.millimetres()) - value.likelyLost(lot);
+    });
+}
+
+} // namespace rw::stock
