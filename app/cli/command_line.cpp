@@ -46,13 +46,18 @@ Result<Given> optionsOf(const Command& command, std::span<const std::string> wor
                 return refuse(Code::UnknownKey, {{"key", word}, {"known", name}});
             }
             given.set(name, {});
-        } else if (equals != std::string::npos) {
-            given.set(name, word.substr(equals + 1));
+            continue;
+        }
+        std::string value;
+        if (equals != std::string::npos) {
+            value = word.substr(equals + 1);
         } else if (i + 1 < words.size()) {
-            given.set(name, words[++i]);
-        } else {
+            value = words[++i];
+        }
+        if (value.empty()) {
             return refuse(Code::Missing, {{"what", "value of " + name}});
         }
+        given.set(name, std::move(value));
     }
     for (const Option& option : command.options) {
         if (option.needed && !given.has(option.name)) {

@@ -16,9 +16,9 @@ struct CommandLine {
     bool version = false;
 };
 
-/// The words behind the program's name. Refusals: Missing {what} for a command, a needed option or an option's value;
-/// UnknownKey {key, known} for a word that is none of them; ImpossibleValue for an option given twice. `--help` is
-/// understood anywhere, whatever else is wrong.
+/// The words behind the program's name. Refusals: Missing {what} for a command, a needed option or an option's value,
+/// an empty one too; UnknownKey {key, known} for a word that is none of them; ImpossibleValue for an option given
+/// twice. `--help` is understood anywhere, whatever else is wrong.
 [[nodiscard]] Result<CommandLine> parseCommandLine(std::span<const std::string> words);
 
 } // namespace rw::cli

@@ -20,7 +20,7 @@ Result<std::string> readInput(const std::string& path) {
         open = file.open(stdin, QIODevice::ReadOnly);
     } else {
         file.setFileName(name);
-        open = !path.empty() && file.open(QIODevice::ReadOnly);
+        open = file.open(QIODevice::ReadOnly);
     }
     const std::string shown = standardInput ? "standard input" : path;
     if (!open) {

@@ -19,7 +19,7 @@ namespace rw::exchange {
 ///   tension: "55 lb"}, ends {reachMm, startingKnotMm, knotUseMm, crossesStart: knot|clamp}, stretch, crimp, ceiling,
 ///   tapeStepMm, costPerMetre, spoiledJobCost.
 /// What is left out takes the sport's default; of a one-piece job the half whose string is left out takes the other's,
-/// as one piece is one string. A tension without a unit is in pounds.
+/// as one piece is one string. A tension has its unit with it.
 /// Refusals: FileUnreadable {file: "the input", reason} for what is no JSON; WrongType {key, expected}, UnknownKey
 /// {key, known}, ImpossibleValue {key, text, expected} with the key's whole path ("hoop.lengthMm"); RouteUnknown.
 /// Whether the numbers go together and the route fits is told by planCut.

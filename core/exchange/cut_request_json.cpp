@@ -72,20 +72,31 @@ struct Said {
     bool diameter = false;
 };
 
+/// A file has no shop whose unit is the usual one: 24 may be lb or kg, and only whoever wrote it knows.
+std::optional<Tension> tensionWithUnit(std::string_view text) {
+    const auto inPounds = Tension::tryParse(text, TensionUnit::Pound);
+    const auto inKilograms = Tension::tryParse(text, TensionUnit::Kilogram);
+    return inPounds && inKilograms && *inPounds == *inKilograms ? std::optional(*inPounds) : std::nullopt;
+}
+
+void readTension(JsonObjectReader& in, Tension& into) {
+    std::optional<std::string> text;
+    in.text("tension", text, "text with its unit, as in \"55 lb\"");
+    if (!text) {
+        return;
+    }
+    if (const auto tension = tensionWithUnit(*text)) {
+        into = *tension;
+    } else {
+        in.refuseValue("tension", *text, "a pull and its unit, 4 to 100 lb or 1.8 to 45.3 kg, as in \"55 lb\"");
+    }
+}
+
 void readString(JsonObjectReader& in, StringChoice& string, Said& said) {
     said = {.material = in.has("material"), .diameter = in.has("diameterMm")};
     in.oneOf("material", these(kMaterials), string.material);
     in.number("diameterMm", string.diameterMm);
-    std::optional<std::string> text;
-    in.text("tension", text);
-    if (!text) {
-        return;
-    }
-    if (const auto tension = Tension::tryParse(*text, TensionUnit::Pound)) {
-        string.tension = *tension;
-    } else {
-        in.refuseValue("tension", *text, "a pull and its unit, 4 to 100 lb or 1.8 to 45.3 kg, as in \"55 lb\"");
-    }
+    readTension(in, string.tension);
 }
 
 void readEnds(JsonObjectReader& in, length::Ends& ends) {

@@ -25,6 +25,13 @@ QString inQt(std::string_view text) { return QString::fromUtf8(text.data(), stat
 
 std::string oneOfThese(std::span<const std::string_view> words) { return listed(words, " or "); }
 
+std::string_view withoutBlanksAround(std::string_view text) {
+    constexpr std::string_view kBlanks = " \t\r\n";
+    const std::size_t begin = text.find_first_not_of(kBlanks);
+    return begin == std::string_view::npos ? std::string_view()
+                                           : text.substr(begin, text.find_last_not_of(kBlanks) + 1 - begin);
+}
+
 JsonObjectReader::JsonObjectReader(const QJsonObject& object, std::string path, std::span<const std::string_view> known)
     : m_object(object)
     , m_path(std::move(path)) {
@@ -95,10 +102,10 @@ void JsonObjectReader::yesNo(std::string_view key, bool& into) {
     }
 }
 
-void JsonObjectReader::text(std::string_view key, std::optional<std::string>& into) {
+void JsonObjectReader::text(std::string_view key, std::optional<std::string>& into, std::string_view expected) {
     if (const auto found = value(key)) {
         if (!found->isString()) {
-            wrongType(key, "text in quotes");
+            wrongType(key, expected);
             return;
         }
         into = found->toString().toStdString();

@@ -5,6 +5,7 @@
 
 #include <QJsonObject>
 
+#include <algorithm>
 #include <functional>
 #include <optional>
 #include <span>
@@ -32,8 +33,9 @@ public:
     void number(std::string_view key, std::optional<double>& into);
     void whole(std::string_view key, int& into);
     void yesNo(std::string_view key, bool& into);
-    void text(std::string_view key, std::optional<std::string>& into);
-    /// ImpossibleValue {key, text, expected: "one of ..."} for a word that is not a choice.
+    void text(std::string_view key, std::optional<std::string>& into, std::string_view expected = "text in quotes");
+    /// ImpossibleValue {key, text, expected: "one of ..."} for a word that is not a choice; of a choice with blanks
+    /// around it, which nobody sees in a sentence, it says so.
     template<class T>
     void oneOf(std::string_view key, std::span<const Choice<T>> choices, T& into);
     /// An object inside this one; `read` is called with its reader when the key is there.
@@ -57,6 +59,8 @@ private:
 /// "a, b or c".
 [[nodiscard]] std::string oneOfThese(std::span<const std::string_view> words);
 
+[[nodiscard]] std::string_view withoutBlanksAround(std::string_view text);
+
 template<class T>
 void JsonObjectReader::oneOf(std::string_view key, std::span<const Choice<T>> choices, T& into) {
     std::optional<std::string> word;
@@ -72,7 +76,8 @@ void JsonObjectReader::oneOf(std::string_view key, std::span<const Choice<T>> ch
         }
         words.push_back(choice.word);
     }
-    refuseValue(key, *word, oneOfThese(words));
+    const bool blanksAround = std::ranges::find(words, withoutBlanksAround(*word)) != words.end();
+    refuseValue(key, *word, oneOfThese(words) + (blanksAround ? ", with no blank before or behind it" : ""));
 }
 
 } // namespace rw::exchange

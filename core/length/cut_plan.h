@@ -11,10 +11,10 @@
 
 namespace rw::length {
 
-/// Where the outline comes from, best first.
-enum class StandsOn { Measured, MeasuredAndMarked, Marked, SportOnly };
+/// Where the outline comes from, best first. Of a length or a width alone the other one is the sport's.
+enum class StandsOn { Measured, MeasuredAndMarked, Marked, LengthMeasured, WidthMeasured, SportOnly };
 
-/// "measured", "measured and marked", "marked", "sport only".
+/// "measured", "measured and marked", "marked", "length measured", "width measured", "sport only".
 [[nodiscard]] std::string_view standsOnText(StandsOn standsOn);
 
 /// The hoop as it was used: |x/b|^n + |(y - widestY)/a|^n = 1, origin in the middle, y toward the head.
@@ -93,7 +93,7 @@ struct PiecePlan {
 /// One reason, for people: a code and its numbers; ui/text makes the sentence.
 struct Why {
     enum class Kind {
-        OutlineFrom,       ///< text: measured, measured and marked, marked, sport only
+        OutlineFrom,       ///< text: of standsOnText
         MarkedDisagrees,   ///< the marked size disagrees with the tape: value = marked cm2, other = tape's
         LargerThanRules,   ///< text: which measure; value, other = the rule's limit
         RouteChosen,       ///< text: route name

@@ -59,7 +59,10 @@ StandsOn standsOnFor(const Hoop& hoop) {
     if (hoop.headAreaCm2) {
         return hoop.lengthMm || hoop.widthMm ? StandsOn::MeasuredAndMarked : StandsOn::Marked;
     }
-    return StandsOn::SportOnly;
+    if (hoop.lengthMm) {
+        return StandsOn::LengthMeasured;
+    }
+    return hoop.widthMm ? StandsOn::WidthMeasured : StandsOn::SportOnly;
 }
 
 /// Whether the hoop tells of a shape, not only of a size.
@@ -142,6 +145,10 @@ std::string_view standsOnText(StandsOn standsOn) {
         return "measured and marked";
     case StandsOn::Marked:
         return "marked";
+    case StandsOn::LengthMeasured:
+        return "length measured";
+    case StandsOn::WidthMeasured:
+        return "width measured";
     case StandsOn::SportOnly:
         return "sport only";
     }

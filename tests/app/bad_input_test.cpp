@@ -27,7 +27,10 @@ const BadCut kBadCuts[] = {
     {"{", "JSON"},
     {"{} {}", "JSON"},
     {"[]", "object"},
-    {"\"tennis\"", ""},
+    {"\"tennis\"", "the input must be one object"},
+    {"null", "the input must be one object"},
+    {" 1\n", "the input must be one object"},
+    {"1, 2", "JSON"},
     {"\xff\xfe", ""},
     {R"({"sprot": "tennis"})", "sprot"},
     {R"({"Sport": "tennis"})", "Sport"},
@@ -40,7 +43,8 @@ const BadCut kBadCuts[] = {
     {R"({"hoop": {"lengthMm": "329"}})", "hoop.lengthMm"},
     {R"({"hoop": {"lengthMm": -5}})", "150 to 450"},
     {R"({"hoop": {"lengthMm": 1e308}})", "hoop.lengthMm"},
-    {R"({"hoop": {"lengthMm": 1e999}})", ""},
+    {R"({"hoop": {"lengthMm": 1e999}})", "hoop.lengthMm cannot be “1e999”"},
+    {R"({"sport": "tennis "})", "no blank before or behind it"},
     {R"({"hoop": {"openThroat": "yes"}})", "hoop.openThroat"},
     {R"({"hoop": {"wallMm": 0}})", "hoop.wallMm"},
     {R"({"pattern": {"mains": 3}})", "pattern.mains"},
@@ -58,7 +62,8 @@ const BadCut kBadCuts[] = {
     {R"({"mains": {"tension": "5000 lb"}})", "5000 lb"},
     {R"({"mains": {"tension": "-3"}})", "-3"},
     {R"({"mains": {"tension": ""}})", "mains.tension"},
-    {R"({"mains": {"tension": 55}})", "mains.tension"},
+    {R"({"mains": {"tension": 55}})", "as in \"55 lb\""},
+    {R"({"mains": {"tension": "55"}})", "as in \"55 lb\""},
     {R"({"mains": {"tension": "55 stone"}})", "55 stone"},
     {R"({"mains": {"material": "steel"}})", "mains.material"},
     {R"({"mains": {"diameterMm": 13}})", "mains.diameterMm"},
@@ -99,7 +104,7 @@ TEST(BadInput, FilesThatCannotBeRead) {
     };
     EXPECT_THAT(cut(folder.filePath(QStringLiteral("missing.json"))), HasSubstr("missing.json"));
     EXPECT_THAT(cut(folder.path()), HasSubstr("directory"));
-    EXPECT_THAT(cut(QString()), HasSubstr("cannot be read"));
+    EXPECT_THAT(cut(QString()), HasSubstr("value of --input is missing"));
 }
 
 TEST(BadInput, WordsThatAreNoCommandLine) {

@@ -28,7 +28,17 @@ TEST(CommandLine, OptionsMayStandInAnyOrderAndForm) {
 
 TEST(CommandLine, AValueMayLookLikeAnything) {
     EXPECT_EQ(parsed({"history", "--ledger", "x", "--customer", "--json"})->given.value("--customer"), "--json");
-    EXPECT_EQ(parsed({"history", "--ledger=a=b", "--customer="})->given.value("--ledger"), "a=b");
+    EXPECT_EQ(parsed({"history", "--ledger=a=b", "--customer==b"})->given.value("--ledger"), "a=b");
+}
+
+TEST(CommandLine, AnEmptyValueIsNone) {
+    for (const std::vector<std::string>& words :
+         {std::vector<std::string>{"cut", "--input", ""}, {"cut", "--input="}, {"cut", "--input"}}) {
+        const auto line = parseCommandLine(words);
+        ASSERT_FALSE(line);
+        EXPECT_EQ(line.error().code(), Code::Missing);
+        EXPECT_EQ(line.error().text("what"), "value of --input");
+    }
 }
 
 TEST(CommandLine, HelpIsUnderstoodWhateverElseIsWrong) {

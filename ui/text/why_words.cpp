@@ -30,6 +30,14 @@ QString whyText(const length::Why& why, const QLocale& locale) {
         if (text == QLatin1String("marked")) {
             return WhyWords::tr("The head from the size marked on the frame; nothing was measured.");
         }
+        if (text == QLatin1String("length measured")) {
+            return WhyWords::tr(
+                "The head's length as measured with a tape; its width is the sport's usual one for it.");
+        }
+        if (text == QLatin1String("width measured")) {
+            return WhyWords::tr(
+                "The head's width as measured with a tape; its length is the sport's usual one for it.");
+        }
         return WhyWords::tr("The sport's usual head; nothing is known of this one.");
     case Kind::MarkedDisagrees:
         return WhyWords::tr(

@@ -4,6 +4,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <ctime>
 #include <random>
 
 using namespace rw;
@@ -122,12 +123,16 @@ TEST(CutRequestJson, WrongTypesAreNamed) {
         {R"({"pattern": {"mains": 16.5}})", "pattern.mains", "a whole number of ordinary size"},
         {R"({"pattern": {"mains": 1e300}})", "pattern.mains", "a whole number of ordinary size"},
         {R"({"pattern": []})", "pattern", "an object in braces"},
-        {R"({"mains": {"tension": 55}})", "mains.tension", "text in quotes"},
+        {R"({"mains": {"tension": 55}})", "mains.tension", R"(text with its unit, as in "55 lb")"},
         {R"({"route": 2})", "route", "text in quotes"},
         {R"({"stretch": "yes"})", "stretch", "true or false"},
         {R"({"tapeStepMm": 12.5})", "tapeStepMm", "a whole number of ordinary size"},
         {R"({"ceiling": "1 %"})", "ceiling", "a number"},
         {R"([1])", "the input", "one object in braces"},
+        {"null", "the input", "one object in braces"},
+        {" 3\n", "the input", "one object in braces"},
+        {R"("{}")", "the input", "one object in braces"},
+        {"[1, 1e999]", "the input", "one object in braces"},
     };
     for (const Case& c : cases) {
         EXPECT_EQ(refusal(c.json).code(), Code::WrongType) << c.json;
@@ -145,6 +150,7 @@ TEST(CutRequestJson, ImpossibleValuesAreNamedWithWhatFits) {
     const Case cases[] = {
         {R"({"sport": "golf"})", "sport", "tennis, squash or badminton"},
         {R"({"sport": "Tennis"})", "sport", "tennis, squash or badminton"},
+        {R"({"sport": "tennis "})", "sport", "tennis, squash or badminton, with no blank before or behind it"},
         {R"({"method": "three-piece"})", "method", "two-piece or one-piece"},
         {R"({"shortSide": "long"})", "shortSide", "left or right"},
         {R"({"pattern": {"mainsStart": "tip"}})", "pattern.mainsStart", "throat, head or unknown"},
@@ -178,8 +184,9 @@ TEST(CutRequestJson, ImpossibleValuesAreNamedWithWhatFits) {
 
 TEST(CutRequestJson, TensionsAreText) {
     EXPECT_EQ(read(R"({"mains": {"tension": "52,5 lb"}})").mains.tension.text(), "52.5 lb");
-    EXPECT_EQ(read(R"({"mains": {"tension": "55"}})").mains.tension.text(), "55 lb");
-    for (const std::string text : {"abc", "-3", "5000 lb", "55 N", "", "NaN"}) {
+    EXPECT_EQ(read(R"({"mains": {"tension": "24kg"}})").mains.tension.text(), "24 kg");
+    // Without its unit 24 may be either, and 80 reads only as one of them: neither is guessed.
+    for (const std::string text : {"24", "55", "80", "abc", "-3", "5000 lb", "55 N", "", "NaN"}) {
         const Refusal refused = refusal(R"({"mains": {"tension": ")" + text + R"("}})");
         EXPECT_EQ(refused.code(), Code::ImpossibleValue) << text;
         EXPECT_EQ(refused.text("key"), "mains.tension");
@@ -209,29 +216,41 @@ TEST(CutRequestJson, AKeyGivenTwiceIsRefused) {
     EXPECT_EQ(refusal(R"({"sport": "sport"})").text("text"), "sport");
 }
 
+TEST(CutRequestJson, ANumberTooLargeToHoldIsNamed) {
+    const auto key = [](std::string_view json) {
+        const Refusal refused = refusal(json);
+        EXPECT_EQ(refused.code(), Code::ImpossibleValue) << json;
+        EXPECT_EQ(refused.text("text"), "-1.5e+999") << json;
+        return refused.text("key");
+    };
+    EXPECT_EQ(key(R"({"ceiling":-1.5e+999})"), "ceiling");
+    EXPECT_EQ(refusal("{\"ceiling\": " + std::string(500'000, '1') + "}").text("key"), "ceiling");
+    EXPECT_EQ(key(R"({"hoop": {}, "pattern": {"mains": 16, "spread": -1.5e+999}, "stretch": true})"), "pattern.spread");
+    EXPECT_EQ(key(R"({"hoop": {"lengthMm": 329, "w\u0069dthMm" : -1.5e+999 }})"), "hoop.widthMm");
+    EXPECT_EQ(key(R"({"sport": "ten\"nis: {", "hoop": [1, [-1.5e+999]]})"), "hoop");
+}
+
+/// Processor seconds until a file of so many different keys is refused.
+double secondsForKeys(int keys) {
+    std::string json = R"({"hoop": {"k0": 0)";
+    for (int i = 1; i < keys; ++i) {
+        json += ",\"k" + std::to_string(i) + "\":0";
+    }
+    const std::clock_t begun = std::clock();
+    EXPECT_EQ(refusal(json + "}}").code(), Code::UnknownKey);
+    return static_cast<double>(std::clock() - begun) / CLOCKS_PER_SEC;
+}
+
+// Eight times the keys take about eight times as long; where each is compared with all before it, 64 times.
+TEST(CutRequestJson, ManyKeysAreReadInLine) { EXPECT_LT(secondsForKeys(80'000), 24 * secondsForKeys(10'000)); }
+
 TEST(CutRequestJson, GarbageIsRefusedWithItsReason) {
     const std::string deep = R"({"hoop": )" + std::string(5000, '[') + std::string(5000, ']') + "}";
     const std::string huge = R"({"sport": ")" + std::string(2'000'000, 'x') + "\"}";
-    for (const std::string_view json : std::initializer_list<std::string_view>{"",
-                                                                               "   \n",
-                                                                               "tennis",
-                                                                               "{",
-                                                                               "{}{}",
-                                                                               "{} x",
-                                                                               "{\"sport\": tennis}",
-                                                                               "{'sport': 'tennis'}",
-                                                                               R"({"ceiling": NaN})",
-                                                                               R"({"ceiling": Infinity})",
-                                                                               R"({"ceiling": 1e999})",
-                                                                               R"({"ceiling": 01})",
-                                                                               R"({"sport": "tennis",})",
-                                                                               "{\"sport\": \"\xff\xfe\"}",
-                                                                               "\x89PNG\r\n",
-                                                                               "null",
-                                                                               "3",
-                                                                               "\"{}\"",
-                                                                               deep,
-                                                                               huge}) {
+    for (const std::string_view json : std::initializer_list<std::string_view>{
+             "", "   \n", "tennis", "{", "{}{}", "{} x", "{\"sport\": tennis}", "{'sport': 'tennis'}",
+             R"({"ceiling": NaN})", R"({"ceiling": Infinity})", R"({"ceiling": 01})", R"({"sport": "tennis",})",
+             "{\"sport\": \"\xff\xfe\"}", "\x89PNG\r\n", "null null", "1, 2", R"({"ceiling": 1e})", deep, huge}) {
         const Refusal refused = refusal(json);
         EXPECT_EQ(refused.code(), Code::FileUnreadable) << json.substr(0, 60);
         EXPECT_FALSE(refused.text("reason").empty());

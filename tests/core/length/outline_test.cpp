@@ -132,7 +132,10 @@ TEST(Outline, OneMeasureAndTheMarkGiveTheOther) {
     EXPECT_NEAR(outline.areaCm2, 645.16, 1e-6);
     hoop.headAreaCm2.reset();
     EXPECT_NEAR(outlineOf(with(Sport::Tennis, hoop)).widthMm, 340 / 1.343, 1e-9);
-    EXPECT_EQ(outlineOf(with(Sport::Tennis, hoop)).standsOn, StandsOn::SportOnly);
+    EXPECT_EQ(outlineOf(with(Sport::Tennis, hoop)).standsOn, StandsOn::LengthMeasured);
+    hoop.lengthMm.reset();
+    hoop.widthMm = 250;
+    EXPECT_EQ(outlineOf(with(Sport::Tennis, hoop)).standsOn, StandsOn::WidthMeasured);
 }
 
 TEST(Outline, TheOutermostMainAndTheLastCrossFixTheExponents) {

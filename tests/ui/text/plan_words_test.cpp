@@ -84,6 +84,8 @@ TEST(PlanWords, EveryReasonIsAWholeSentence) {
     const std::vector<length::Why> reasons = {{Kind::OutlineFrom, "measured", 0, 0},
                                               {Kind::OutlineFrom, "measured and marked", 0, 0},
                                               {Kind::OutlineFrom, "marked", 0, 0},
+                                              {Kind::OutlineFrom, "length measured", 0, 0},
+                                              {Kind::OutlineFrom, "width measured", 0, 0},
                                               {Kind::OutlineFrom, "sport only", 0, 0},
                                               {Kind::MarkedDisagrees, "", 645.2, 633.1},
                                               {Kind::LargerThanRules, "inside width", 300, 292},
