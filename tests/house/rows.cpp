@@ -132,6 +132,7 @@ std::vector<Row> makeRows() {
     const Names withWindows = {"Core", "Sql", "Gui", "Widgets", "Svg", "PrintSupport", "Test"};
     all.push_back(tests("tests/house", {}, {}));
     all.push_back(tests("tests/core", {"Core"}, {}));
+    all.push_back(tests("tests/core/stock", {"Core"}, {"glpk.h"})); // what the planner's plans are held against
     all.push_back(tests("tests/core/sql", onEveryEngine, {"sqlite3.h"}));
     all.push_back(tests("tests/sql", onEveryEngine, {"sqlite3.h"}));
     all.push_back(tests("tests/core/desk", onEveryEngine, {}));
