@@ -73,6 +73,14 @@ const std::vector<Command>& commands() {
          {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson},
          never,
          runCut},
+        {"plan",
+         "which reel each piece of a queue is best cut off, for a shop that is in no ledger",
+         "The file is one JSON object with the lots, the pieces and how often each length is wanted. The plan places "
+         "as many pieces as it can and then loses the least string in the long run. The keys are listed in the guide, "
+         "page \"Command line\".",
+         {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson},
+         never,
+         runPlan},
     };
     return kCommands;
 }

@@ -16,5 +16,6 @@ namespace rw::cli {
 [[nodiscard]] Result<Answer> runHistory(const Given& given);
 [[nodiscard]] Result<Answer> runCard(const Given& given);
 [[nodiscard]] Result<Answer> runCut(const Given& given);
+[[nodiscard]] Result<Answer> runPlan(const Given& given);
 
 } // namespace rw::cli

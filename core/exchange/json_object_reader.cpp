@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/json_object_reader.h"
 
+#include "core/exchange/civil_date_text.h"
 #include "core/exchange/strict_json.h"
+
+#include <QDateTime>
 
 #include <algorithm>
 #include <cmath>
@@ -21,6 +24,30 @@ std::string listed(std::span<const std::string_view> words, std::string_view bef
 }
 
 QString inQt(std::string_view text) { return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())); }
+
+std::optional<Instant> instantFromText(const std::string& text) {
+    if (const auto date = civilDateFromText(text)) {
+        return std::chrono::sys_days(*date);
+    }
+    QDateTime moment = QDateTime::fromString(inQt(text), Qt::ISODate);
+    if (!moment.isValid() || text.find('T') == std::string::npos) {
+        return std::nullopt;
+    }
+    if (moment.timeSpec() == Qt::LocalTime) {
+        moment.setTimeSpec(Qt::UTC);
+    }
+    return Instant(std::chrono::milliseconds(moment.toMSecsSinceEpoch()));
+}
+
+std::string entryPath(std::string_view list, qsizetype at) {
+    return std::string(list) + "[" + std::to_string(at) + "]";
+}
+
+std::string plainNumber(double value) {
+    constexpr int kDigits = 12;
+    return QString::number(value, 'g', kDigits).toStdString();
+}
+
 } // namespace
 
 std::string oneOfThese(std::span<const std::string_view> words) { return listed(words, " or "); }
@@ -92,6 +119,71 @@ void JsonObjectReader::whole(std::string_view key, int& into) {
     into = static_cast<int>(read);
 }
 
+void JsonObjectReader::numberWithin(std::string_view key, double lowest, double highest, double& into) {
+    number(key, into);
+    if (m_result && !(lowest <= into && into <= highest)) {
+        refuseValue(key, plainNumber(into), plainNumber(lowest) + " to " + plainNumber(highest));
+    }
+}
+
+void JsonObjectReader::length(std::string_view key, Length lowest, Length highest, Length& into) {
+    int read = static_cast<int>(into.millimetres());
+    whole(key, read);
+    const Length length = Length::fromMillimetres(read);
+    if (m_result && (length < lowest || length > highest)) {
+        refuseValue(key, std::to_string(read),
+                    std::to_string(lowest.millimetres()) + " to " + std::to_string(highest.millimetres()));
+    }
+    into = length;
+}
+
+void JsonObjectReader::label(std::string_view key, std::optional<Label>& into) {
+    constexpr std::size_t kMost = 100;
+    const auto found = value(key);
+    if (!found || found->isNull()) {
+        return;
+    }
+    if (found->isDouble()) {
+        int read = 0;
+        whole(key, read);
+        into = Label{std::to_string(read), true};
+        return;
+    }
+    std::optional<std::string> read;
+    text(key, read, "text in quotes or a whole number");
+    if (read && (read->empty() || read->size() > kMost)) {
+        refuseValue(key, *read, "1 to " + std::to_string(kMost) + " characters");
+    } else if (read) {
+        into = Label{*read, false};
+    }
+}
+
+std::optional<std::string> JsonObjectReader::textOrNull(std::string_view key, std::string_view expected) {
+    std::optional<std::string> read;
+    if (const auto found = value(key); found && !found->isNull()) {
+        text(key, read, expected);
+    }
+    return read;
+}
+
+void JsonObjectReader::date(std::string_view key, std::optional<CivilDate>& into) {
+    if (const auto read = textOrNull(key, "a date in quotes")) {
+        into = civilDateFromText(*read);
+        if (!into) {
+            refuseValue(key, *read, "a date such as 2026-03-12");
+        }
+    }
+}
+
+void JsonObjectReader::moment(std::string_view key, std::optional<Instant>& into) {
+    if (const auto read = textOrNull(key, "a date in quotes")) {
+        into = instantFromText(*read);
+        if (!into) {
+            refuseValue(key, *read, "a date such as 2026-03-12, or a moment such as 2026-03-12T10:05");
+        }
+    }
+}
+
 void JsonObjectReader::yesNo(std::string_view key, bool& into) {
     if (const auto found = value(key)) {
         if (!found->isBool()) {
@@ -125,6 +217,68 @@ void JsonObjectReader::object(std::string_view key, std::span<const std::string_
     JsonObjectReader inner(found->toObject(), keyPath(m_path, key), known);
     read(inner);
     m_result = inner.m_result;
+}
+
+std::optional<QJsonArray> JsonObjectReader::list(std::string_view key, std::size_t most) {
+    const auto found = value(key);
+    if (!found) {
+        return std::nullopt;
+    }
+    if (!found->isArray()) {
+        wrongType(key, "a list in square brackets");
+        return std::nullopt;
+    }
+    const QJsonArray all = found->toArray();
+    if (all.size() > static_cast<qsizetype>(most)) {
+        refuseValue(key, std::to_string(all.size()) + " entries", "at most " + std::to_string(most));
+        return std::nullopt;
+    }
+    return all;
+}
+
+void JsonObjectReader::objects(std::string_view key, std::span<const std::string_view> known, std::size_t most,
+                               const std::function<void(JsonObjectReader&)>& read) {
+    const auto all = list(key, most);
+    for (qsizetype i = 0; all && m_result && i < all->size(); ++i) {
+        const std::string place = entryPath(key, i);
+        if (!all->at(i).isObject()) {
+            wrongType(place, "an object in braces");
+            return;
+        }
+        JsonObjectReader inner(all->at(i).toObject(), keyPath(m_path, place), known);
+        if (inner.m_result) {
+            read(inner);
+        }
+        m_result = inner.m_result;
+    }
+}
+
+void JsonObjectReader::numbersWithin(std::string_view key, std::size_t most, double lowest, double highest,
+                                     std::vector<double>& into) {
+    const auto all = list(key, most);
+    if (!all) {
+        return;
+    }
+    into.clear();
+    for (qsizetype i = 0; i < all->size(); ++i) {
+        const std::string place = entryPath(key, i);
+        if (!all->at(i).isDouble()) {
+            wrongType(place, "a number");
+            return;
+        }
+        const double number = all->at(i).toDouble();
+        if (!(lowest <= number && number <= highest)) {
+            refuseValue(place, plainNumber(number), plainNumber(lowest) + " to " + plainNumber(highest));
+            return;
+        }
+        into.push_back(number);
+    }
+}
+
+void JsonObjectReader::need(std::string_view key) {
+    if (m_result && !has(key)) {
+        m_result = refuse(Code::Missing, {{"what", "key " + keyPath(m_path, key)}});
+    }
 }
 
 } // namespace rw::exchange

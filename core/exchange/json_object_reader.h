@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/clock.h"
 #include "core/base/result.h"
+#include "core/units/length.h"
 
+#include <QJsonArray>
 #include <QJsonObject>
 
 #include <algorithm>
@@ -22,6 +25,12 @@ struct Choice {
     T value;
 };
 
+/// What a file calls something of its own: text, or a whole number that stands for itself.
+struct Label {
+    std::string text;
+    bool isNumber = false;
+};
+
 /// Reads one JSON object key by key into values that keep what they have when the key is left out. The first thing
 /// that is wrong is kept and told by result(); after it nothing more is read.
 class JsonObjectReader {
@@ -34,6 +43,16 @@ public:
     void whole(std::string_view key, int& into);
     void yesNo(std::string_view key, bool& into);
     void text(std::string_view key, std::optional<std::string>& into, std::string_view expected = "text in quotes");
+    /// A number within these two, or ImpossibleValue {key, text, expected: "0 to 100"}.
+    void numberWithin(std::string_view key, double lowest, double highest, double& into);
+    /// The same in whole millimetres.
+    void length(std::string_view key, Length lowest, Length highest, Length& into);
+    /// A label of at most 100 characters; null stands for none.
+    void label(std::string_view key, std::optional<Label>& into);
+    /// A date as 2026-03-12; null stands for none.
+    void date(std::string_view key, std::optional<CivilDate>& into);
+    /// A date, or a moment as 2026-03-12T10:05 (UTC unless a zone is written); null stands for none.
+    void moment(std::string_view key, std::optional<Instant>& into);
     /// ImpossibleValue {key, text, expected: "one of ..."} for a word that is not a choice; of a choice with blanks
     /// around it, which nobody sees in a sentence, it says so.
     template<class T>
@@ -41,6 +60,14 @@ public:
     /// An object inside this one; `read` is called with its reader when the key is there.
     void object(std::string_view key, std::span<const std::string_view> known,
                 const std::function<void(JsonObjectReader&)>& read);
+    /// A list of at most `most` objects; `read` is called with the reader of each, whose path is "lots[0]".
+    void objects(std::string_view key, std::span<const std::string_view> known, std::size_t most,
+                 const std::function<void(JsonObjectReader&)>& read);
+    /// A list of at most `most` numbers within these two.
+    void numbersWithin(std::string_view key, std::size_t most, double lowest, double highest,
+                       std::vector<double>& into);
+    /// Missing {what} when the key is not there.
+    void need(std::string_view key);
 
     [[nodiscard]] bool has(std::string_view key) const;
     void refuseValue(std::string_view key, std::string text, std::string expected);
@@ -50,6 +77,8 @@ private:
     /// The value when it is there and nothing was wrong so far.
     [[nodiscard]] std::optional<QJsonValue> value(std::string_view key) const;
     void wrongType(std::string_view key, std::string_view expected);
+    [[nodiscard]] std::optional<std::string> textOrNull(std::string_view key, std::string_view expected);
+    [[nodiscard]] std::optional<QJsonArray> list(std::string_view key, std::size_t most);
 
     QJsonObject m_object;
     std::string m_path;

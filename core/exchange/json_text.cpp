@@ -75,6 +75,12 @@ JsonText& JsonText::yesNo(bool value) {
     return *this;
 }
 
+JsonText& JsonText::nothing() {
+    beforeValue();
+    m_text += "null";
+    return *this;
+}
+
 JsonText& JsonText::whole(std::int64_t value) {
     beforeValue();
     m_text += std::to_string(value);

@@ -22,6 +22,7 @@ public:
     JsonText& key(std::string_view name);
     JsonText& text(std::string_view utf8);
     JsonText& yesNo(bool value);
+    JsonText& nothing(); ///< null
     JsonText& whole(std::int64_t value);
     /// Three decimals: millimetres to the thousandth.
     JsonText& thousandths(double value);

@@ -15,13 +15,28 @@ struct Wanted {
     double chance;
 };
 
+/// Shortest first, as the mix is; what is longer than the grid never fits.
 std::vector<Wanted> onGrid(const PieceMix& mix) {
     std::vector<Wanted> wanted;
     for (const PieceMix::Share& share : mix.shares()) {
-        const auto steps = share.length.roundedUpTo(RemnantValue::kStep).wholeTimes(RemnantValue::kStep);
-        wanted.push_back({static_cast<std::size_t>(steps), share.share});
+        const Length length = share.length.roundedUpTo(RemnantValue::kStep);
+        const auto steps = static_cast<std::size_t>(length.wholeTimes(RemnantValue::kStep));
+        if (length > RemnantValue::kConstantFrom) {
+            break;
+        }
+        if (!wanted.empty() && wanted.back().steps == steps) {
+            wanted.back().chance += share.share;
+        } else {
+            wanted.push_back({steps, share.share});
+        }
     }
-    return wanted; // shortest first, as the mix is
+    return wanted;
+}
+
+double meanMm(const PieceMix& mix) {
+    return std::accumulate(mix.shares().begin(), mix.shares().end(), 0.0, [](double sum, const PieceMix::Share& share) {
+        return sum + share.share * static_cast<double>(share.length.millimetres());
+    });
 }
 
 /// The w that solves the equation for an end of `steps`, by Newton's method from above: the left side is convex and
@@ -52,7 +67,8 @@ double reservationValue(std::span<const Wanted> wanted, std::size_t steps, const
 } // namespace
 
 RemnantValue::RemnantValue(const PieceMix& mix, Length shortestUseful, Length waitingCost)
-    : m_shortestUseful(shortestUseful) {
+    : m_shortestUseful(shortestUseful)
+    , m_meanWantedMm(meanMm(mix)) {
     assert(!shortestUseful.isNegative() && !waitingCost.isNegative());
     const std::vector<Wanted> wanted = onGrid(mix);
     const auto costMm = static_cast<double>(waitingCost.millimetres());

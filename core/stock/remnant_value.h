@@ -35,9 +35,11 @@ public:
         return likelyLost(length - piece) - likelyLost(length);
     }
     [[nodiscard]] Length shortestUseful() const { return m_shortestUseful; }
+    [[nodiscard]] double meanWantedMm() const { return m_meanWantedMm; } ///< of the mix
 
 private:
     Length m_shortestUseful;
+    double m_meanWantedMm;
     std::vector<double> m_lostMm; ///< by whole steps
 };
 

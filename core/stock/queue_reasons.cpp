@@ -1,0 +1,62 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/stock/queue_reasons.h"
+
+#include <algorithm>
+#include <cassert>
+#include <cmath>
+
+namespace rw::stock {
+
+namespace {
+using Kind = QueueReason::Kind;
+
+QueueReason whatIsLeft(std::size_t lot, Length leaves, const RemnantValue& value) {
+    QueueReason reason{.kind = Kind::LeavesUseful, .lot = lot, .leaves = leaves, .lostMm = value.likelyLost(leaves)};
+    const double useful = static_cast<double>(leaves.millimetres()) - reason.lostMm;
+    if (leaves > kFullEnough) {
+        reason.kind = Kind::LeavesPlenty;
+    } else if (leaves < value.shortestUseful()) {
+        reason.kind = Kind::LeavesScrap;
+    } else if (reason.lostMm > value.likelyLost(kFullEnough) + kWorthOpeningMm) {
+        reason.kind = Kind::LeavesBadEnd;
+    } else {
+        reason.later = std::llround(useful / value.meanWantedMm());
+    }
+    return reason;
+}
+} // namespace
+
+std::vector<QueueReason> reasonsFor(const QueuePlan& plan, std::span<const QueueLot> lots,
+                                    std::span<const QueuePiece> pieces, std::span<const double> uncertaintiesMm,
+                                    const RemnantValue& value) {
+    assert(uncertaintiesMm.size() == lots.size() && plan.placing.size() == pieces.size());
+    std::vector<QueueReason> reasons;
+    std::vector<Length> cut(lots.size(), Length::fromMillimetres(0));
+    for (std::size_t piece = 0; piece < pieces.size(); ++piece) {
+        if (const auto lot = plan.placing[piece]) {
+            cut[*lot] += pieces[piece].length;
+        } else {
+            reasons.push_back({.kind = Kind::FitsNowhere, .piece = piece});
+        }
+    }
+    for (std::size_t lot = 0; lot < lots.size(); ++lot) {
+        if (!cut[lot].isPositive()) {
+            continue;
+        }
+        const CutSource& source = lots[lot].source;
+        if (source.sealed) {
+            reasons.push_back({.kind = Kind::OpensSealed, .lot = lot});
+        }
+        const Length leaves = source.length - cut[lot];
+        reasons.push_back(whatIsLeft(lot, leaves, value));
+        if (static_cast<double>(leaves.millimetres()) < 2 * uncertaintiesMm[lot]) {
+            reasons.push_back({.kind = Kind::MeasureFirst, .lot = lot, .leaves = leaves});
+        }
+    }
+    if (!plan.proven) {
+        reasons.push_back({.kind = Kind::TimeWasUp});
+    }
+    return reasons;
+}
+
+} // namespace rw::stock
