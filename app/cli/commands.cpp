@@ -81,6 +81,14 @@ const std::vector<Command>& commands() {
          {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson},
          never,
          runPlan},
+        {"forecast",
+         "when a string runs short and runs out, for a shop that is in no ledger",
+         "The file is one JSON object with the jobs of each day and how long deliveries took. The answer is at which "
+         "position to order, and the dates on which the string has run out with a chance of 10, 50 and 90 %. The keys "
+         "are listed in the guide, page \"Command line\".",
+         {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson},
+         never,
+         runForecast},
     };
     return kCommands;
 }

@@ -17,5 +17,6 @@ namespace rw::cli {
 [[nodiscard]] Result<Answer> runCard(const Given& given);
 [[nodiscard]] Result<Answer> runCut(const Given& given);
 [[nodiscard]] Result<Answer> runPlan(const Given& given);
+[[nodiscard]] Result<Answer> runForecast(const Given& given);
 
 } // namespace rw::cli

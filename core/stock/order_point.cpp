@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/stock/order_point.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace rw::stock {
+
+namespace {
+constexpr double kReviewDays = 1;
+} // namespace
+
+LeadTimes::LeadTimes(std::span<const double> seen, std::span<const double> prior)
+    : m_days(seen.begin(), seen.end()) {
+    m_days.insert(m_days.end(), prior.begin(), prior.end());
+    assert(!m_days.empty() && *std::ranges::min_element(m_days) >= 0);
+    std::ranges::sort(m_days);
+}
+
+int jobsUntilDelivery(const Demand& demand, const LeadTimes& leadTimes, const Service& service) {
+    assert(service.chance >= 0.5 && service.chance <= 0.9999);
+    const auto isEnough = [&](int jobs) {
+        double chance = 0;
+        for (const double days : leadTimes.days()) {
+            chance += chanceOfAtMost(jobs, demand, days + kReviewDays, service.dailyRatio);
+        }
+        return chance >= service.chance * static_cast<double>(leadTimes.days().size());
+    };
+    int tooFew = -1;
+    int enough = 0;
+    while (!isEnough(enough)) {
+        tooFew = enough;
+        enough = 2 * enough + 1;
+    }
+    while (enough - tooFew > 1) {
+        const int middle = tooFew + (enough - tooFew) / 2;
+        (isEnough(middle) ? enough : tooFew) = middle;
+    }
+    return enough;
+}
+
+double orderPoint(int s) { return std::max(1.0, s + 0.5); }
+
+bool isOnRequest(double jobsPerYear, double holdingRate, double reelPrice, double marginPerJob) {
+    assert(marginPerJob > 0);
+    return jobsPerYear <= 0 || jobsPerYear < holdingRate * reelPrice / marginPerJob;
+}
+
+} // namespace rw::stock
