@@ -36,12 +36,26 @@ Instant wallClock(const OpeningHours& hours, Instant at) { return at + offsetAt(
 } // namespace
 
 std::optional<DayHours> hoursOn(const OpeningHours& hours, CivilDate date) {
-    if (std::ranges::find(hours.closedDays, date) != hours.closedDays.end()) {
+    return workingHoursOn(hours, Worker{}, date);
+}
+
+std::optional<DayHours> shared(const std::optional<DayHours>& one, const std::optional<DayHours>& other) {
+    if (!one || !other) {
         return std::nullopt;
     }
-    const unsigned isoDay = std::chrono::weekday(std::chrono::sys_days(date)).iso_encoding();
-    const std::optional<DayHours>& day = hours.week.at(isoDay - 1);
-    return day && day->from < day->to ? day : std::nullopt;
+    const DayHours both{std::max(one->from, other->from), std::min(one->to, other->to)};
+    return both.from < both.to ? std::optional(both) : std::nullopt;
+}
+
+std::optional<DayHours> workingHoursOn(const OpeningHours& shop, const Worker& worker, CivilDate date) {
+    const auto contains = [date](const std::vector<CivilDate>& days) {
+        return std::ranges::find(days, date) != days.end();
+    };
+    if (contains(shop.closedDays) || contains(worker.daysOff)) {
+        return std::nullopt;
+    }
+    const std::size_t day = std::chrono::weekday(std::chrono::sys_days(date)).iso_encoding() - 1;
+    return shared(shop.week.at(day), worker.week ? worker.week->at(day) : shop.week.at(day));
 }
 
 bool isTimeZone(std::string_view name) {

@@ -19,15 +19,28 @@ struct DayHours {
     bool operator==(const DayHours&) const = default;
 };
 
+using WeekHours = std::array<std::optional<DayHours>, 7>; ///< Monday first; nothing: closed, or not at work
+
 /// When the shop is open, on its own wall clock.
 struct OpeningHours {
-    std::string timeZone = "UTC";                ///< IANA name
-    std::array<std::optional<DayHours>, 7> week; ///< Monday first; nothing: closed
+    std::string timeZone = "UTC"; ///< IANA name
+    WeekHours week;
     std::vector<CivilDate> closedDays;
+};
+
+/// Somebody who works in it.
+struct Worker {
+    std::optional<WeekHours> week; ///< nothing: whenever the shop is open
+    std::vector<CivilDate> daysOff;
 };
 
 /// The hours of a date; nothing when closed.
 [[nodiscard]] std::optional<DayHours> hoursOn(const OpeningHours& hours, CivilDate date);
+
+/// What two stretches of a day have in common; nothing when that is nothing.
+[[nodiscard]] std::optional<DayHours> shared(const std::optional<DayHours>& one, const std::optional<DayHours>& other);
+/// When somebody works on a date: in their hours, within the shop's; nothing on a day off or a closed day.
+[[nodiscard]] std::optional<DayHours> workingHoursOn(const OpeningHours& shop, const Worker& worker, CivilDate date);
 
 /// Whether this machine knows the time zone by that IANA name.
 [[nodiscard]] bool isTimeZone(std::string_view name);

@@ -23,21 +23,22 @@ struct Place {
     Instant at;
 };
 
-/// The openings from a moment on, worked out as far as somebody asks.
+/// The openings of the shop in which somebody works, from a moment on, worked out as far as somebody asks.
 class Openings {
 public:
-    Openings(const OpeningHours& hours, Instant now)
-        : m_hours(hours)
+    Openings(const OpeningHours& shop, const Worker& worker, Instant now)
+        : m_shop(shop)
+        , m_worker(worker)
         , m_now(now)
-        , m_date(localDate(hours, now))
-        , m_last(localDate(hours, now + kPromiseHorizon)) {}
+        , m_date(localDate(shop, now))
+        , m_last(localDate(shop, now + kPromiseHorizon)) {}
 
     /// The opening of that number; nothing beyond the horizon.
     std::optional<Opening> get(std::size_t number) {
         while (m_openings.size() <= number && std::chrono::sys_days(m_date) <= std::chrono::sys_days(m_last)) {
-            if (const auto day = hoursOn(m_hours, m_date)) {
-                const Opening opening{std::max(m_now, toInstant(m_hours, m_date, day->from)),
-                                      toInstant(m_hours, m_date, day->to)};
+            if (const auto day = workingHoursOn(m_shop, m_worker, m_date)) {
+                const Opening opening{std::max(m_now, toInstant(m_shop, m_date, day->from)),
+                                      toInstant(m_shop, m_date, day->to)};
                 if (opening.from < opening.to) {
                     m_openings.push_back(opening);
                 }
@@ -47,9 +48,13 @@ public:
         return number < m_openings.size() ? std::optional(m_openings[number]) : std::nullopt;
     }
 
-    std::optional<Place> first() {
-        const auto opening = get(0);
-        return opening ? std::optional(Place{0, opening->from}) : std::nullopt;
+    /// The first place that is not before `at`, looked for from `from` on; the end of an opening is one.
+    std::optional<Place> placeAt(Instant at, std::size_t from = 0) {
+        auto opening = get(from);
+        while (opening && opening->to < at) {
+            opening = get(++from);
+        }
+        return opening ? std::optional(Place{from, std::max(at, opening->from)}) : std::nullopt;
     }
 
     /// `time` of open time after `start`, over as many openings as it takes.
@@ -88,37 +93,62 @@ public:
 private:
     [[nodiscard]] milliseconds longestDay() const {
         minutes longest{0};
-        for (const auto& day : m_hours.week) {
-            longest = day ? std::max(longest, day->to - day->from) : longest;
+        for (std::size_t day = 0; day < m_shop.week.size(); ++day) {
+            const auto hours = shared(m_shop.week[day], m_worker.week ? (*m_worker.week)[day] : m_shop.week[day]);
+            longest = hours ? std::max(longest, hours->to - hours->from) : longest;
         }
         return longest;
     }
 
-    const OpeningHours& m_hours;
+    const OpeningHours& m_shop;
+    const Worker& m_worker;
     Instant m_now;
     CivilDate m_date;
     CivilDate m_last;
     std::vector<Opening> m_openings;
 };
 
-/// Where the last of `jobs` ends when each goes to the pair that is free first.
-std::optional<Place> lastJobsEnd(Openings& openings, int pairs, const std::vector<minutes>& jobs) {
-    const auto start = openings.first();
-    if (!start) {
-        return std::nullopt;
+/// The people and machines as they take one job after another.
+class Crew {
+public:
+    Crew(const Workshop& workshop, Instant now)
+        : m_machinesFree(static_cast<std::size_t>(workshop.machines), now) {
+        for (const Worker& worker : workshop.people) {
+            m_people.push_back({Openings(workshop.hours, worker, now), {}, now});
+        }
     }
-    std::vector<Place> freeAt(static_cast<std::size_t>(pairs), *start);
-    std::optional<Place> end = start;
-    for (const minutes job : jobs) {
-        const auto pair = std::ranges::min_element(freeAt, {}, &Place::at);
-        end = openings.jobsEnd(*pair, job);
+
+    /// Gives the job to the person and the machine that finish it first, and says when; nothing beyond the horizon.
+    std::optional<Instant> take(minutes job) {
+        const auto machine = std::ranges::min_element(m_machinesFree);
+        Person* first = nullptr;
+        std::optional<Place> end;
+        for (Person& person : m_people) {
+            const auto start = person.openings.placeAt(std::max(person.free, *machine), person.opening);
+            const auto theirs = start ? person.openings.jobsEnd(*start, job) : std::nullopt;
+            if (theirs && (!end || theirs->at < end->at)) {
+                first = &person;
+                end = theirs;
+            }
+        }
         if (!end) {
             return std::nullopt;
         }
-        *pair = *end;
+        first->opening = end->opening;
+        first->free = end->at;
+        *machine = end->at;
+        return end->at;
     }
-    return end;
-}
+
+private:
+    struct Person {
+        Openings openings;
+        std::size_t opening; ///< in which `free` lies
+        Instant free;
+    };
+    std::vector<Person> m_people;
+    std::vector<Instant> m_machinesFree;
+};
 
 /// `at`, moved on to the next multiple of `step` on the wall clock of its day.
 Instant roundedUpOnWallClock(const OpeningHours& hours, Instant at, minutes step) {
@@ -129,14 +159,26 @@ Instant roundedUpOnWallClock(const OpeningHours& hours, Instant at, minutes step
 }
 } // namespace
 
+std::vector<Instant> workDone(const Workshop& workshop, Instant now, const std::vector<minutes>& jobs) {
+    assert(workshop.machines >= 1);
+    Crew crew(workshop, now);
+    std::vector<Instant> done;
+    done.reserve(jobs.size());
+    for (const minutes job : jobs) {
+        done.push_back(crew.take(job).value_or(now + kPromiseHorizon));
+    }
+    return done;
+}
+
 Instant earliestPromise(const Workshop& workshop, Instant now, const std::vector<minutes>& ahead, minutes job) {
-    assert(workshop.pairs >= 1 && workshop.marginPercent >= 0 && workshop.step > minutes(0));
+    assert(workshop.marginPercent >= 0 && workshop.step > minutes(0));
     const Instant horizon = now + kPromiseHorizon;
-    Openings openings(workshop.hours, now);
     std::vector<minutes> jobs = ahead;
     jobs.push_back(job);
-    const auto done = lastJobsEnd(openings, workshop.pairs, jobs);
-    if (!done) {
+    const Worker shopItself;
+    Openings openings(workshop.hours, shopItself, now);
+    const auto done = openings.placeAt(workDone(workshop, now, jobs).back());
+    if (!done || done->at >= horizon) {
         return horizon;
     }
     const milliseconds margin = openings.openTimeUntil(*done) * workshop.marginPercent / 100;

@@ -92,9 +92,9 @@ private:
         for (std::size_t day = 0; day < setting::kHours.size(); ++day) {
             shop.set(setting::kHours[day], day == 6 ? "" : "10:00-18:00");
         }
-        shop.set(setting::kPairs, "2"); // two of the four string
         for (const std::string_view name : demo::staff()) {
-            m_staff.emplace(name, shop.add(StaffMember{std::nullopt, std::string(name)}));
+            const bool strings = name != demo::kCounterStaff && name != demo::kOwner;
+            m_staff.emplace(name, shop.add(StaffMember{.id = {}, .name = std::string(name), .strings = strings}));
         }
         for (const demo::MachineRow& row : demo::machines()) {
             Machine machine{std::nullopt, std::string(row.name), row.unit, row.stepHundredths};

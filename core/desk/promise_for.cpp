@@ -2,52 +2,24 @@
 #include "core/desk/promise_for.h"
 
 #include <algorithm>
+#include <vector>
 
 namespace rw::desk {
 
 namespace {
 using std::chrono::minutes;
-using Queue = std::vector<std::optional<Instant>>; ///< the promise of each job, in the order they will be strung
-
-class Schedule {
-public:
-    Schedule(const ShopSettings& settings, Instant now)
-        : m_exact(settings.workshop)
-        , m_now(now)
-        , m_each(settings.minutesPerJob) {
-        m_exact.marginPercent = 0;
-        m_exact.step = minutes(1);
+/// How many jobs a rush job leaves ahead of itself: it goes as far forward as no promise is broken by it that would
+/// have been kept. `done`: when each place of the queue and one more is done; every job takes the same time.
+std::size_t placeForRush(const std::vector<JobLine>& queue, const std::vector<Instant>& done, std::size_t onMachines) {
+    const auto breaks = [&](std::size_t job) {
+        const auto& promised = queue[job].promised;
+        return promised && done[job] <= *promised && done[job + 1] > *promised;
+    };
+    std::size_t place = queue.size();
+    while (place > onMachines && !breaks(place - 1)) {
+        --place;
     }
-
-    /// Of each job from `from` on, whether its promise is kept with `more` jobs put in before it.
-    [[nodiscard]] std::vector<bool> kept(const Queue& queue, std::size_t from, std::size_t more) const {
-        std::vector<bool> result;
-        for (std::size_t i = from; i < queue.size(); ++i) {
-            result.push_back(!queue[i] || finished(i + more) <= *queue[i]);
-        }
-        return result;
-    }
-
-private:
-    [[nodiscard]] Instant finished(std::size_t ahead) const {
-        return earliestPromise(m_exact, m_now, std::vector<minutes>(ahead, m_each), m_each);
-    }
-
-    Workshop m_exact; ///< without margin and step: when the work itself is done
-    Instant m_now;
-    minutes m_each;
-};
-
-/// How many jobs a rush job leaves ahead of itself.
-std::size_t placeForRush(const Schedule& schedule, const Queue& queue, std::size_t onMachines) {
-    for (std::size_t place = onMachines; place < queue.size(); ++place) {
-        const auto without = schedule.kept(queue, place, 0);
-        const auto with = schedule.kept(queue, place, 1);
-        if (std::ranges::equal(without, with, [](bool before, bool after) { return after || !before; })) {
-            return place;
-        }
-    }
-    return queue.size();
+    return place;
 }
 } // namespace
 
@@ -57,11 +29,9 @@ Instant promiseFor(Transaction& ledger, const ShopSettings& settings, Instant no
         lines.begin(), lines.end(), [](const JobLine& line) { return line.state == JobState::OnTheMachine; });
     std::size_t ahead = lines.size();
     if (rush) {
-        Queue queue;
-        for (const JobLine& line : lines) {
-            queue.push_back(line.promised);
-        }
-        ahead = placeForRush(Schedule(settings, now), queue, static_cast<std::size_t>(waiting - lines.begin()));
+        const std::vector<minutes> jobs(lines.size() + 1, settings.minutesPerJob);
+        ahead = placeForRush(lines, workDone(settings.workshop, now, jobs),
+                             static_cast<std::size_t>(waiting - lines.begin()));
     }
     return earliestPromise(settings.workshop, now, std::vector<minutes>(ahead, settings.minutesPerJob),
                            settings.minutesPerJob);

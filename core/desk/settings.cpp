@@ -107,14 +107,30 @@ double ceilingOf(Shop& shop, double otherwise) {
     return hundredths && *hundredths >= 1 && *hundredths <= 5000 ? static_cast<double>(*hundredths) / 10000.0
                                                                  : otherwise;
 }
+/// Who strings; a shop that has named nobody has somebody at each machine.
+std::vector<Worker> stringers(Shop& shop, int machines) {
+    std::vector<Worker> workers;
+    for (const StaffMember& member : shop.staff()) {
+        if (member.strings && !member.retired) {
+            workers.push_back(member.worker);
+        }
+    }
+    return workers.empty() ? std::vector<Worker>(static_cast<std::size_t>(machines)) : workers;
+}
 } // namespace
+
+std::vector<Machine> machinesInUse(Shop& shop) {
+    std::vector<Machine> machines = shop.machines();
+    std::erase_if(machines, &Machine::retired);
+    return machines;
+}
 
 ShopSettings readSettings(Shop& shop) {
     ShopSettings settings;
-    const auto machines = shop.machines();
-    const int atMost = std::max(1, static_cast<int>(machines.size()));
+    const std::vector<Machine> machines = machinesInUse(shop);
     settings.workshop.hours = openingHours(shop);
-    settings.workshop.pairs = std::min(atMost, number(shop, setting::kPairs, atMost, 1, 100));
+    settings.workshop.machines = std::max(1, static_cast<int>(machines.size()));
+    settings.workshop.people = stringers(shop, settings.workshop.machines);
     settings.workshop.marginPercent = number(shop, setting::kMarginPercent, settings.workshop.marginPercent, 0, 500);
     settings.workshop.step = minutes(number(shop, setting::kStepMinutes, 15, 1, 8 * 60));
     settings.minutesPerJob = minutes(number(shop, setting::kMinutesPerJob, 25, 1, 8 * 60));

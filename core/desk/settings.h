@@ -22,7 +22,6 @@ constexpr std::array<std::string_view, 7> kHours = {"hours.mon", "hours.tue", "h
                                                     "hours.fri", "hours.sat", "hours.sun"};
 constexpr std::string_view kClosedDays = "closed-days"; ///< "2026-12-25 2026-12-26"
 constexpr std::string_view kMinutesPerJob = "minutes.per-job";
-constexpr std::string_view kPairs = "pairs"; ///< people who can string at once; machines limit it too
 constexpr std::string_view kMarginPercent = "promise.margin-percent";
 constexpr std::string_view kStepMinutes = "promise.step-minutes";
 constexpr std::string_view kRunningShortJobs = "running-short.jobs";
@@ -35,7 +34,7 @@ constexpr std::string_view kShortSide = "short-side"; ///< "left" or "right", wh
 
 /// The settings as values. What is not stored, or stored unreadably, has its default.
 struct ShopSettings {
-    Workshop workshop; ///< hours (Monday to Saturday 10 to 18), pairs (one a machine), margin 15 %, step 15 minutes
+    Workshop workshop; ///< hours (Monday to Saturday 10 to 18), margin 15 %, step 15 minutes
     std::chrono::minutes minutesPerJob{25};
     int runningShortJobs = 2;
     Length tapeStep = Length::fromMillimetres(50);
@@ -46,6 +45,9 @@ struct ShopSettings {
 
 /// The number that the next job must have: the first of a shop that set one; 0 when the ledger counts on.
 [[nodiscard]] std::int64_t nextJobNumber(Transaction& ledger);
+
+/// The machines that are not retired, by name.
+[[nodiscard]] std::vector<Machine> machinesInUse(Shop& shop);
 
 /// A shop that never opens could promise nothing, so a week without any hours counts as not set.
 [[nodiscard]] ShopSettings readSettings(Shop& shop);

@@ -19,7 +19,7 @@ constexpr NamedTexts<State, 6> kStates({{{State::Logged, "logged"},
                                          {State::Waiting, "waiting"},
                                          {State::Withdrawn, "withdrawn"}}});
 
-constexpr NamedTexts<Kind, 11> kKinds({{{Kind::Logged, "logged"},
+constexpr NamedTexts<Kind, 12> kKinds({{{Kind::Logged, "logged"},
                                         {Kind::Taken, "taken"},
                                         {Kind::PutDown, "put-down"},
                                         {Kind::Cut, "cut"},
@@ -27,6 +27,7 @@ constexpr NamedTexts<Kind, 11> kKinds({{{Kind::Logged, "logged"},
                                         {Kind::Strung, "strung"},
                                         {Kind::Reopened, "reopened"},
                                         {Kind::Collected, "collected"},
+                                        {Kind::BroughtBack, "brought-back"},
                                         {Kind::Waiting, "waiting"},
                                         {Kind::Resumed, "resumed"},
                                         {Kind::Withdrawn, "withdrawn"}}});
@@ -37,7 +38,7 @@ struct Step {
     State to;
 };
 
-constexpr std::array<Step, 14> kSteps = {{
+constexpr std::array<Step, 16> kSteps = {{
     {std::nullopt, Kind::Logged, State::Logged},
     {State::Logged, Kind::Taken, State::OnTheMachine},
     {State::OnTheMachine, Kind::PutDown, State::Logged},
@@ -46,9 +47,11 @@ constexpr std::array<Step, 14> kSteps = {{
     {State::OnTheMachine, Kind::Strung, State::Strung},
     {State::Strung, Kind::Reopened, State::OnTheMachine},
     {State::Strung, Kind::Collected, State::Collected},
+    {State::Collected, Kind::BroughtBack, State::Strung},
     {State::Logged, Kind::Waiting, State::Waiting},
     {State::OnTheMachine, Kind::Waiting, State::Waiting},
     {State::Waiting, Kind::Resumed, State::Logged},
+    {State::Withdrawn, Kind::Resumed, State::Logged},
     {State::Logged, Kind::Withdrawn, State::Withdrawn},
     {State::Waiting, Kind::Withdrawn, State::Withdrawn},
     {State::OnTheMachine, Kind::Withdrawn, State::Withdrawn},

@@ -11,7 +11,20 @@ namespace rw {
 enum class JobState { Logged, OnTheMachine, Strung, Collected, Waiting, Withdrawn };
 
 /// What happened to a job. Its state follows from these and nothing else.
-enum class JobEventKind { Logged, Taken, PutDown, Cut, Lost, Strung, Reopened, Collected, Waiting, Resumed, Withdrawn };
+enum class JobEventKind {
+    Logged,
+    Taken,
+    PutDown,
+    Cut,
+    Lost,
+    Strung,
+    Reopened,
+    Collected,
+    BroughtBack, ///< handed over by mistake, and on the rack again
+    Waiting,
+    Resumed,
+    Withdrawn
+};
 
 [[nodiscard]] std::string_view jobStateText(JobState state); ///< "logged", "on-the-machine", ...
 [[nodiscard]] std::optional<JobState> jobStateFromText(std::string_view text);

@@ -51,6 +51,35 @@ TEST_P(GuardsTest, WhatHappenedIsNeverAlteredOrRemoved) {
     EXPECT_EQ(guard("DELETE FROM strung"), "strung_append_only");
 }
 
+TEST_P(GuardsTest, ADeliveryAndAYesAreFacts) {
+    write(connection(),
+          {"INSERT INTO delivery (request_key, shipping_minor, currency, at, staff_id, station) "
+           "VALUES ('d-1', 900, 'GBP', 1, 1, 'stockroom')",
+           "INSERT INTO consent (job_id, pull_hundredths, pull_unit, marked_hundredths, marked_unit, at, staff_id, "
+           "station) VALUES (1, 3000, 'lb', 2600, 'lb', 1, 1, 'counter')",
+           "INSERT INTO asked_change (job_id, old_mains_hundredths, old_mains_unit, old_crosses_hundredths, "
+           "old_crosses_unit, mains_hundredths, mains_unit, crosses_hundredths, crosses_unit, at, staff_id, station) "
+           "VALUES (1, 5200, 'lb', 5000, 'lb', 5000, 'lb', 4800, 'lb', 1, 1, 'counter')"});
+    for (const std::string table : {"delivery", "consent"}) {
+        EXPECT_EQ(guard("UPDATE " + table + " SET at = 2"), table + "_append_only");
+        EXPECT_EQ(guard("DELETE FROM " + table), table + "_append_only");
+    }
+    EXPECT_EQ(guard("DELETE FROM asked_change"), "asked_change_kept");
+    write(connection(), {"UPDATE asked_change SET seen_at = 2, seen_by_staff_id = 1"});
+    EXPECT_EQ(guard("UPDATE asked_change SET seen_at = 3"), "asked_change_seen_once");
+    if (onSqlite()) {
+        connection().execute("PRAGMA recursive_triggers = 0");
+        for (const std::string table : {"delivery", "consent"}) {
+            EXPECT_EQ(guard("INSERT OR REPLACE INTO " + table + " SELECT * FROM " + table), table + "_append_only");
+        }
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO asked_change SELECT * FROM asked_change"), "asked_change_kept");
+    } else {
+        EXPECT_EQ(guard("TRUNCATE delivery CASCADE"), "delivery_append_only");
+        EXPECT_EQ(guard("TRUNCATE consent CASCADE"), "consent_append_only");
+        EXPECT_EQ(guard("TRUNCATE asked_change CASCADE"), "asked_change_kept");
+    }
+}
+
 TEST_P(GuardsTest, AnUpsertIsAnUpdate) {
     const std::string sql = "INSERT INTO charge (job_id, line, kind, amount_minor, tax_hundredths_percent, currency, "
                             "at, staff_id) VALUES (1, 1, 'labour', 1, 0, 'GBP', 1, 1) "

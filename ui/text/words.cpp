@@ -105,6 +105,8 @@ QString jobEventWord(JobEventKind kind) {
         return Words::tr("opened again");
     case JobEventKind::Collected:
         return Words::tr("collected");
+    case JobEventKind::BroughtBack:
+        return Words::tr("brought back");
     case JobEventKind::Waiting:
         return Words::tr("waiting");
     case JobEventKind::Resumed:

@@ -141,6 +141,10 @@ public:
 struct StaffMember {
     std::optional<StaffId> id;
     std::string name;
+    bool strings = true;  ///< promises count on them
+    bool retired = false; ///< works here no more; stays in the history
+    Worker worker{};      ///< hours and days off
+    std::int64_t version = 1;
 };
 
 struct Machine {
@@ -149,6 +153,8 @@ struct Machine {
     TensionUnit unit;
     int stepHundredths = 50; ///< of its unit; 1 to 1000
     Length reach = Length::fromMillimetres(300);
+    bool retired = false; ///< offered no more; stays in the history
+    std::int64_t version = 1;
 };
 
 /// The shop itself: settings, people, machines.
@@ -159,8 +165,11 @@ public:
     virtual void set(std::string_view name, std::string_view value) = 0;
     virtual StaffId add(const StaffMember& member) = 0;
     virtual MachineId add(const Machine& machine) = 0;
-    [[nodiscard]] virtual std::vector<StaffMember> staff() = 0; ///< by id
-    [[nodiscard]] virtual std::vector<Machine> machines() = 0;  ///< by name
+    /// Replace what is stored under the id when `version` is still the stored one; else ChangedMeanwhile, NotFound.
+    virtual Result<void> update(const StaffMember& member) = 0;
+    virtual Result<void> update(const Machine& machine) = 0;
+    [[nodiscard]] virtual std::vector<StaffMember> staff() = 0; ///< by id, the retired too
+    [[nodiscard]] virtual std::vector<Machine> machines() = 0;  ///< by name, the retired too
     [[nodiscard]] virtual Currency currency() = 0;
 };
 

@@ -1,4 +1,4 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
-SELECT id, name
+SELECT id, name, strings, retired, row_version
 FROM staff
 ORDER BY id

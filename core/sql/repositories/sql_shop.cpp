@@ -6,7 +6,80 @@
 #include "core/sql/repositories/row.h"
 #include "core/sql/repositories/stored_texts.h"
 
+#include <algorithm>
+#include <cassert>
+#include <map>
+
 namespace rw::sql {
+
+namespace {
+void bindMember(Statement& statement, const desk::StaffMember& member) {
+    statement.bind(":name", member.name);
+    statement.bind(":strings", stored(member.strings));
+    statement.bind(":retired", stored(member.retired));
+}
+
+void bindMachine(Statement& statement, const desk::Machine& machine) {
+    statement.bind(":name", machine.name);
+    statement.bind(":unit", unitText(machine.unit));
+    statement.bind(":step_hundredths", machine.stepHundredths);
+    statement.bind(":reach_mm", stored(machine.reach));
+    statement.bind(":retired", stored(machine.retired));
+}
+
+void addWorkingTime(Connection& connection, StaffId id, const Worker& worker) {
+    const WeekHours week = worker.week.value_or(WeekHours{});
+    for (std::size_t day = 0; day < week.size(); ++day) {
+        if (week[day]) {
+            Statement hours(connection, "add_staff_hours");
+            hours.bind(":staff", stored(id));
+            hours.bind(":weekday", day + 1);
+            hours.bind(":from_minute", week[day]->from.count());
+            hours.bind(":to_minute", week[day]->to.count());
+            hours.run();
+        }
+    }
+    for (const CivilDate date : worker.daysOff) {
+        Statement off(connection, "add_staff_day_off");
+        off.bind(":staff", stored(id));
+        off.bind(":date", dateText(date));
+        off.run();
+    }
+}
+
+/// Everybody's hours and days off.
+std::map<StaffId, Worker> workingTimes(Connection& connection) {
+    std::map<StaffId, Worker> workers;
+    Statement hours(connection, "list_staff_hours");
+    hours.run();
+    while (hours.next()) {
+        const Row row(hours, "staff_hours", "staff_id");
+        auto& week = workers[row.id<StaffId>("staff_id")].week;
+        if (!week) {
+            week.emplace();
+        }
+        week->at(static_cast<std::size_t>(row.number("weekday")) - 1) =
+            DayHours{std::chrono::minutes(row.number("from_minute")), std::chrono::minutes(row.number("to_minute"))};
+    }
+    Statement off(connection, "list_staff_days_off");
+    off.run();
+    while (off.next()) {
+        const Row row(off, "staff_day_off", "staff_id");
+        workers[row.id<StaffId>("staff_id")].daysOff.push_back(row.date("date"));
+    }
+    return workers;
+}
+
+/// Why an update met no row: somebody else changed it, or it is not there.
+template<class Value>
+Result<void> changedMeanwhile(std::string_view what, const Value& mine, const std::vector<Value>& all) {
+    const auto theirs = std::ranges::find(all, mine.id, &Value::id);
+    if (theirs == all.end()) {
+        return refuse(Code::NotFound, {{"what", std::string(what)}, {"text", mine.name}});
+    }
+    return refuse(Code::ChangedMeanwhile, {{"what", std::string(what)}, {"mine", mine.name}, {"theirs", theirs->name}});
+}
+} // namespace
 
 std::optional<std::string> SqlShop::setting(std::string_view name) {
     Statement statement(m_connection, "get_setting");
@@ -24,28 +97,63 @@ void SqlShop::set(std::string_view name, std::string_view value) {
 
 StaffId SqlShop::add(const desk::StaffMember& member) {
     Statement statement(m_connection, "add_staff");
-    statement.bind(":name", member.name);
+    bindMember(statement, member);
     statement.run();
-    return StaffId::of(statement.insertedId());
+    const auto id = StaffId::of(statement.insertedId());
+    addWorkingTime(m_connection, id, member.worker);
+    return id;
 }
 
 MachineId SqlShop::add(const desk::Machine& machine) {
     Statement statement(m_connection, "add_machine");
-    statement.bind(":name", machine.name);
-    statement.bind(":unit", unitText(machine.unit));
-    statement.bind(":step_hundredths", machine.stepHundredths);
-    statement.bind(":reach_mm", stored(machine.reach));
+    bindMachine(statement, machine);
     statement.run();
     return MachineId::of(statement.insertedId());
 }
 
+Result<void> SqlShop::update(const desk::StaffMember& member) {
+    assert(member.id);
+    Statement change(m_connection, "update_staff");
+    change.bind(":staff", stored(*member.id));
+    change.bind(":version", member.version);
+    bindMember(change, member);
+    change.run();
+    if (change.rowsAffected() == 0) {
+        return changedMeanwhile("staff", member, staff());
+    }
+    for (const char* query : {"delete_staff_hours", "delete_staff_days_off"}) {
+        Statement clear(m_connection, query);
+        clear.bind(":staff", stored(*member.id));
+        clear.run();
+    }
+    addWorkingTime(m_connection, *member.id, member.worker);
+    return {};
+}
+
+Result<void> SqlShop::update(const desk::Machine& machine) {
+    assert(machine.id);
+    Statement change(m_connection, "update_machine");
+    change.bind(":machine", stored(*machine.id));
+    change.bind(":version", machine.version);
+    bindMachine(change, machine);
+    change.run();
+    return change.rowsAffected() == 0 ? changedMeanwhile("machine", machine, machines()) : Result<void>();
+}
+
 std::vector<desk::StaffMember> SqlShop::staff() {
+    auto workers = workingTimes(m_connection);
     Statement statement(m_connection, "list_staff");
     statement.run();
     std::vector<desk::StaffMember> staff;
     while (statement.next()) {
         const Row row(statement, "staff");
-        staff.push_back({row.id<StaffId>(), row.text("name")});
+        const auto id = row.id<StaffId>();
+        staff.push_back({.id = id,
+                         .name = row.text("name"),
+                         .strings = row.flag("strings"),
+                         .retired = row.flag("retired"),
+                         .worker = std::move(workers[id]),
+                         .version = row.wide("row_version")});
     }
     return staff;
 }
@@ -60,7 +168,9 @@ std::vector<desk::Machine> SqlShop::machines() {
                             .name = row.text("name"),
                             .unit = row.oneOf("unit", storedUnit),
                             .stepHundredths = row.number("step_hundredths"),
-                            .reach = row.length("reach_mm")});
+                            .reach = row.length("reach_mm"),
+                            .retired = row.flag("retired"),
+                            .version = row.wide("row_version")});
     }
     return machines;
 }

@@ -16,6 +16,8 @@ public:
     void set(std::string_view name, std::string_view value) override;
     StaffId add(const desk::StaffMember& member) override;
     MachineId add(const desk::Machine& machine) override;
+    Result<void> update(const desk::StaffMember& member) override;
+    Result<void> update(const desk::Machine& machine) override;
     [[nodiscard]] std::vector<desk::StaffMember> staff() override;
     [[nodiscard]] std::vector<desk::Machine> machines() override;
     [[nodiscard]] Currency currency() override;

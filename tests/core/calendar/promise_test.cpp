@@ -21,7 +21,8 @@ Workshop shop(int pairs) {
     for (std::size_t day = 0; day < 6; ++day) {
         workshop.hours.week[day] = DayHours{10h, 18h};
     }
-    workshop.pairs = pairs;
+    workshop.people.assign(static_cast<std::size_t>(pairs), Worker{});
+    workshop.machines = pairs;
     workshop.marginPercent = 0;
     return workshop;
 }
@@ -86,10 +87,41 @@ TEST(Promise, MarginIsAShareOfTheOpenTimeUntilThen) {
     EXPECT_EQ(promised(workshop, kThursday, 11h, {}), "5-14 11:30");               // 11:25 and 3.75 minutes
     EXPECT_EQ(promised(workshop, kThursday, 11h, jobs(3)), "5-14 12:00");          // 11:50 and 7.5
     EXPECT_EQ(promised(workshop, kThursday, 16h + 30min, jobs(32)), "5-15 17:00"); // 15:50 and 66 = 440 x 15 %
-    workshop.pairs = 1;
+    workshop.people.resize(1);
     EXPECT_EQ(promised(workshop, kThursday, 17h, jobs(1)), "5-15 10:00"); // 17:50 and 7.5
     EXPECT_EQ(promised(workshop, kThursday, 15h, jobs(6)),
               "5-15 10:30"); // 17:55, 5 of 26.25 minutes tonight, the rest by 10:21
+}
+
+TEST(Promise, PeopleWorkTheirOwnHoursWithinTheShops) {
+    Workshop workshop = shop(2);
+    workshop.people[0].week.emplace();
+    workshop.people[0].week->at(3) = DayHours{12h, 20h}; // Thursday
+    workshop.people[1].daysOff = {kThursday};
+    EXPECT_EQ(promised(workshop, kThursday, 11h, {}), "5-14 12:30");
+    EXPECT_EQ(promised(workshop, kThursday, 17h + 40min, {}), "5-15 10:30") << "the shop closes at 18";
+    EXPECT_EQ(promised(workshop, kThursday, 12h, jobs(1)), "5-14 13:00") << "one of the two is away";
+    EXPECT_EQ(promised(workshop, kFriday, 10h, jobs(1)), "5-15 11:00") << "and the other on Friday";
+}
+
+TEST(Promise, AMachineIsWaitedFor) {
+    Workshop workshop = shop(2);
+    workshop.machines = 1;
+    EXPECT_EQ(promised(workshop, kThursday, 11h, jobs(1)), "5-14 12:00"); // 11:25, 11:50
+}
+
+TEST(Promise, WithoutAnybodyWhoStringsItEndsAtTheHorizon) {
+    Workshop workshop = shop(1);
+    workshop.people.clear();
+    const Instant now = at(workshop, kThursday, 11h);
+    EXPECT_EQ(earliestPromise(workshop, now, {}, 25min), now + kPromiseHorizon);
+}
+
+TEST(Promise, TellsWhenEachJobIsDone) {
+    const Workshop workshop = shop(2);
+    const Instant eleven = at(workshop, kThursday, 11h);
+    const std::vector<Instant> done = {eleven + 60min, eleven + 10min, eleven + 20min};
+    EXPECT_EQ(workDone(workshop, eleven, {60min, 10min, 10min}), done);
 }
 
 TEST(Promise, GoesToThePairThatIsFreeFirst) {

@@ -246,7 +246,8 @@ public:
     }
     void set(std::string_view name, std::string_view value) override { m_rows.settings[std::string(name)] = value; }
     StaffId add(const StaffMember& member) override {
-        m_rows.staff.push_back({m_rows.next<StaffId>(), member.name});
+        m_rows.staff.push_back(member);
+        m_rows.staff.back().id = m_rows.next<StaffId>();
         return *m_rows.staff.back().id;
     }
     MachineId add(const Machine& machine) override {
@@ -254,6 +255,8 @@ public:
         m_rows.machines.back().id = m_rows.next<MachineId>();
         return *m_rows.machines.back().id;
     }
+    Result<void> update(const StaffMember& member) override { return replace(m_rows.staff, member); }
+    Result<void> update(const Machine& machine) override { return replace(m_rows.machines, machine); }
     std::vector<StaffMember> staff() override { return m_rows.staff; }
     std::vector<Machine> machines() override {
         std::vector<Machine> machines = m_rows.machines;
@@ -263,6 +266,20 @@ public:
     Currency currency() override { return Currency::pounds(); }
 
 private:
+    template<class Value>
+    Result<void> replace(std::vector<Value>& values, const Value& value) {
+        const auto stored = std::ranges::find(values, value.id, &Value::id);
+        if (stored == values.end()) {
+            return refuse(Code::NotFound);
+        }
+        if (stored->version != value.version) {
+            return refuse(Code::ChangedMeanwhile);
+        }
+        *stored = value;
+        ++stored->version;
+        return {};
+    }
+
     Rows& m_rows;
 };
 

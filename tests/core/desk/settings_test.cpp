@@ -24,7 +24,7 @@ TEST_F(Settings, ANewLedgerHasDefaults) {
     const ShopSettings found = settings();
     EXPECT_EQ(found.workshop.hours.week[0], (DayHours{minutes(600), minutes(1080)}));
     EXPECT_FALSE(found.workshop.hours.week[6].has_value());
-    EXPECT_EQ(found.workshop.pairs, 1);
+    EXPECT_EQ(found.workshop.machines, 1);
     EXPECT_EQ(found.workshop.marginPercent, 15);
     EXPECT_EQ(found.minutesPerJob, minutes(25));
     EXPECT_EQ(found.tapeStep, Length::fromMillimetres(50));
@@ -40,7 +40,6 @@ TEST_F(Settings, AreReadAsValues) {
     set("promise.margin-percent", "0");
     set("ceiling-percent", "0,5");
     set("short-side", "right");
-    set("pairs", "3");
     ledger.rows.machines = {{MachineId::of(1), "Old", TensionUnit::Pound, 50, Length::fromMillimetres(380)},
                             {MachineId::of(2), "New", TensionUnit::Kilogram, 10, Length::fromMillimetres(250)}};
     const ShopSettings found = settings();
@@ -51,8 +50,29 @@ TEST_F(Settings, AreReadAsValues) {
     EXPECT_EQ(found.workshop.marginPercent, 0);
     EXPECT_DOUBLE_EQ(found.ceiling, 0.005);
     EXPECT_EQ(found.shortSide, Side::Right);
-    EXPECT_EQ(found.workshop.pairs, 2) << "machines limit people";
+    EXPECT_EQ(found.workshop.machines, 2);
     EXPECT_EQ(found.reach, Length::fromMillimetres(380)) << "a cut serves whichever machine is free";
+}
+
+TEST_F(Settings, PromisesCountOnWhoStringsAndOnMachinesInUse) {
+    StaffMember away{.id = StaffId::of(3), .name = "Ines Varholt"};
+    away.worker.daysOff = {std::chrono::year(2026) / 5 / 14};
+    ledger.rows.staff = {{.id = StaffId::of(1), .name = "Oriel Tamm", .strings = false},
+                         {.id = StaffId::of(2), .name = "Somebody", .retired = true},
+                         away};
+    ledger.rows.machines = {{MachineId::of(1), "Bench A", TensionUnit::Pound},
+                            {.id = MachineId::of(2), .name = "Bench Z", .unit = TensionUnit::Pound, .retired = true}};
+    const ShopSettings found = settings();
+    ASSERT_EQ(found.workshop.people.size(), 1U);
+    EXPECT_EQ(found.workshop.people[0].daysOff, away.worker.daysOff);
+    EXPECT_EQ(found.workshop.machines, 1);
+}
+
+TEST_F(Settings, AShopThatNamedNoStringerHasSomebodyAtEachMachine) {
+    ledger.rows.staff = {{.id = StaffId::of(1), .name = "Oriel Tamm", .strings = false}};
+    ledger.rows.machines = {{MachineId::of(1), "Old", TensionUnit::Pound},
+                            {MachineId::of(2), "New", TensionUnit::Pound}};
+    EXPECT_EQ(settings().workshop.people.size(), 2U);
 }
 
 TEST_F(Settings, WhatCannotBeReadCountsAsNotSet) {

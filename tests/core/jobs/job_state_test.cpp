@@ -19,8 +19,8 @@ constexpr std::array kStates = {JobState::Logged,    JobState::OnTheMachine, Job
                                 JobState::Collected, JobState::Waiting,      JobState::Withdrawn};
 constexpr std::array kKinds = {JobEventKind::Logged,   JobEventKind::Taken,     JobEventKind::PutDown,
                                JobEventKind::Cut,      JobEventKind::Lost,      JobEventKind::Strung,
-                               JobEventKind::Reopened, JobEventKind::Collected, JobEventKind::Waiting,
-                               JobEventKind::Resumed,  JobEventKind::Withdrawn};
+                               JobEventKind::Reopened, JobEventKind::Collected, JobEventKind::BroughtBack,
+                               JobEventKind::Waiting,  JobEventKind::Resumed,   JobEventKind::Withdrawn};
 
 // The whole table in words; what is not here is refused.
 const std::map<std::pair<std::string, std::string>, std::string> kTable = {
@@ -36,8 +36,10 @@ const std::map<std::pair<std::string, std::string>, std::string> kTable = {
     {{"on-the-machine", "withdrawn"}, "withdrawn"},
     {{"strung", "reopened"}, "on-the-machine"},
     {{"strung", "collected"}, "collected"},
+    {{"collected", "brought-back"}, "strung"},
     {{"waiting", "resumed"}, "logged"},
     {{"waiting", "withdrawn"}, "withdrawn"},
+    {{"withdrawn", "resumed"}, "logged"},
 };
 
 void expectAsInTable(std::optional<JobState> from, JobEventKind kind) {

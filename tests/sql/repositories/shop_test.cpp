@@ -45,6 +45,45 @@ TEST_P(ShopTest, PeopleAreListedAsTheyCameAndMachinesByName) {
                 HasSubstr("machine_step"));
 }
 
+TEST_P(ShopTest, KeepsWhenSomebodyWorks) {
+    using namespace std::chrono;
+    desk::StaffMember ines{.id = {}, .name = "Ines Varholt", .worker = {}};
+    ines.worker.week.emplace();
+    ines.worker.week->at(5) = DayHours{10h, 14h};
+    ines.worker.daysOff = {2026y / May / 15, 2026y / May / 16};
+    ines.id = shop().add(ines);
+    auto stored = shop().staff().back();
+    ASSERT_TRUE(stored.worker.week);
+    EXPECT_EQ(stored.worker.week, ines.worker.week);
+    EXPECT_EQ(stored.worker.daysOff, ines.worker.daysOff);
+    EXPECT_TRUE(stored.strings);
+
+    stored.worker.week.reset();
+    stored.worker.daysOff = {2026y / May / 16};
+    stored.strings = false;
+    stored.retired = true;
+    ASSERT_TRUE(shop().update(stored));
+    const auto changed = shop().staff().back();
+    EXPECT_FALSE(changed.worker.week);
+    EXPECT_EQ(changed.worker.daysOff, stored.worker.daysOff);
+    EXPECT_FALSE(changed.strings);
+    EXPECT_TRUE(changed.retired);
+}
+
+TEST_P(ShopTest, OfTwoWhoChangeTheSameTheSecondIsTold) {
+    (void)shop().add(desk::StaffMember{.id = {}, .name = "Ines Varholt", .worker = {}});
+    (void)shop().add(desk::Machine{std::nullopt, "Bench C", TensionUnit::Pound, 50, mm(300)});
+    auto ines = shop().staff().back();
+    auto bench = shop().machines().back();
+    ASSERT_TRUE(shop().update(ines));
+    ASSERT_TRUE(shop().update(bench));
+    ines.name = "Ines V";
+    EXPECT_EQ(shop().update(ines).error().code(), Code::ChangedMeanwhile);
+    EXPECT_EQ(shop().update(bench).error().text("theirs"), "Bench C");
+    ines.id = StaffId::of(999);
+    EXPECT_EQ(shop().update(ines).error().code(), Code::NotFound);
+}
+
 TEST_P(ShopTest, HasOneCurrency) {
     EXPECT_EQ(shop().currency(), Currency::pounds());
     connection().execute("UPDATE ledger SET currency = 'gb!'");

@@ -1,0 +1,3 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
+DELETE FROM staff_hours
+WHERE staff_id = :staff
