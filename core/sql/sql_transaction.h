@@ -7,6 +7,7 @@
 #include "core/sql/repositories/sql_jobs.h"
 #include "core/sql/repositories/sql_lots.h"
 #include "core/sql/repositories/sql_price_lists.h"
+#include "core/sql/repositories/sql_reports.h"
 #include "core/sql/repositories/sql_shop.h"
 #include "core/sql/repositories/sql_strings.h"
 #include "core/sql/work.h"
@@ -24,7 +25,8 @@ public:
         , m_lots(connection)
         , m_jobs(connection)
         , m_priceLists(connection)
-        , m_shop(connection) {}
+        , m_shop(connection)
+        , m_reports(connection) {}
 
     desk::Customers& customers() override { return m_customers; }
     desk::Frames& frames() override { return m_frames; }
@@ -33,6 +35,7 @@ public:
     desk::Jobs& jobs() override { return m_jobs; }
     desk::PriceLists& priceLists() override { return m_priceLists; }
     desk::Shop& shop() override { return m_shop; }
+    desk::Reports& reports() override { return m_reports; }
     void commit() override { m_work.commit(); }
 
 private:
@@ -44,6 +47,7 @@ private:
     SqlJobs m_jobs;
     SqlPriceLists m_priceLists;
     SqlShop m_shop;
+    SqlReports m_reports;
 };
 
 } // namespace rw::sql

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/port/reports.h"
 #include "core/desk/port/repositories.h"
 
 #include <memory>
@@ -20,6 +21,7 @@ public:
     virtual Jobs& jobs() = 0;
     virtual PriceLists& priceLists() = 0;
     virtual Shop& shop() = 0;
+    virtual Reports& reports() = 0;
     /// Makes it last. Throws WorldError; LedgerBusy when another station was first and the work must be done again.
     virtual void commit() = 0;
 };

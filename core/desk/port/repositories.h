@@ -124,6 +124,7 @@ public:
     virtual void plan(JobPieceId piece, std::optional<LotId> lot, Length planned, bool pinned) = 0;
     virtual void setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) = 0;
     virtual void addNote(JobId job, std::string_view words) = 0;
+    virtual void tell(JobId job, std::string_view how, const By& by) = 0;
     virtual void pay(JobId job, Money amount, std::string_view way, const By& by) = 0;
     [[nodiscard]] virtual Money paid(JobId job) = 0;
     virtual void handOver(JobId job, JobEventId event, std::string_view takenBy) = 0;

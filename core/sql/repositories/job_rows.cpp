@@ -98,16 +98,20 @@ std::vector<JobPiece> piecesIn(Statement& statement) {
     return pieces;
 }
 
+Charge chargeIn(const Statement& statement) {
+    const Row row(statement, "charge");
+    return {.kind = row.oneOf("kind", chargeKindFromText),
+            .article = row.optionalId<StringArticleId>("article_id"),
+            .label = row.text("label"),
+            .count = row.number("count"),
+            .amount = Money::fromMinor(row.wide("amount_minor"), row.currency()),
+            .taxHundredthsPercent = row.number("tax_hundredths_percent")};
+}
+
 std::vector<Charge> chargesIn(Statement& statement) {
     std::vector<Charge> charges;
     while (statement.next()) {
-        const Row row(statement, "charge");
-        charges.push_back({.kind = row.oneOf("kind", chargeKindFromText),
-                           .article = row.optionalId<StringArticleId>("article_id"),
-                           .label = row.text("label"),
-                           .count = row.number("count"),
-                           .amount = Money::fromMinor(row.wide("amount_minor"), row.currency()),
-                           .taxHundredthsPercent = row.number("tax_hundredths_percent")});
+        charges.push_back(chargeIn(statement));
     }
     return charges;
 }
@@ -128,22 +132,26 @@ std::string notesIn(Statement& statement) {
     return words;
 }
 
+desk::JobLine jobLineIn(const Statement& statement) {
+    const Row row(statement, "job");
+    return {.id = row.id<JobId>(),
+            .number = row.wide("number"),
+            .state = row.oneOf("state", jobStateFromText),
+            .customer = row.text("customer_name"),
+            .frame = row.text("frame_name"),
+            .mark = row.text("mark"),
+            .sport = row.oneOf("sport", sportFromText),
+            .method = row.oneOf("method", methodFromText),
+            .asked = row.tensionPair(),
+            .strings = codesIn(row),
+            .promised = row.optionalInstant("promised_at"),
+            .logged = row.instant("logged_at")};
+}
+
 std::vector<desk::JobLine> jobLinesIn(Statement& statement) {
     std::vector<desk::JobLine> lines;
     while (statement.next()) {
-        const Row row(statement, "job");
-        lines.push_back({.id = row.id<JobId>(),
-                         .number = row.wide("number"),
-                         .state = row.oneOf("state", jobStateFromText),
-                         .customer = row.text("customer_name"),
-                         .frame = row.text("frame_name"),
-                         .mark = row.text("mark"),
-                         .sport = row.oneOf("sport", sportFromText),
-                         .method = row.oneOf("method", methodFromText),
-                         .asked = row.tensionPair(),
-                         .strings = codesIn(row),
-                         .promised = row.optionalInstant("promised_at"),
-                         .logged = row.instant("logged_at")});
+        lines.push_back(jobLineIn(statement));
     }
     return lines;
 }

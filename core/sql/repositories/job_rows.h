@@ -16,11 +16,13 @@ namespace rw::sql {
 [[nodiscard]] std::optional<Job> jobIn(Statement& statement);
 /// Pieces with their attempts and cuts: mains, crosses, whole.
 [[nodiscard]] std::vector<JobPiece> piecesIn(Statement& statement);
+[[nodiscard]] Charge chargeIn(const Statement& statement); ///< the row it stands on
 [[nodiscard]] std::vector<Charge> chargesIn(Statement& statement);
 [[nodiscard]] std::optional<Strung> strungIn(Statement& statement);
 /// Notes one below the other, oldest first.
 [[nodiscard]] std::string notesIn(Statement& statement);
 
+[[nodiscard]] desk::JobLine jobLineIn(const Statement& statement); ///< the row it stands on
 [[nodiscard]] std::vector<desk::JobLine> jobLinesIn(Statement& statement);
 [[nodiscard]] std::vector<JobEvent> eventsIn(Statement& statement);
 

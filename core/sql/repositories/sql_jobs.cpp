@@ -201,6 +201,14 @@ void SqlJobs::addNote(JobId job, std::string_view words) {
     }
 }
 
+void SqlJobs::tell(JobId job, std::string_view how, const By& by) {
+    Statement statement(m_connection, "add_telling");
+    statement.bind(":job", stored(job));
+    statement.bind(":how", how);
+    bindBy(statement, by);
+    statement.run();
+}
+
 void SqlJobs::pay(JobId job, Money amount, std::string_view way, const By& by) {
     Statement statement(m_connection, "add_payment");
     statement.bind(":job", stored(job));

@@ -28,6 +28,7 @@ public:
     void plan(JobPieceId piece, std::optional<LotId> lot, Length planned, bool pinned) override;
     void setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) override;
     void addNote(JobId job, std::string_view words) override;
+    void tell(JobId job, std::string_view how, const By& by) override;
     void pay(JobId job, Money amount, std::string_view way, const By& by) override;
     [[nodiscard]] Money paid(JobId job) override;
     void handOver(JobId job, JobEventId event, std::string_view takenBy) override;

@@ -197,8 +197,12 @@ void FakeJobs::addNote(JobId job, std::string_view words) {
     note += (note.empty() ? "" : "\n") + std::string(words);
 }
 
-void FakeJobs::pay(JobId job, Money amount, std::string_view way, const By&) {
-    m_rows.payments.push_back({job, amount, std::string(way)});
+void FakeJobs::tell(JobId job, std::string_view how, const By& by) {
+    m_rows.tellings.push_back({job, std::string(how), by.at});
+}
+
+void FakeJobs::pay(JobId job, Money amount, std::string_view way, const By& by) {
+    m_rows.payments.push_back({job, amount, std::string(way), by.at});
 }
 
 Money FakeJobs::paid(JobId job) {

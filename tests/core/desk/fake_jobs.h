@@ -32,11 +32,13 @@ public:
     void plan(JobPieceId id, std::optional<LotId> lot, Length planned, bool pinned) override;
     void setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) override;
     void addNote(JobId job, std::string_view words) override;
-    void pay(JobId job, Money amount, std::string_view way, const By&) override;
+    void tell(JobId job, std::string_view how, const By& by) override;
+    void pay(JobId job, Money amount, std::string_view way, const By& by) override;
     Money paid(JobId job) override;
     void handOver(JobId job, JobEventId, std::string_view takenBy) override;
 
 private:
+    std::string codesOf(const Job& job);
     template<class Wanted>
     std::vector<JobId> newest(Wanted wanted) {
         std::vector<const Job*> jobs;
@@ -51,7 +53,7 @@ private:
         std::ranges::transform(jobs, std::back_inserter(ids), [](const Job* job) { return *job->id; });
         return ids;
     }
-    std::string codesOf(const Job& job);
+
     Rows& m_rows;
 };
 

@@ -3,7 +3,7 @@
 
 #include "core/base/world_error.h"
 #include "core/customers/search_key.h"
-#include "tests/core/desk/fake_jobs.h"
+#include "tests/core/desk/fake_reports.h"
 
 #include <algorithm>
 #include <sstream>
@@ -295,6 +295,7 @@ public:
     Jobs& jobs() override { return m_jobs; }
     PriceLists& priceLists() override { return m_priceLists; }
     Shop& shop() override { return m_shop; }
+    Reports& reports() override { return m_reports; }
     void commit() override {
         if (m_ledger.busyTimes > 0) {
             --m_ledger.busyTimes;
@@ -314,6 +315,7 @@ private:
     FakeJobs m_jobs{m_rows};
     FakePriceLists m_priceLists{m_rows};
     FakeShop m_shop{m_rows};
+    FakeReports m_reports{m_rows, m_jobs};
 };
 } // namespace
 

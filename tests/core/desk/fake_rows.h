@@ -20,6 +20,12 @@ struct Rows {
         JobId job;
         Money amount;
         std::string way;
+        Instant at;
+    };
+    struct Telling {
+        JobId job;
+        std::string how;
+        Instant at;
     };
     std::vector<Customer> customers;
     std::vector<Racket> rackets;
@@ -31,6 +37,7 @@ struct Rows {
     std::vector<Job> jobs; ///< without what is derived
     std::vector<JobEvent> events;
     std::vector<Payment> payments;
+    std::vector<Telling> tellings;
     std::map<JobId, std::string> takenBy;
     std::vector<PriceList> priceLists;
     std::map<std::string, std::string, std::less<>> settings;

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/port/repositories.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+// What the books ask of a ledger: rows over many jobs, read only. core/sql implements it.
+namespace rw::desk {
+
+/// A job with which something is still to be done after it was strung: telling, paying, collecting.
+struct OpenMatter {
+    JobLine job;
+    std::optional<Instant> strung; ///< the last time
+    std::optional<Instant> told;   ///< the last time since it was strung
+    std::optional<Instant> collected;
+    Money total;
+    Money paid;
+    /// What is still owed; negative when too much was paid.
+    [[nodiscard]] Money owed() const { return total - paid; }
+};
+
+struct PaymentLine {
+    JobId job;
+    std::int64_t number; ///< of the job
+    std::string customer;
+    Money amount;
+    std::string way;
+    Instant at;
+};
+
+/// A job that was strung in some period, with what it charged and what string it took.
+struct StrungJob {
+    struct Cut {
+        Length length;
+        Money landedCost; ///< of the lot it came from
+        Length nominal;   ///< of that lot
+    };
+    JobId id;
+    std::int64_t number;
+    std::string customer;
+    std::string frame;
+    Instant strung;
+    std::vector<Charge> charges;
+    std::vector<Cut> cuts; ///< lost lengths too
+};
+
+class Reports {
+public:
+    virtual ~Reports() = default;
+    /// Jobs on the rack, and those that have left with something owed or with too much paid; oldest strung first.
+    [[nodiscard]] virtual std::vector<OpenMatter> openMatters() = 0;
+    /// Payments in [from, to), oldest first.
+    [[nodiscard]] virtual std::vector<PaymentLine> payments(Instant from, Instant to) = 0;
+    /// Jobs whose last stringing lies in [from, to), oldest first.
+    [[nodiscard]] virtual std::vector<StrungJob> strung(Instant from, Instant to) = 0;
+};
+
+} // namespace rw::desk

@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/books.h"
+#include "tests/core/desk/demo_fixture.h"
+
+namespace rw::desk::test {
+namespace {
+
+using namespace std::chrono;
+
+class Books : public DemoEverywhere {
+protected:
+    [[nodiscard]] CivilDate today() const { return floor<days>(kNow); }
+    std::vector<OpenMatter> matters() {
+        return *read([](Transaction& t) { return openMatters(t); });
+    }
+    OpenMatter matterOf(JobId job) {
+        for (const OpenMatter& matter : matters()) {
+            if (matter.job.id == job) {
+                return matter;
+            }
+        }
+        throw std::invalid_argument("nothing is open with that job");
+    }
+    Takings takingsOf(const Period& period) {
+        return *read([&](Transaction& t) { return takings(t, period); });
+    }
+    Earned earnedIn(const Period& period) {
+        return *read([&](Transaction& t) { return earned(t, period); });
+    }
+    Result<Job> tell(JobId job, std::string_view how) {
+        const TellCustomer command{job, std::string(how), by("counter")};
+        return write([&](Transaction& t) { return tellCustomer(t, command); });
+    }
+    Result<Job> handOut(JobId job, std::optional<Money> payment) {
+        const HandOver command{job, {}, payment, payment ? "cash" : "", by("counter")};
+        return write([&](Transaction& t) { return handOver(t, command); });
+    }
+    /// Tomas's hybrid, 6.2 m of K and 5.6 m of L, strung now: 28.50 with 20 % tax included.
+    Job strungHybrid() {
+        const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+        const Job job = logged(racket, draftFor(racket, "K", "L", "50", "52"), "hybrid");
+        EXPECT_TRUE(take(*job.id));
+        for (const auto& [role, length, tag] :
+             {std::tuple(PieceRole::Mains, metres(6.2), "K-4"), std::tuple(PieceRole::Crosses, metres(5.6), "L-3")}) {
+            ConfirmCut command = cutting(*job.id, role, length);
+            command.lot = lot(tag).id;
+            EXPECT_TRUE(cut(command));
+        }
+        EXPECT_TRUE(finish(*job.id, {lb("50"), lb("52")}));
+        return job;
+    }
+};
+IN_MEMORY_AND_ON_BOTH_ENGINES(Books);
+
+TEST_P(Books, AJobIsOpenUntilItIsPaidAndGone) {
+    const Job job = strungHybrid();
+    EXPECT_EQ(matterOf(*job.id).strung, kNow);
+    EXPECT_FALSE(matterOf(*job.id).told);
+    EXPECT_FALSE(matterOf(*job.id).collected);
+    EXPECT_EQ(matterOf(*job.id).owed(), job.total);
+    ASSERT_TRUE(handOut(*job.id, pounds(1000)));
+    EXPECT_EQ(matterOf(*job.id).collected, kNow);
+    EXPECT_EQ(matterOf(*job.id).owed(), job.total - pounds(1000));
+    EXPECT_EQ(matterOf(*job.id).job.customer, "Tomas Ferreday");
+}
+
+TEST_P(Books, WhatIsPaidAndCollectedIsOpenNoMore) {
+    const Job job = strungHybrid();
+    const auto before = matters().size();
+    ASSERT_TRUE(handOut(*job.id, job.total));
+    EXPECT_EQ(matters().size(), before - 1);
+}
+
+TEST_P(Books, ATellingIsNotedOnlyOfWhatIsReady) {
+    const Job job = strungHybrid();
+    EXPECT_EQ(refusalOf(tell(*job.id, " ")), Code::Missing);
+    EXPECT_EQ(refusalOf(tell(*job.id, std::string(41, 'x'))), Code::TooLong);
+    ASSERT_TRUE(tell(*job.id, "phone"));
+    EXPECT_EQ(matterOf(*job.id).told, kNow);
+    ASSERT_TRUE(handOut(*job.id, job.total));
+    EXPECT_EQ(refusalOf(tell(*job.id, "phone")), Code::WrongState);
+}
+
+TEST_P(Books, TakingsAreOfTheDayAndByTheirWay) {
+    const Takings before = takingsOf(dayOf(today()));
+    const Job job = strungHybrid();
+    ASSERT_TRUE(handOut(*job.id, job.total));
+    const Takings after = takingsOf(dayOf(today()));
+    EXPECT_EQ(after.total, before.total + job.total);
+    Money sum = pounds(0);
+    for (const auto& [way, amount] : after.byWay) {
+        sum += amount;
+    }
+    EXPECT_EQ(sum, after.total);
+    const CivilDate yesterday = sys_days(today()) - days(1);
+    EXPECT_EQ(takingsOf({yesterday, today()}).total, takingsOf(dayOf(yesterday)).total + after.total);
+}
+
+TEST_P(Books, AJobEarnsItsChargesWithoutTaxLessItsString) {
+    const Job job = strungHybrid();
+    const Earned month = earnedIn(monthOf(today()));
+    ASSERT_FALSE(month.jobs.empty());
+    const EarnedLine& line = month.jobs.back();
+    EXPECT_EQ(line.number, job.number);
+    EXPECT_EQ(line.earnings.charged, withoutTax(job.charges, Currency::pounds()));
+    const Money string = costOfCut(lot("K-4").landedCost(), lot("K-4").nominal, metres(6.2)) +
+                         costOfCut(lot("L-3").landedCost(), lot("L-3").nominal, metres(5.6));
+    EXPECT_EQ(line.earnings.string, string);
+    Earnings sum{pounds(0), pounds(0)};
+    for (const EarnedLine& each : month.jobs) {
+        sum += each.earnings;
+    }
+    EXPECT_EQ(month.sum, sum);
+}
+
+TEST_P(Books, ALostLengthCostsAndEarnsNothing) {
+    const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+    const Job job = logged(racket, draftFor(racket, "L", "L", "50", "52"), "short");
+    ASSERT_TRUE(take(*job.id));
+    const auto cutOf = [&](PieceRole role, double length, int attempt) {
+        ConfirmCut command = cutting(*job.id, role, metres(length), attempt);
+        command.lot = lot("L-3").id;
+        EXPECT_TRUE(cut(command));
+    };
+    cutOf(PieceRole::Mains, 6.2, 1);
+    cutOf(PieceRole::Crosses, 5.6, 1);
+    ASSERT_TRUE(lose(*job.id, PieceRole::Crosses, 1, LostReason::CameShort));
+    cutOf(PieceRole::Crosses, 5.75, 2);
+    ASSERT_TRUE(finish(*job.id, {lb("50"), lb("52")}));
+    const Lot reel = lot("L-3");
+    Money string = pounds(0);
+    for (const double length : {6.2, 5.6, 5.75}) {
+        string += costOfCut(reel.landedCost(), reel.nominal, metres(length));
+    }
+    EXPECT_EQ(earnedIn(dayOf(today())).jobs.back().earnings.string, string);
+}
+
+TEST(BooksPeriod, AMonthHasAllItsDays) {
+    EXPECT_EQ(monthOf(2028y / February / 3).first, 2028y / February / 1);
+    EXPECT_EQ(monthOf(2028y / February / 3).last, 2028y / February / 29);
+}
+
+} // namespace
+} // namespace rw::desk::test

@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "tests/core/desk/fake_reports.h"
+
+namespace rw::desk::test {
+
+std::optional<Instant> FakeReports::last(JobId job, JobEventKind kind) {
+    std::optional<Instant> at;
+    for (const JobEvent& event : m_jobs.events(job)) {
+        at = event.kind == kind ? event.by.at : at;
+    }
+    return at;
+}
+
+std::vector<OpenMatter> FakeReports::openMatters() {
+    std::vector<OpenMatter> matters;
+    for (const JobLine& line : m_jobs.inStates({JobState::Strung, JobState::Collected, JobState::Withdrawn})) {
+        const Job job = *m_jobs.get(line.id);
+        OpenMatter matter{.job = line,
+                          .strung = last(line.id, JobEventKind::Strung),
+                          .told = std::nullopt,
+                          .collected =
+                              job.state == JobState::Collected ? last(line.id, JobEventKind::Collected) : std::nullopt,
+                          .total = job.total,
+                          .paid = m_jobs.paid(line.id)};
+        for (const Rows::Telling& telling : m_rows.tellings) {
+            if (telling.job == line.id && matter.strung && telling.at >= *matter.strung) {
+                matter.told = telling.at;
+            }
+        }
+        const bool open = line.state == JobState::Strung ||
+                          (line.state == JobState::Collected ? matter.owed().minor() != 0 : matter.paid.minor() != 0);
+        if (open) {
+            matters.push_back(matter);
+        }
+    }
+    std::ranges::stable_sort(matters, {}, &OpenMatter::strung);
+    return matters;
+}
+
+std::vector<PaymentLine> FakeReports::payments(Instant from, Instant to) {
+    std::vector<PaymentLine> lines;
+    for (const Rows::Payment& payment : m_rows.payments) {
+        if (payment.at >= from && payment.at < to) {
+            const Job job = *m_jobs.get(payment.job);
+            lines.push_back({payment.job, job.number, rowOf(m_rows.customers, job.customer)->name, payment.amount,
+                             payment.way, payment.at});
+        }
+    }
+    return lines;
+}
+
+std::vector<StrungJob> FakeReports::strung(Instant from, Instant to) {
+    std::vector<StrungJob> jobs;
+    for (const Job& row : m_rows.jobs) {
+        const auto at = last(*row.id, JobEventKind::Strung);
+        if (!at || *at < from || *at >= to) {
+            continue;
+        }
+        const Job job = *m_jobs.get(*row.id);
+        StrungJob strung{.id = *job.id,
+                         .number = job.number,
+                         .customer = rowOf(m_rows.customers, job.customer)->name,
+                         .frame = rowOf(m_rows.frames, rowOf(m_rows.rackets, job.racket)->frame)->name,
+                         .strung = *at,
+                         .charges = job.charges,
+                         .cuts = {}};
+        for (const JobPiece& piece : job.pieces) {
+            for (const Attempt& attempt : piece.attempts) {
+                if (attempt.cut && attempt.cut->lot) {
+                    const Lot& lot = *rowOf(m_rows.lots, *attempt.cut->lot);
+                    strung.cuts.push_back({attempt.cut->length, lot.landedCost(), lot.nominal});
+                }
+            }
+        }
+        jobs.push_back(strung);
+    }
+    std::ranges::stable_sort(jobs, {}, &StrungJob::strung);
+    return jobs;
+}
+
+} // namespace rw::desk::test
