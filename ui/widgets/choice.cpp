@@ -3,6 +3,7 @@
 
 #include "ui/widgets/look.h"
 
+#include <QAbstractItemView>
 #include <QKeyEvent>
 #include <QPainter>
 #include <QWheelEvent>
@@ -56,13 +57,56 @@ bool Choice::moveTo(const QString& start, int from) {
     return false;
 }
 
+void Choice::showPopup() {
+    QComboBox::showPopup();
+    view()->removeEventFilter(this);
+    view()->installEventFilter(this); // in front of Qt's own, which would let the key go on to a shortcut
+}
+
+bool Choice::eventFilter(QObject* watched, QEvent* event) {
+    const bool isKey = event->type() == QEvent::ShortcutOverride || event->type() == QEvent::KeyPress;
+    if (watched == view() && isKey) {
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        if (key == Qt::Key_Return || key == Qt::Key_Enter || key == Qt::Key_Escape) {
+            event->accept();
+            if (event->type() == QEvent::KeyPress) {
+                closePopup(key);
+            }
+            return true;
+        }
+    }
+    return QComboBox::eventFilter(watched, event);
+}
+
+void Choice::closePopup(int key) {
+    const int row = view()->currentIndex().row();
+    hidePopup();
+    if (key != Qt::Key_Escape && row >= 0) {
+        setCurrentIndex(row);
+        Q_EMIT activated(row);
+    }
+}
+
+bool Choice::isTyped(const QKeyEvent& event) {
+    const QString letter = event.text();
+    const bool plain = (event.modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
+    return plain && !letter.isEmpty() && letter.front().isPrint() && !letter.front().isSpace();
+}
+
+bool Choice::event(QEvent* event) {
+    if (event->type() == QEvent::ShortcutOverride && isTyped(*static_cast<QKeyEvent*>(event))) {
+        event->accept();
+        return true;
+    }
+    return QComboBox::event(event);
+}
+
 void Choice::keyPressEvent(QKeyEvent* event) {
-    const QString letter = event->text();
-    const bool plain = (event->modifiers() & ~(Qt::ShiftModifier | Qt::KeypadModifier)) == Qt::NoModifier;
-    if (!plain || letter.isEmpty() || !letter.front().isPrint() || letter.front().isSpace()) {
+    if (!isTyped(*event)) {
         QComboBox::keyPressEvent(event);
         return;
     }
+    const QString letter = event->text();
     const bool goesOn = !m_typed.isEmpty() && m_sinceTyped.elapsed() <= kOneWord;
     m_sinceTyped.start();
     if (goesOn && moveTo(m_typed + letter, std::max(0, currentIndex()))) {

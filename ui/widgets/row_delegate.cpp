@@ -4,8 +4,8 @@
 #include "ui/model/list_model.h"
 #include "ui/widgets/look.h"
 
+#include <QAbstractItemView>
 #include <QPainter>
-#include <QWidget>
 
 namespace rw::ui {
 
@@ -13,6 +13,24 @@ namespace {
 constexpr int kPad = 12;
 constexpr int kLead = 3; ///< between the two lines
 constexpr int kBar = 5;
+constexpr QStringView kBetweenFacts = u" · ";
+
+QRect innerOf(const QRect& row) { return row.adjusted(kPad + kBar, 0, -kPad, 0); }
+
+/// The quieter line; in two, parted between facts, where the list wraps and one has no room for them.
+QStringList detailLines(const QStyleOptionViewItem& option, const QModelIndex& index, int room) {
+    const QString words = index.data(DetailRole).toString();
+    const QFontMetrics metrics(option.font);
+    const bool wraps = option.features.testFlag(QStyleOptionViewItem::WrapText);
+    qsizetype part = words.size();
+    while (wraps && part > 0 && metrics.horizontalAdvance(words.left(part)) > room) {
+        part = words.left(part).lastIndexOf(kBetweenFacts);
+    }
+    if (part <= 0 || part == words.size()) {
+        return {words};
+    }
+    return {words.left(part), words.mid(part + kBetweenFacts.size())};
+}
 } // namespace
 
 void RowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, const QModelIndex& index) const {
@@ -26,13 +44,14 @@ void RowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, c
     painter->setPen(palette.rule);
     painter->drawLine(option.rect.bottomLeft(), option.rect.bottomRight());
 
-    const QRect inner = option.rect.adjusted(kPad + kBar, 0, -kPad, 0);
+    const QRect inner = innerOf(option.rect);
+    const QStringList detail = detailLines(option, index, inner.width());
     QFont first = option.font;
     first.setBold(true);
     const QFontMetrics firstMetrics(first);
     const QFontMetrics metrics(option.font);
-    const int height = firstMetrics.height() + kLead + metrics.height();
-    const int top = inner.top() + (inner.height() - height) / 2;
+    const int height = firstMetrics.height() + static_cast<int>(detail.size()) * (kLead + metrics.height());
+    int top = inner.top() + (inner.height() - height) / 2;
 
     const QString aside = index.data(AsideRole).toString();
     const int asideWidth = aside.isEmpty() ? 0 : metrics.horizontalAdvance(aside) + kPad;
@@ -47,15 +66,21 @@ void RowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, c
                       firstMetrics.elidedText(index.data().toString(), Qt::ElideRight, room));
     painter->setFont(option.font);
     painter->setPen(palette.softInk);
-    painter->drawText(QRect(inner.left(), top + firstMetrics.height() + kLead, inner.width(), metrics.height()),
-                      Qt::AlignLeft | Qt::AlignVCenter,
-                      metrics.elidedText(index.data(DetailRole).toString(), Qt::ElideRight, inner.width()));
+    top += firstMetrics.height() + kLead;
+    for (const QString& line : detail) {
+        painter->drawText(QRect(inner.left(), top, inner.width(), metrics.height()), Qt::AlignLeft | Qt::AlignVCenter,
+                          metrics.elidedText(line, Qt::ElideRight, inner.width()));
+        top += metrics.height() + kLead;
+    }
     painter->restore();
 }
 
-QSize RowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
-    const QFontMetrics metrics(option.font);
-    return {200, metrics.height() * 2 + kLead + 14};
+QSize RowDelegate::sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const {
+    const auto* list = qobject_cast<const QAbstractItemView*>(option.widget);
+    const QRect row = list != nullptr ? list->viewport()->rect() : option.rect;
+    const auto lines = static_cast<int>(detailLines(option, index, innerOf(row).width()).size());
+    const int height = QFontMetrics(option.font).height();
+    return {200, height + lines * (kLead + height) + 14};
 }
 
 } // namespace rw::ui

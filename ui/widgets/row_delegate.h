@@ -5,7 +5,8 @@
 
 namespace rw::ui {
 
-/// Draws a row of two lines with an aside at its far end. The current row has a bar at its edge and a quieter paper.
+/// Draws a row of two lines with an aside at its far end; of three where the list wraps its words and needs to. The
+/// current row has a bar at its edge and a quieter paper.
 class RowDelegate final : public QStyledItemDelegate {
     Q_OBJECT
 

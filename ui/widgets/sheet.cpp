@@ -87,6 +87,7 @@ void Sheet::addHeading(const QString& words) {
 
 void Sheet::addAcross(QWidget* widget) {
     m_grid->addWidget(widget, m_row, kLabelColumn, 1, 4);
+    m_across = widget;
     ++m_row;
 }
 
@@ -112,7 +113,8 @@ void Sheet::paintEvent(QPaintEvent*) {
     if (shown != m_notes.end()) {
         const int x = (*shown)->x() - m_grid->horizontalSpacing() - kGutter / 2;
         painter.setPen(QPen(palette.accent, 1));
-        painter.drawLine(x, 1, x, height() - 2);
+        const int foot = m_across != nullptr ? m_across->y() - m_grid->verticalSpacing() : height() - 1;
+        painter.drawLine(x, 1, x, foot - 1);
     }
 }
 

@@ -30,7 +30,7 @@ public:
     /// A line with several things side by side, each with an accessible name of its own.
     Line addLine(const QString& label, const QList<QWidget*>& parts);
     void addHeading(const QString& words);
-    /// Something across the whole sheet, margin too.
+    /// Something across the whole sheet; the margin ends above it.
     void addAcross(QWidget* widget);
     void addStretch();
     void setLineVisible(const Line& line, bool visible);
@@ -43,6 +43,7 @@ private:
 
     QGridLayout* m_grid;
     QList<MarginNote*> m_notes;
+    QWidget* m_across = nullptr;
     int m_row = 0;
 };
 
