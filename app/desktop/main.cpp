@@ -15,16 +15,26 @@
 #include <QApplication>
 #include <QMessageBox>
 
+#include <algorithm>
 #include <cstdio>
-#include <cstring>
 #include <exception>
+#include <string_view>
 
 namespace rw::desktop {
 namespace {
 
-/// A ledger that cannot be worked on: said in a dialog and on standard error.
+/// Somebody can see a window, as far as the environment tells.
+bool hasScreen() {
+    return !qEnvironmentVariableIsEmpty("DISPLAY") || !qEnvironmentVariableIsEmpty("WAYLAND_DISPLAY") ||
+           !qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM");
+}
+
+/// A ledger that cannot be worked on: said on standard error, and in a dialog where somebody sees it.
 int refuseToOpen(const QString& why) {
     std::fprintf(stderr, "reelwright: %s\n", qUtf8Printable(why));
+    if (QGuiApplication::platformName() == QLatin1String("offscreen")) {
+        return 2;
+    }
     QMessageBox box(QMessageBox::Critical, QCoreApplication::translate("Desktop", "Reelwright"), why,
                     QMessageBox::Close);
     box.exec();
@@ -86,11 +96,12 @@ int openDesktop(const DesktopOptions& options) {
 } // namespace rw::desktop
 
 int main(int argc, char** argv) {
-    // Pictures are drawn without a screen, and which platform Qt uses is decided before it starts.
-    for (int i = 1; i < argc; ++i) {
-        if (std::strncmp(argv[i], "--pictures", 10) == 0) {
-            qputenv("QT_QPA_PLATFORM", "offscreen");
-        }
+    // Pictures are drawn without a screen, and so is help given; which platform Qt uses is decided before it starts.
+    const bool seen = rw::desktop::hasScreen();
+    const bool draws = std::any_of(argv + 1, argv + argc,
+                                   [](const char* word) { return std::string_view(word).starts_with("--pictures"); });
+    if (!seen || draws) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
     }
     QApplication application(argc, argv);
     QApplication::setApplicationName(QStringLiteral("reelwright"));
@@ -104,6 +115,10 @@ int main(int argc, char** argv) {
                                rw::ui::wantsDark(application) ? rw::ui::Palette::dark() : rw::ui::Palette::light());
     if (!options->pictures.isEmpty()) {
         return rw::desktop::drawPictures(options->pictures);
+    }
+    if (!seen) {
+        return rw::desktop::refuseToOpen(QCoreApplication::translate(
+            "Desktop", "There is no screen to open a window on. reelwright-cli does the same work without one."));
     }
     return rw::desktop::openDesktop(*options);
 }

@@ -85,6 +85,9 @@ int drawPictures(const QString& folder) {
                 window.show();
                 window.activateWindow();
                 QApplication::processEvents();
+                if (scene.stocked) {
+                    shift.setStaff(*shift.shop().staff.front().id);
+                }
                 QWidget* shown = scene.play(window);
                 QApplication::processEvents();
                 shown->resize(kWindow);

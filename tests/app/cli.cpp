@@ -10,18 +10,24 @@
 
 namespace rw::cli::test {
 
-Outcome cli(const QStringList& words, const QByteArray& input) {
+Outcome run(const QString& program, const QStringList& words, const QByteArray& input,
+            const QProcessEnvironment& environment) {
     QProcess process;
-    process.start(QStringLiteral(CLI_PROGRAM), words);
+    process.setProcessEnvironment(environment);
+    process.start(program, words);
     process.write(input);
     process.closeWriteChannel();
     constexpr int kPatience = 60000; // a hang should fail this test, not the whole run
     if (!process.waitForFinished(kPatience) || process.exitStatus() != QProcess::NormalExit) {
-        ADD_FAILURE() << "reelwright-cli did not end well: " << process.errorString().toStdString();
+        ADD_FAILURE() << program.toStdString() << " did not end well: " << process.errorString().toStdString();
         return {-1, {}, process.readAllStandardError().toStdString()};
     }
     return {process.exitCode(), process.readAllStandardOutput().toStdString(),
             process.readAllStandardError().toStdString()};
+}
+
+Outcome cli(const QStringList& words, const QByteArray& input) {
+    return run(QStringLiteral(CLI_PROGRAM), words, input);
 }
 
 std::string refusalOf(const QStringList& words, const QByteArray& input) {

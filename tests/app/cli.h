@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QByteArray>
+#include <QProcessEnvironment>
 #include <QString>
 #include <QStringList>
 
@@ -15,6 +16,10 @@ struct Outcome {
     std::string out;
     std::string err;
 };
+
+/// Runs a built program in a process of its own. A crash or a hang is a test failure and code -1.
+[[nodiscard]] Outcome run(const QString& program, const QStringList& words, const QByteArray& input = {},
+                          const QProcessEnvironment& environment = QProcessEnvironment::systemEnvironment());
 
 /// Runs the built reelwright-cli in a process of its own. A crash is a test failure and code -1.
 [[nodiscard]] Outcome cli(const QStringList& words, const QByteArray& input = {});
