@@ -6,6 +6,8 @@
 #include <filesystem>
 #include <fstream>
 #include <iterator>
+#include <regex>
+#include <set>
 
 #include "tests/house/inspection.h"
 #include "tests/house/rows.h"
@@ -86,6 +88,30 @@ TEST(House, BuildFilesAndScriptsCarryTheLicence) {
             report(inspectLicence(path, text));
         }
     }
+}
+
+// A page that shows a picture which is not there shows a hole; a picture that no page shows is only weight.
+TEST(House, ThePicturesOfTheGuideAreThereAndAreShown) {
+    const std::regex picture(R"(!\[[^\]]+\]\(([^)]+)\))");
+    const std::uintmax_t heaviest = 150'000; // they lie in the program and in everybody's checkout
+    std::set<std::string> shown;
+    auto pages = filesBelow("resources/guide");
+    pages.emplace_back("README.md");
+    for (const auto& page : pages) {
+        if (fs::path(page).extension() != ".md") {
+            continue;
+        }
+        const std::string text = textOf(g_tree / page);
+        for (std::sregex_iterator found(text.begin(), text.end(), picture), end; found != end; ++found) {
+            const auto path = (fs::path(page).parent_path() / (*found)[1].str()).lexically_normal();
+            shown.insert(path.generic_string());
+            ASSERT_TRUE(fs::exists(g_tree / path)) << page << " shows " << path;
+            EXPECT_LE(fs::file_size(g_tree / path), heaviest) << path;
+        }
+    }
+    const auto there = filesBelow("resources/guide/pictures");
+    EXPECT_FALSE(there.empty());
+    EXPECT_EQ(shown, std::set<std::string>(there.begin(), there.end()));
 }
 
 TEST(House, TheTopLevelIsFixed) {

@@ -17,6 +17,7 @@
 #include <QAbstractSpinBox>
 #include <QComboBox>
 #include <QHeaderView>
+#include <QImage>
 #include <QLineEdit>
 #include <QMenuBar>
 
@@ -142,7 +143,11 @@ TEST_F(Keyboard, F1OpensThePageOfTheStation) {
     ASSERT_TRUE(becomes([&] { return m_window->bench()->isVisible(); }));
     press(Qt::Key_F1);
     ASSERT_TRUE(becomes([&] { return m_window->guide()->isActiveWindow(); }));
-    EXPECT_TRUE(m_window->guide()->text()->toPlainText().startsWith(QStringLiteral("Bench")));
+    const auto* page = m_window->guide()->text();
+    EXPECT_TRUE(page->toPlainText().startsWith(QStringLiteral("Bench")));
+    const auto picture =
+        page->document()->resource(QTextDocument::ImageResource, QUrl(QStringLiteral("pictures/bench.png")));
+    EXPECT_FALSE(picture.value<QImage>().isNull()) << "its picture comes with the program";
     press(Qt::Key_Escape);
     EXPECT_FALSE(m_window->guide()->isVisible());
 }
