@@ -32,6 +32,7 @@ struct OpeningHours {
 struct Worker {
     std::optional<WeekHours> week; ///< nothing: whenever the shop is open
     std::vector<CivilDate> daysOff;
+    bool operator==(const Worker&) const = default;
 };
 
 /// The hours of a date; nothing when closed.

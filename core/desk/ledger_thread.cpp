@@ -107,7 +107,8 @@ void LedgerThread::lookForChanges() {
             m_post(changed);
         }
     } catch (const WorldError&) {
-        m_ledger.reset(); // the next work opens it anew, and tells who asked if it cannot
+        m_ledger.reset(); // whoever is told asks again: that opens it anew, or says that it cannot
+        m_post(changed);
     }
 }
 

@@ -62,7 +62,8 @@ public:
     }
 
     /// From now on looks every `interval` whether another connection changed the ledger (Ledger::changeCount) and posts
-    /// `changed` when it did, or when the ledger was opened anew. Only looks while it is open and nothing waits.
+    /// `changed` when it did, when the ledger is found to be lost, and when it was opened anew. Only looks while it is
+    /// open and nothing waits.
     void watchChanges(std::chrono::milliseconds interval, std::function<void()> changed);
 
 private:

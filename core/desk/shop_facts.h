@@ -20,6 +20,7 @@ struct ShopFacts {
     bool hasPrices = false;             ///< a price list is valid today
     /// Nobody has ever worked here: the shop must be set up before it can take a racket in.
     [[nodiscard]] bool isNew() const { return staff.empty() || machines.empty() || !hasPrices; }
+    bool operator==(const ShopFacts&) const = default;
 };
 [[nodiscard]] Result<ShopFacts> shopFacts(Transaction& ledger, Instant now);
 

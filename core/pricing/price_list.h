@@ -27,6 +27,7 @@ struct PriceLine {
     std::string label;                      ///< for extras
     Money amount;
     int taxHundredthsPercent = 0;
+    bool operator==(const PriceLine&) const = default;
 };
 
 struct PriceList {

@@ -25,6 +25,7 @@ struct StringArticle {
     std::optional<double> stretchPercent; ///< its own measured e55; else the material's
 
     [[nodiscard]] double diameterMm() const { return diameterMicrometres / 1000.0; }
+    bool operator==(const StringArticle&) const = default;
 };
 
 } // namespace rw

@@ -24,13 +24,20 @@ namespace rw::ui {
 namespace {
 constexpr int kQueueWidth = 380;
 constexpr int kReasons = 8;
+
+/// The queue. Its letters are the bench's keys: one that means nothing now must not jump to another racket.
+class Queue final : public QListView {
+public:
+    using QListView::QListView;
+    void keyboardSearch(const QString&) override {}
+};
 } // namespace
 
 BenchStation::BenchStation(DeskRunner& runner, Shift& shift, QWidget* parent)
     : Station(parent)
     , m_shift(shift)
     , m_presenter(std::make_unique<BenchPresenter>(runner, shift))
-    , m_queueView(new QListView(this))
+    , m_queueView(new Queue(this))
     , m_machines(new Choice(this))
     , m_card(new CardView(this))
     , m_strip(new QStackedWidget(this))
@@ -53,6 +60,8 @@ void BenchStation::build() {
     m_queueView->setItemDelegate(new RowDelegate(m_queueView));
     m_queueView->setAccessibleName(tr("What is next"));
     m_queueView->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_queueView->setWordWrap(true);
+    m_queueView->setResizeMode(QListView::Adjust);
     m_queueView->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     m_machines->setAccessibleName(tr("Machine"));
     m_prompt->setFont(largeFont(*this, 1.6));
@@ -85,24 +94,17 @@ void BenchStation::build() {
 }
 
 void BenchStation::makeKeys() {
-    addKey(tr("&Next step"), {QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)}, [this] { next(); });
-    m_takeKey = addKey(tr("&Take it"), {QKeySequence(Qt::Key_T)}, [this] { m_presenter->take(); });
+    m_nextKey =
+        addCommand(tr("&Next step"), {QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)}, [this] { next(); });
+    m_takeKey = addCommand(tr("&Take it"), {QKeySequence(Qt::Key_T)}, [this] { m_presenter->take(); });
     m_cutKey = addKey(tr("&Cut"), {QKeySequence(Qt::Key_C)}, [this] { openCut(); });
     m_lostKey = addKey(tr("&Lost a length"), {QKeySequence(Qt::Key_L)}, [this] { openLost(); });
     m_finishKey = addKey(tr("&Finished"), {QKeySequence(Qt::Key_F)}, [this] { openFinish(); });
-    m_putDownKey = addKey(tr("&Put down"), {QKeySequence(Qt::Key_P)}, [this] { m_presenter->putDown(); });
-    addKey(tr("Other &machine"), {QKeySequence(Qt::Key_M)}, [this] { nextMachine(); });
-    addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] {
-        if (const auto& card = m_presenter->card()) {
-            Q_EMIT historyWanted({*card->racket.id, whoseRacketText(*card)});
-        }
-    });
-    addKey(tr("Of this f&rame"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] {
-        if (const auto& card = m_presenter->card()) {
-            Q_EMIT historyWanted({*card->frame.id, fromUtf8(card->frame.name)});
-        }
-    });
-    addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { closeStrip(); });
+    m_putDownKey = addCommand(tr("&Put down"), {QKeySequence(Qt::Key_P)}, [this] { m_presenter->putDown(); });
+    m_machineKey = addKey(tr("Other &machine"), {QKeySequence(Qt::Key_M)}, [this] { nextMachine(); });
+    addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
+    addKey(tr("Of this f&rame"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
+    m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { closeStrip(); });
 
     // The second of the two keys of a lost length. They mean something only while it is asked.
     for (int digit = 1; digit <= kReasons; ++digit) {
@@ -124,11 +126,12 @@ void BenchStation::makeKeys() {
 void BenchStation::connectPresenter() {
     connect(m_presenter.get(), &BenchPresenter::queueChanged, this, &BenchStation::showQueue);
     connect(m_presenter.get(), &BenchPresenter::cardChanged, this, &BenchStation::showCard);
-    connect(m_presenter.get(), &BenchPresenter::cut, this, [this](const desk::CutDone& done) {
-        const auto length = m_cut->length();
+    connect(m_presenter.get(), &BenchPresenter::stepChanged, this, &BenchStation::showPrompt);
+    connect(m_presenter.get(), &BenchPresenter::cut, this, [this](const desk::CutDone& done, Length length) {
         closeStrip();
-        Q_EMIT said(cutDoneText(done, length.value_or(Length::fromMillimetres(0))));
+        Q_EMIT said(cutDoneText(done, length));
     });
+    connect(m_presenter.get(), &BenchPresenter::putDownDone, this, &BenchStation::closeStrip);
     connect(m_presenter.get(), &BenchPresenter::lost, this, [this](const Job& job, PieceRole role, LostReason reason) {
         closeStrip();
         Q_EMIT said(lostText(job, role, reason));
@@ -149,7 +152,6 @@ void BenchStation::connectPresenter() {
     connect(m_queueView->selectionModel(), &QItemSelectionModel::currentChanged, this,
             [this](const QModelIndex& current) {
                 if (!m_filling && current.isValid()) {
-                    closeStrip();
                     m_presenter->select(m_queue.at(current.row()).id);
                 }
             });
@@ -207,13 +209,40 @@ void BenchStation::showQueue() {
 }
 
 void BenchStation::showCard() {
-    const QString instead =
-        m_presenter->isLoaded() && m_presenter->queue().empty()
-            ? tr("Nothing waits for the bench.\nA racket comes here when the counter has logged it.")
-            : QString();
+    QString instead;
+    if (m_presenter->selected()) {
+        instead = tr("The card is being looked up.");
+    } else if (m_presenter->isLoaded()) {
+        instead = tr("Nothing waits for the bench.\nA racket comes here when the counter has logged it.");
+    }
     m_card->show(m_presenter->card(), m_shift.zone(), instead);
+    closeStripOfAnother();
     showPrompt();
-    enableKeys();
+}
+
+bool BenchStation::stripFitsCard() const {
+    const QWidget* strip = m_strip->currentWidget();
+    if (strip == m_cut) {
+        return m_presenter->isUncut(m_cut->piece());
+    }
+    if (strip == m_lost) {
+        return m_presenter->isCut(m_lost->piece());
+    }
+    if (strip == m_finish) {
+        return m_presenter->isAllCut(m_finish->job());
+    }
+    return true;
+}
+
+void BenchStation::closeStripOfAnother() {
+    if (stripFitsCard()) {
+        return;
+    }
+    const bool changedElsewhere = m_presenter->card().has_value();
+    closeStrip();
+    if (changedElsewhere) {
+        Q_EMIT said(tr("This job was changed meanwhile. Look at its card."));
+    }
 }
 
 void BenchStation::showPrompt() {
@@ -232,18 +261,23 @@ void BenchStation::showPrompt() {
         break;
     }
     m_prompt->setText(words.isEmpty() ? QString() : tr("Enter ▸ %1").arg(words));
+    enableKeys();
 }
 
 void BenchStation::enableKeys() {
+    // While a strip is open its own keys count, and what they would do to the card waits.
+    const bool open = m_strip->currentWidget() != m_prompt;
     const auto step = m_presenter->step();
-    m_takeKey->setEnabled(step == BenchPresenter::Step::Take);
-    m_cutKey->setEnabled(step == BenchPresenter::Step::Cut);
-    m_finishKey->setEnabled(step == BenchPresenter::Step::Finish);
-    m_putDownKey->setEnabled(m_presenter->canPutDown());
-    m_lostKey->setEnabled(m_presenter->canPutDown() && !m_presenter->cutPieces().empty());
-    const bool losing = m_strip->currentWidget() == m_lost;
+    m_nextKey->setEnabled(open || step != BenchPresenter::Step::Nothing);
+    m_takeKey->setEnabled(!open && step == BenchPresenter::Step::Take);
+    m_cutKey->setEnabled(!open && step == BenchPresenter::Step::Cut);
+    m_finishKey->setEnabled(!open && step == BenchPresenter::Step::Finish);
+    m_putDownKey->setEnabled(!open && m_presenter->canPutDown());
+    m_lostKey->setEnabled(!open && m_presenter->canLose());
+    m_machineKey->setEnabled(!open && m_machines->count() > 1);
+    m_backKey->setEnabled(open);
     for (auto* key : m_reasonKeys) {
-        key->setEnabled(losing);
+        key->setEnabled(m_strip->currentWidget() == m_lost);
     }
     Q_EMIT keysChanged();
 }
@@ -251,13 +285,13 @@ void BenchStation::enableKeys() {
 void BenchStation::next() {
     if (m_strip->currentWidget() == m_cut) {
         if (m_cut->isReadable()) {
-            m_presenter->confirmCut(m_cut->role(), m_cut->lot(), *m_cut->length(), m_cut->measuredLeft());
+            m_presenter->confirmCut(m_cut->piece(), m_cut->lot(), *m_cut->length(), m_cut->measuredLeft());
         }
         return;
     }
     if (m_strip->currentWidget() == m_finish) {
         if (const auto pair = m_finish->strung()) {
-            m_presenter->finish(*pair, m_finish->words());
+            m_presenter->finish(m_finish->job(), *pair, m_finish->words());
         }
         return;
     }
@@ -277,21 +311,26 @@ void BenchStation::next() {
 }
 
 void BenchStation::openCut() {
-    if (const auto* piece = m_presenter->nextToCut()) {
+    if (m_presenter->step() == BenchPresenter::Step::Cut) {
+        const auto* piece = m_presenter->nextToCut();
         m_strip->setCurrentWidget(m_cut);
-        m_cut->start(*piece, m_presenter->lotsFor(*piece));
+        m_cut->start(m_presenter->inHand(*piece), *piece, m_presenter->lotsFor(*piece));
         enableKeys();
     }
 }
 
 void BenchStation::openLost() {
-    const auto pieces = m_presenter->cutPieces();
-    if (!pieces.empty()) {
-        m_lost->start(pieces);
-        m_strip->setCurrentWidget(m_lost);
-        m_queueView->setFocus(Qt::OtherFocusReason);
-        enableKeys();
+    if (!m_presenter->canLose()) {
+        return;
     }
+    std::vector<LostStrip::Cut> cuts;
+    for (const auto* piece : m_presenter->cutPieces()) {
+        cuts.push_back({m_presenter->inHand(*piece), cutPieceText(piece->piece)});
+    }
+    m_lost->start(std::move(cuts));
+    m_strip->setCurrentWidget(m_lost);
+    m_queueView->setFocus(Qt::OtherFocusReason);
+    enableKeys();
 }
 
 void BenchStation::openFinish() {
@@ -304,7 +343,18 @@ void BenchStation::openFinish() {
 
 void BenchStation::lose(int digit) {
     if (m_strip->currentWidget() == m_lost) {
-        m_presenter->lose(m_lost->role(), LostStrip::reasonOfKey(digit));
+        m_presenter->lose(m_lost->piece(), LostStrip::reasonOfKey(digit));
+    }
+}
+
+void BenchStation::wantHistory(bool ofRacket) {
+    const auto& card = m_presenter->card();
+    if (!card) {
+        Q_EMIT said(tr("History is that of a racket at the bench, and there is none."));
+    } else if (ofRacket) {
+        Q_EMIT historyWanted({*card->racket.id, whoseRacketText(*card)});
+    } else {
+        Q_EMIT historyWanted({*card->frame.id, fromUtf8(card->frame.name)});
     }
 }
 
@@ -313,7 +363,6 @@ void BenchStation::closeStrip() {
         m_strip->setCurrentWidget(m_prompt);
         m_queueView->setFocus(Qt::OtherFocusReason);
         showPrompt();
-        enableKeys();
     }
 }
 

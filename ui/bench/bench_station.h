@@ -63,8 +63,12 @@ private:
     void showCard();
     void showMachines();
     void showPrompt();
+    /// An open strip belongs to a piece or a job of the card: with another card it closes.
+    [[nodiscard]] bool stripFitsCard() const;
+    void closeStripOfAnother();
     void nextMachine();
     void lose(int digit);
+    void wantHistory(bool ofRacket);
     void enableKeys();
 
     Shift& m_shift;
@@ -78,11 +82,14 @@ private:
     CutStrip* m_cut;
     LostStrip* m_lost;
     FinishStrip* m_finish;
+    QAction* m_nextKey = nullptr;
     QAction* m_takeKey = nullptr;
     QAction* m_cutKey = nullptr;
     QAction* m_lostKey = nullptr;
     QAction* m_finishKey = nullptr;
     QAction* m_putDownKey = nullptr;
+    QAction* m_machineKey = nullptr;
+    QAction* m_backKey = nullptr;
     QList<QAction*> m_reasonKeys; ///< while a length is lost
     bool m_filling = false;
 };

@@ -37,8 +37,8 @@ CutStrip::CutStrip(QWidget* parent)
     setTabOrder(m_lots, m_measured);
 }
 
-void CutStrip::start(const desk::CardPiece& piece, const std::vector<Lot>& lots) {
-    m_role = piece.piece.role;
+void CutStrip::start(const PieceInHand& inHand, const desk::CardPiece& piece, const std::vector<Lot>& lots) {
+    m_piece = inHand;
     m_line.note->clearAll();
     m_measuredLine.note->clearAll();
     m_length->setValue(piece.piece.planned);

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/desk/bench.h"
+#include "ui/presenter/bench_presenter.h"
 #include "ui/widgets/sheet.h"
 
 #include <QComboBox>
@@ -21,8 +21,9 @@ class CutStrip final : public QWidget {
 public:
     explicit CutStrip(QWidget* parent = nullptr);
 
-    void start(const desk::CardPiece& piece, const std::vector<Lot>& lots);
-    [[nodiscard]] PieceRole role() const { return m_role; }
+    void start(const PieceInHand& inHand, const desk::CardPiece& piece, const std::vector<Lot>& lots);
+    /// What it was opened for. Precondition: it was started.
+    [[nodiscard]] const PieceInHand& piece() const { return *m_piece; }
     [[nodiscard]] std::optional<LotId> lot() const; ///< nothing: the piece comes off none
     [[nodiscard]] std::optional<Length> length() const;
     [[nodiscard]] std::optional<Length> measuredLeft() const;
@@ -37,7 +38,7 @@ public:
     [[nodiscard]] MarginNote* note() const { return m_line.note; }
 
 private:
-    PieceRole m_role = PieceRole::Whole;
+    std::optional<PieceInHand> m_piece;
     Sheet* m_sheet;
     LengthEdit* m_length;
     QComboBox* m_lots;

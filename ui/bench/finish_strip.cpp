@@ -32,6 +32,7 @@ FinishStrip::FinishStrip(QWidget* parent)
 }
 
 void FinishStrip::start(const desk::JobCard& card) {
+    m_job = card.job.id;
     m_line.note->clearAll();
     m_mains->setValue(card.mains ? card.mains->nearest() : card.job.asked.mains);
     m_crosses->setValue(card.crosses ? card.crosses->nearest() : card.job.asked.crosses);

@@ -21,6 +21,8 @@ public:
     explicit FinishStrip(QWidget* parent = nullptr);
 
     void start(const desk::JobCard& card);
+    /// Which job it was opened for. Precondition: it was started.
+    [[nodiscard]] JobId job() const { return *m_job; }
     /// Shows what cannot be read, with the keyboard on it; nothing then.
     std::optional<TensionPair> strung();
     [[nodiscard]] QString words() const { return m_words->text(); }
@@ -31,6 +33,7 @@ public:
     [[nodiscard]] QLineEdit* wordsEdit() const { return m_words; }
 
 private:
+    std::optional<JobId> m_job;
     Sheet* m_sheet;
     TensionEdit* m_mains;
     TensionEdit* m_crosses;

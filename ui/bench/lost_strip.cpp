@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench/lost_strip.h"
 
-#include "ui/text/format.h"
 #include "ui/text/words.h"
 #include "ui/widgets/look.h"
 
@@ -10,6 +9,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <utility>
 
 namespace rw::ui {
 
@@ -41,21 +41,13 @@ LostReason LostStrip::reasonOfKey(int digit) {
     return kReasons[digit - 1];
 }
 
-void LostStrip::start(const std::vector<const desk::CardPiece*>& pieces) {
-    m_roles.clear();
-    m_cuts.clear();
-    for (const auto* piece : pieces) {
-        const DoneCut& cut = *piece->piece.current().cut;
-        m_roles.push_back(piece->piece.role);
-        m_cuts.push_back(
-            {tr("%1 %2 off %3").arg(pieceWord(piece->piece.role), lengthText(cut.length), fromUtf8(cut.lotTag))});
-    }
+void LostStrip::start(std::vector<Cut> cuts) {
+    m_cuts = std::move(cuts);
     write();
 }
 
 void LostStrip::otherPiece() {
-    std::rotate(m_roles.begin(), m_roles.begin() + 1, m_roles.end());
-    std::rotate(m_cuts.begin(), m_cuts.begin() + 1, m_cuts.end());
+    std::ranges::rotate(m_cuts, m_cuts.begin() + 1);
     write();
 }
 
@@ -68,6 +60,7 @@ void LostStrip::write() {
     QStringList reasons;
     for (int digit = 1; digit <= static_cast<int>(std::size(kReasons)); ++digit) {
         reasons << QStringLiteral("%1 %2").arg(digit).arg(lostReasonWord(reasonOfKey(digit)));
+        reasons.back().replace(QLatin1Char(' '), QChar::Nbsp); // a key and its reason stay on one line
     }
     m_reasons->setText(reasons.join(QStringLiteral("   ")));
 }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/desk/bench.h"
+#include "ui/presenter/bench_presenter.h"
 
 #include <QLabel>
 #include <QWidget>
@@ -18,19 +18,20 @@ class LostStrip final : public QWidget {
 public:
     explicit LostStrip(QWidget* parent = nullptr);
 
+    struct Cut {
+        PieceInHand piece;
+        QString words; ///< "mains 5.6 m off K-2"
+    };
     /// The pieces that are cut, the one that is meant first. Precondition: not empty.
-    void start(const std::vector<const desk::CardPiece*>& pieces);
+    void start(std::vector<Cut> cuts);
     void otherPiece();
-    [[nodiscard]] PieceRole role() const { return m_roles.front(); }
+    /// The piece that is meant. Precondition: it was started.
+    [[nodiscard]] const PieceInHand& piece() const { return m_cuts.front().piece; }
     [[nodiscard]] static LostReason reasonOfKey(int digit); ///< 1 to 8
 
 private:
     void write();
 
-    struct Cut {
-        QString words;
-    };
-    std::vector<PieceRole> m_roles;
     std::vector<Cut> m_cuts;
     QLabel* m_what;
     QLabel* m_reasons;

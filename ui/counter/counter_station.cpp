@@ -53,7 +53,6 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     connect(m_rack.get(), &RackPresenter::handedOver, this,
             [this](const Job& job, const Money& owed, const std::optional<Money>& paid) {
                 Q_EMIT said(handedOverText(job, owed, paid));
-                m_person->refresh();
                 m_rackSheet->list()->setFocus(Qt::OtherFocusReason);
             });
 }
@@ -61,13 +60,13 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
 CounterStation::~CounterStation() = default;
 
 void CounterStation::makeKeys() {
-    addKey(tr("&Log it"), {QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)}, [this] {
-        if (m_pages->currentIndex() == 0) {
-            m_intakeSheet->log();
-        }
-    });
-    addKey(tr("&As last time"), {QKeySequence(Qt::Key_F5)}, [this] { m_intakeSheet->repeatLast(false); });
-    addKey(tr("As &strung then"), {QKeySequence(Qt::SHIFT | Qt::Key_F5)}, [this] { m_intakeSheet->repeatLast(true); });
+    m_intakeKeys = {
+        addCommand(tr("&Log it"), {QKeySequence(Qt::CTRL | Qt::Key_Return), QKeySequence(Qt::CTRL | Qt::Key_Enter)},
+                   [this] { m_intakeSheet->log(); }),
+        addKey(tr("&As last time"), {QKeySequence(Qt::Key_F5)}, [this] { m_intakeSheet->repeatLast(false); }),
+        addKey(tr("As &strung then"), {QKeySequence(Qt::SHIFT | Qt::Key_F5)},
+               [this] { m_intakeSheet->repeatLast(true); }),
+    };
     addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
     addKey(tr("Of this &person"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });
@@ -75,10 +74,6 @@ void CounterStation::makeKeys() {
         showIntake();
         m_intakeSheet->startAfresh();
     });
-}
-
-QList<StationPresenter*> CounterStation::presenters() const {
-    return {m_person.get(), m_racket.get(), m_intake.get(), m_rack.get()};
 }
 
 void CounterStation::enter() {
@@ -96,24 +91,37 @@ void CounterStation::refresh() {
     m_rack->refresh();
 }
 
+void CounterStation::showPage(QWidget* sheet) {
+    m_pages->setCurrentIndex(sheet == m_rackSheet ? 1 : 0);
+    for (auto* key : m_intakeKeys) {
+        key->setEnabled(sheet == m_intakeSheet);
+    }
+    Q_EMIT keysChanged();
+}
+
 void CounterStation::showRack() {
-    m_pages->setCurrentIndex(1);
+    showPage(m_rackSheet);
     const auto& person = m_person->picked();
     m_rackSheet->enter(person ? fromUtf8(person->customer.name) : QString());
 }
 
 void CounterStation::showIntake() {
-    m_pages->setCurrentIndex(0);
+    showPage(m_intakeSheet);
     m_intakeSheet->enter();
 }
 
 void CounterStation::wantHistory(bool ofRacket) {
     const auto& person = m_person->picked();
     const auto& racket = m_racket->picked();
-    if (ofRacket && racket) {
+    const auto* hanging = m_pages->currentWidget() == m_rackSheet ? m_rackSheet->current() : nullptr;
+    if (ofRacket && hanging != nullptr) {
+        Q_EMIT historyWanted({hanging->id, racketName(hanging->frame, hanging->mark)});
+    } else if (ofRacket && racket) {
         Q_EMIT historyWanted({*racket->racket.id, racketName(racket->frame.name, racket->racket.mark)});
     } else if (person) {
         Q_EMIT historyWanted({*person->customer.id, fromUtf8(person->customer.name)});
+    } else {
+        Q_EMIT said(tr("History is that of a person or a racket: find one first."));
     }
 }
 

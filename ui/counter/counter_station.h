@@ -19,7 +19,6 @@ class RackPresenter;
 class RackSheet;
 class RacketPresenter;
 class Shift;
-class StationPresenter;
 
 /// Counter: a racket comes in, a racket goes home.
 class CounterStation final : public Station {
@@ -35,7 +34,6 @@ public:
     void enter() override;
     void refresh() override;
 
-    [[nodiscard]] QList<StationPresenter*> presenters() const;
     [[nodiscard]] IntakeSheet* intake() const { return m_intakeSheet; }
     [[nodiscard]] RackSheet* rack() const { return m_rackSheet; }
     [[nodiscard]] PersonPresenter& person() const { return *m_person; }
@@ -51,6 +49,7 @@ Q_SIGNALS:
 
 private:
     void makeKeys();
+    void showPage(QWidget* sheet);
     void wantHistory(bool ofRacket);
 
     Shift& m_shift;
@@ -59,6 +58,7 @@ private:
     std::unique_ptr<IntakePresenter> m_intake;
     std::unique_ptr<RackPresenter> m_rack;
     QStackedWidget* m_pages;
+    QList<QAction*> m_intakeKeys; ///< they mean something on the intake sheet only
     IntakeSheet* m_intakeSheet;
     RackSheet* m_rackSheet;
 };

@@ -267,9 +267,6 @@ void IntakeSheet::showPreview() {
         case Lacking::Tensions:
             needed << tr("two tensions");
             break;
-        case Lacking::SomebodyWorking:
-            needed << tr("who is working (F2)");
-            break;
         }
     }
     m_outcome->setStillNeeded(stillNeededText(needed));

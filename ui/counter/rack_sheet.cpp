@@ -120,10 +120,14 @@ void RackSheet::showOpened() {
     m_paid->selectAll();
 }
 
+const desk::JobLine* RackSheet::current() const {
+    const QModelIndex index = m_list->currentIndex();
+    return index.isValid() ? &m_lines.at(index.row()) : nullptr;
+}
+
 void RackSheet::openCurrent() {
-    const QModelIndex current = m_list->currentIndex();
-    if (current.isValid()) {
-        m_rack.open(m_lines.at(current.row()).id);
+    if (const auto* line = current()) {
+        m_rack.open(line->id);
     }
 }
 

@@ -32,6 +32,7 @@ public:
     [[nodiscard]] QComboBox* way() const { return m_way; }
     [[nodiscard]] QLineEdit* takenBy() const { return m_takenBy; }
     [[nodiscard]] bool isOpen() const;
+    [[nodiscard]] const desk::JobLine* current() const; ///< the line the keyboard is at; null on an empty rack
 
 Q_SIGNALS:
     void left(); ///< Esc: back to taking in

@@ -28,6 +28,8 @@ public:
 
     /// `work` runs in one transaction; exactly one of `done` and `failed` is called back, none once cancelled.
     virtual void run(desk::Access access, desk::CancelToken token, Work work, Done done, Failed failed) = 0;
+    /// From now on calls `changed` when somebody else wrote to the ledger, or it was lost or opened anew.
+    virtual void watchChanges(std::function<void()> changed) = 0;
 };
 
 /// Runs a use case for `who` and calls `done` with its Result, or `failed` when the world broke. Nothing is called

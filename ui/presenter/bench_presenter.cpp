@@ -16,15 +16,19 @@ BenchPresenter::BenchPresenter(DeskRunner& runner, Shift& shift, QObject* parent
 
 void BenchPresenter::refresh() {
     loadQueue();
+    loadShelf();
+    if (m_selected) {
+        loadCard();
+    }
+}
+
+void BenchPresenter::loadShelf() {
     read([](desk::Transaction& ledger) { return desk::shelf(ledger); },
          [this](Result<std::vector<desk::ShelfString>> shelf) {
              if (shelf) {
                  m_shelf = std::move(*shelf);
              }
          });
-    if (m_selected) {
-        loadCard();
-    }
 }
 
 void BenchPresenter::loadQueue() {
@@ -41,14 +45,10 @@ void BenchPresenter::loadQueue() {
                  m_selected.reset();
                  m_card.reset();
                  m_cardAsked.cancel();
+                 m_cardIsOld = false;
              }
              if (!m_selected && !m_queue.empty()) {
-                 // When the bench opens, a racket that lies on a machine comes before whatever is promised first. Later
-                 // the one on the other machine is somebody else's work.
-                 const JobState first = m_worked ? JobState::Logged : JobState::OnTheMachine;
-                 const auto next = std::ranges::find_if(m_queue, [&](const auto& line) { return line.state == first; });
-                 m_selected = next == m_queue.end() ? m_queue.front().id : next->id;
-                 loadCard();
+                 selectFirst();
              }
              Q_EMIT queueChanged();
              if (!m_selected) {
@@ -57,42 +57,49 @@ void BenchPresenter::loadQueue() {
          });
 }
 
-void BenchPresenter::select(JobId job) {
-    if (m_selected != job) {
-        m_selected = job;
-        loadCard();
-    }
+void BenchPresenter::selectFirst() {
+    // When the bench opens, a racket that lies on a machine comes before whatever is promised first. Later the one on
+    // the other machine is somebody else's work.
+    const JobState first = m_worked ? JobState::Logged : JobState::OnTheMachine;
+    const auto next = std::ranges::find_if(m_queue, [&](const auto& line) { return line.state == first; });
+    m_selected = next == m_queue.end() ? m_queue.front().id : next->id;
+    loadCard();
 }
 
-std::optional<MachineId> BenchPresenter::machineForCard() const {
-    if (m_card && m_selected == m_card->job.id && m_card->machine && isOnTheMachine()) {
-        return m_card->machine->id;
+void BenchPresenter::select(JobId job) {
+    if (m_selected == job) {
+        return;
     }
-    return shift().machine();
+    m_selected = job;
+    m_card.reset();
+    Q_EMIT cardChanged();
+    loadCard();
 }
 
 void BenchPresenter::loadCard() {
     m_cardAsked.cancel();
-    // The machine that a job is on is the job's; before that it is the one chosen at this window.
-    const auto line = std::ranges::find_if(m_queue, [&](const auto& l) { return l.id == *m_selected; });
-    const bool onMachine = line != m_queue.end() && line->state == JobState::OnTheMachine;
-    const auto machine = onMachine ? std::nullopt : shift().machine();
-    m_cardAsked =
-        read([job = *m_selected, machine](desk::Transaction& ledger) { return desk::jobCard(ledger, job, machine); },
-             [this](Result<desk::JobCard> card) {
-                 if (!card) {
-                     Q_EMIT refused(card.error());
-                     return;
-                 }
-                 m_card = std::move(*card);
-                 Q_EMIT cardChanged();
-             });
+    m_cardAsked = read(
+        [job = *m_selected, chosen = shift().machine()](desk::Transaction& ledger) {
+            // The machine that a job is on is the job's; before that it is the one chosen at this window.
+            const auto stored = ledger.jobs().get(job);
+            const bool lies = stored && stored->state == JobState::OnTheMachine;
+            return desk::jobCard(ledger, job, lies ? std::nullopt : chosen);
+        },
+        [this](Result<desk::JobCard> card) {
+            m_cardIsOld = false;
+            if (!card) {
+                Q_EMIT refused(card.error());
+                return;
+            }
+            m_card = std::move(*card);
+            Q_EMIT cardChanged();
+        });
 }
 
 bool BenchPresenter::isOnTheMachine() const { return m_card && m_card->job.state == JobState::OnTheMachine; }
 
 BenchPresenter::Step BenchPresenter::step() const {
-    if (!m_card) {
+    if (!m_card || isWaiting()) {
         return Step::Nothing;
     }
     if (m_card->job.state == JobState::Logged) {
@@ -128,6 +135,34 @@ std::vector<const desk::CardPiece*> BenchPresenter::cutPieces() const {
     return pieces;
 }
 
+PieceInHand BenchPresenter::inHand(const desk::CardPiece& piece) const {
+    return {*m_card->job.id, piece.piece.role, piece.piece.current().number};
+}
+
+const desk::CardPiece* BenchPresenter::find(const PieceInHand& piece) const {
+    if (!m_card || m_card->job.id != piece.job) {
+        return nullptr;
+    }
+    const auto found = std::ranges::find_if(m_card->pieces, [&](const desk::CardPiece& candidate) {
+        return candidate.piece.role == piece.role && candidate.piece.current().number == piece.attempt;
+    });
+    return found == m_card->pieces.end() ? nullptr : &*found;
+}
+
+bool BenchPresenter::isUncut(const PieceInHand& piece) const {
+    const auto* found = find(piece);
+    return found != nullptr && !found->piece.isCut();
+}
+
+bool BenchPresenter::isCut(const PieceInHand& piece) const {
+    const auto* found = find(piece);
+    return found != nullptr && found->piece.isCut();
+}
+
+bool BenchPresenter::isAllCut(JobId job) const {
+    return isOnTheMachine() && m_card->job.id == job && nextToCut() == nullptr;
+}
+
 std::vector<Lot> BenchPresenter::lotsFor(const desk::CardPiece& piece) const {
     std::vector<Lot> lots;
     if (piece.lot) {
@@ -148,9 +183,6 @@ std::vector<Lot> BenchPresenter::lotsFor(const desk::CardPiece& piece) const {
 
 template<class UseCase, class Done>
 void BenchPresenter::act(UseCase useCase, Done done) {
-    if (m_acting || !shift().staff()) {
-        return;
-    }
     m_acting = true;
     write(
         std::move(useCase),
@@ -158,71 +190,67 @@ void BenchPresenter::act(UseCase useCase, Done done) {
             m_acting = false;
             if (!result) {
                 Q_EMIT refused(result.error());
-                refresh();
-                return;
+                refresh(); // what was believed here was not so
+            } else {
+                m_worked = true;
+                m_cardIsOld = true;
+                done(*result);
             }
-            m_worked = true;
-            done(*result);
-            refresh();
+            Q_EMIT stepChanged();
         },
-        [this] { m_acting = false; });
+        [this] {
+            m_acting = false;
+            Q_EMIT stepChanged();
+        });
+    Q_EMIT stepChanged();
 }
 
+bool BenchPresenter::mayAct() { return !m_acting && somebodyWorks(); }
+
 void BenchPresenter::take() {
-    if (!canTake()) {
+    if (!canTake() || !mayAct()) {
         return;
     }
-    const desk::TakeJob command{*m_selected, *shift().machine(), by()};
+    const desk::TakeJob command{*m_card->job.id, *shift().machine(), by()};
     act([command](desk::Transaction& ledger) { return desk::takeJob(ledger, command); },
         [this](const Job& job) { Q_EMIT taken(job); });
 }
 
 void BenchPresenter::putDown() {
-    if (!canPutDown()) {
+    if (!canPutDown() || !mayAct()) {
         return;
     }
-    const desk::PutDown command{*m_selected, by()};
+    const desk::PutDown command{*m_card->job.id, by()};
     act([command](desk::Transaction& ledger) { return desk::putDownJob(ledger, command); },
         [this](const Job& job) { Q_EMIT putDownDone(job); });
 }
 
-void BenchPresenter::confirmCut(PieceRole role, const std::optional<LotId>& lot, Length length,
+void BenchPresenter::confirmCut(const PieceInHand& piece, const std::optional<LotId>& lot, Length length,
                                 const std::optional<Length>& measuredLeft) {
-    if (!m_card) {
+    if (find(piece) == nullptr || !mayAct()) {
         return;
     }
-    const auto piece =
-        std::ranges::find_if(m_card->pieces, [role](const auto& candidate) { return candidate.piece.role == role; });
-    if (piece == m_card->pieces.end() || piece->piece.attempts.empty()) {
-        return;
-    }
-    const desk::ConfirmCut command{*m_selected, role, piece->piece.current().number, lot, length, measuredLeft, by()};
+    const desk::ConfirmCut command{piece.job, piece.role, piece.attempt, lot, length, measuredLeft, by()};
     act([command](desk::Transaction& ledger) { return desk::confirmCut(ledger, command); },
-        [this](const desk::CutDone& done) { Q_EMIT cut(done); });
+        [this, length](const desk::CutDone& done) { Q_EMIT cut(done, length); });
 }
 
-void BenchPresenter::lose(PieceRole role, LostReason reason) {
-    if (!m_card) {
+void BenchPresenter::lose(const PieceInHand& piece, LostReason reason) {
+    if (!isCut(piece) || !mayAct()) {
         return;
     }
-    const auto piece =
-        std::ranges::find_if(m_card->pieces, [role](const auto& candidate) { return candidate.piece.role == role; });
-    if (piece == m_card->pieces.end() || !piece->piece.isCut()) {
-        return;
-    }
-    const desk::LoseLength command{*m_selected, role, piece->piece.current().number, reason, by()};
+    const desk::LoseLength command{piece.job, piece.role, piece.attempt, reason, by()};
     act([command](desk::Transaction& ledger) { return desk::loseLength(ledger, command); },
-        [this, role, reason](const Job& job) { Q_EMIT lost(job, role, reason); });
+        [this, role = piece.role, reason](const Job& job) { Q_EMIT lost(job, role, reason); });
 }
 
-void BenchPresenter::finish(const TensionPair& strung, const QString& note) {
-    const auto machine = machineForCard();
-    if (!canFinish() || !machine) {
+void BenchPresenter::finish(JobId job, const TensionPair& strung, const QString& note) {
+    if (!isAllCut(job) || !m_card->machine || !mayAct()) {
         return;
     }
-    const desk::FinishJob command{*m_selected, strung, *machine, note.trimmed().toStdString(), by()};
+    const desk::FinishJob command{job, strung, *m_card->machine->id, note.trimmed().toStdString(), by()};
     act([command](desk::Transaction& ledger) { return desk::finishJob(ledger, command); },
-        [this](const Job& job) { Q_EMIT finished(job); });
+        [this](const Job& finishedJob) { Q_EMIT finished(finishedJob); });
 }
 
 } // namespace rw::ui

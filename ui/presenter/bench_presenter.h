@@ -12,7 +12,15 @@
 
 namespace rw::ui {
 
-/// The job at the machine: what is next, its card, and the one thing that comes next with it.
+/// One attempt at one piece of one job, as the card showed it when somebody began to do something with it.
+struct PieceInHand {
+    JobId job;
+    PieceRole role;
+    int attempt;
+};
+
+/// The job at the machine: what is next, its card, and the one thing that comes next with it. Whatever is done is done
+/// to the job whose card is shown.
 class BenchPresenter final : public StationPresenter {
     Q_OBJECT
 
@@ -24,55 +32,70 @@ public:
     [[nodiscard]] const std::vector<desk::JobLine>& queue() const { return m_queue; }
     [[nodiscard]] bool isLoaded() const { return m_loaded; }
 
-    void select(JobId job);
+    void select(JobId job); ///< takes the old card away at once; the new one comes with cardChanged()
     [[nodiscard]] const std::optional<JobId>& selected() const { return m_selected; }
     /// The card of the selected job, for the machine it is on or the one that was chosen.
     [[nodiscard]] const std::optional<desk::JobCard>& card() const { return m_card; }
 
     /// What a stringer does next with the selected job.
     enum class Step { Nothing, Take, Cut, Finish };
+    /// Nothing, too, from a command on until the card that shows what became of it.
     [[nodiscard]] Step step() const;
     [[nodiscard]] bool canTake() const { return step() == Step::Take; }
-    [[nodiscard]] bool canPutDown() const { return isOnTheMachine(); }
+    [[nodiscard]] bool canPutDown() const { return isOnTheMachine() && !isWaiting(); }
+    [[nodiscard]] bool canLose() const { return canPutDown() && !cutPieces().empty(); }
     [[nodiscard]] bool canFinish() const { return step() == Step::Finish; }
 
     /// The piece that is cut next; nothing when all are.
     [[nodiscard]] const desk::CardPiece* nextToCut() const;
     /// Pieces whose length can be lost: those that are cut, the last cut first.
     [[nodiscard]] std::vector<const desk::CardPiece*> cutPieces() const;
+    /// A piece of the card, to come back to. Precondition: a card is shown.
+    [[nodiscard]] PieceInHand inHand(const desk::CardPiece& piece) const;
+    /// The card still shows that job with that attempt, uncut or cut.
+    [[nodiscard]] bool isUncut(const PieceInHand& piece) const;
+    [[nodiscard]] bool isCut(const PieceInHand& piece) const;
+    /// The card still shows that job on its machine with every piece cut.
+    [[nodiscard]] bool isAllCut(JobId job) const;
     /// Open lots of the shop that hold a piece's string, the planned one first.
     [[nodiscard]] std::vector<Lot> lotsFor(const desk::CardPiece& piece) const;
 
     void take();
     void putDown();
     /// `lot` nothing: the planned one. `measuredLeft` is what the tape says is on it before the cut.
-    void confirmCut(PieceRole role, const std::optional<LotId>& lot, Length length,
+    void confirmCut(const PieceInHand& piece, const std::optional<LotId>& lot, Length length,
                     const std::optional<Length>& measuredLeft);
-    void lose(PieceRole role, LostReason reason);
-    void finish(const TensionPair& strung, const QString& note);
+    void lose(const PieceInHand& piece, LostReason reason);
+    void finish(JobId job, const TensionPair& strung, const QString& note);
 
 Q_SIGNALS:
     void queueChanged();
     void cardChanged();
+    void stepChanged(); ///< a command is on its way, or was answered
     void taken(const Job& job);
     void putDownDone(const Job& job);
-    void cut(const desk::CutDone& done);
+    void cut(const desk::CutDone& done, Length length);
     void lost(const Job& job, PieceRole role, LostReason reason);
     void finished(const Job& job);
     void refused(const Refusal& why);
 
 private:
     [[nodiscard]] bool isOnTheMachine() const;
-    [[nodiscard]] std::optional<MachineId> machineForCard() const;
+    [[nodiscard]] bool isWaiting() const { return m_acting || m_cardIsOld; }
+    [[nodiscard]] const desk::CardPiece* find(const PieceInHand& piece) const;
     void loadQueue();
+    void selectFirst();
+    void loadShelf();
     void loadCard();
+    [[nodiscard]] bool mayAct();
     template<class UseCase, class Done>
     void act(UseCase useCase, Done done);
 
     std::vector<desk::JobLine> m_queue;
     bool m_loaded = false;
-    bool m_worked = false; ///< something was done here since it opened
-    bool m_acting = false; ///< a command is on its way; a second press waits for its answer
+    bool m_worked = false;    ///< something was done here since it opened
+    bool m_acting = false;    ///< a command is on its way; a second press waits for its answer
+    bool m_cardIsOld = false; ///< it was done; the card that shows it is on its way
     std::optional<JobId> m_selected;
     std::optional<desk::JobCard> m_card;
     std::vector<desk::ShelfString> m_shelf;

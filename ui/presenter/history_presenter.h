@@ -13,7 +13,7 @@ namespace rw::ui {
 
 /// Whose history is looked at, with a name for the heading.
 struct HistoryOf {
-    std::variant<CustomerId, RacketId, FrameModelId> whose;
+    std::variant<CustomerId, RacketId, FrameModelId, JobId> whose; ///< a job: its racket
     QString name;
 };
 
@@ -30,6 +30,7 @@ public:
     [[nodiscard]] const std::optional<HistoryOf>& shown() const { return m_of; }
     [[nodiscard]] const std::vector<desk::HistoryEntry>& entries() const { return m_entries; } ///< newest first
     [[nodiscard]] bool isLoaded() const { return m_loaded; }
+    [[nodiscard]] const std::optional<Refusal>& refusal() const { return m_refusal; } ///< why there are none
 
 Q_SIGNALS:
     void entriesChanged();
@@ -38,6 +39,7 @@ private:
     std::optional<HistoryOf> m_of;
     std::vector<desk::HistoryEntry> m_entries;
     bool m_loaded = false;
+    std::optional<Refusal> m_refusal;
     desk::CancelToken m_asked;
 };
 

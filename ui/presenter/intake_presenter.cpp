@@ -161,14 +161,11 @@ std::vector<Lacking> IntakePresenter::lacking() const {
     if (!m_form.mainsTension || !m_form.crossesTension) {
         lacking.push_back(Lacking::Tensions);
     }
-    if (!shift().staff()) {
-        lacking.push_back(Lacking::SomebodyWorking);
-    }
     return lacking;
 }
 
 void IntakePresenter::log() {
-    if (m_logging || !lacking().empty()) {
+    if (m_logging || !lacking().empty() || !somebodyWorks()) {
         return;
     }
     m_logging = true;

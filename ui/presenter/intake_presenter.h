@@ -33,7 +33,7 @@ struct IntakeForm {
 };
 
 /// What an intake still lacks before it can be logged.
-enum class Lacking { Racket, Strings, Tensions, SomebodyWorking };
+enum class Lacking { Racket, Strings, Tensions };
 
 /// Takes one racket in: shows what follows from what was typed, and logs it once.
 class IntakePresenter final : public StationPresenter {

@@ -49,7 +49,7 @@ void RackPresenter::close() {
 }
 
 void RackPresenter::handOver(const std::optional<Money>& payment, const QString& way, const QString& takenBy) {
-    if (m_handing || !m_opened || !shift().staff()) {
+    if (m_handing || !m_opened || !somebodyWorks()) {
         return;
     }
     m_handing = true;
@@ -64,7 +64,6 @@ void RackPresenter::handOver(const std::optional<Money>& payment, const QString&
               }
               close();
               Q_EMIT handedOver(*job, owed, payment);
-              refresh();
           },
           [this] { m_handing = false; });
 }

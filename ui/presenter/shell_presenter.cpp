@@ -1,10 +1,29 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/shell_presenter.h"
 
+#include <QPointer>
+
+#include <chrono>
+
 namespace rw::ui {
 
+namespace {
+/// Soon enough that nobody restarts the program, seldom enough that a server which comes up is left in peace.
+constexpr std::chrono::seconds kAskAgainAfter{2};
+} // namespace
+
 ShellPresenter::ShellPresenter(DeskRunner& runner, Shift& shift, QObject* parent)
-    : StationPresenter(runner, shift, "counter", parent) {}
+    : StationPresenter(runner, shift, "counter", parent) {
+    m_askAgain.setSingleShot(true);
+    m_askAgain.setInterval(kAskAgainAfter);
+    connect(&m_askAgain, &QTimer::timeout, this, &ShellPresenter::refresh);
+    connect(&shift, &Shift::unanswered, &m_askAgain, qOverload<>(&QTimer::start));
+    runner.watchChanges([told = QPointer(&shift)] {
+        if (told) {
+            told->noteChange();
+        }
+    });
+}
 
 void ShellPresenter::refresh() {
     read([now = shift().now()](desk::Transaction& ledger) { return desk::shopFacts(ledger, now); },
@@ -46,9 +65,7 @@ void ShellPresenter::setUpShop(const desk::NewShop& shop) {
               m_settingUp = false;
               if (!done) {
                   Q_EMIT setUpRefused(done.error());
-                  return;
               }
-              refresh();
           },
           [this] { m_settingUp = false; });
 }

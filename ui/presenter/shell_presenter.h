@@ -5,12 +5,15 @@
 #include "core/desk/new_shop.h"
 #include "ui/presenter/station_presenter.h"
 
+#include <QTimer>
+
 #include <vector>
 
 namespace rw::ui {
 
 /// What the window asks before any station: what shop this is, and what lies on the machines. A racket that was on a
-/// machine when the program stopped is the first thing that is said: whether it is cut or not.
+/// machine when the program stopped is the first thing that is said: whether it is cut or not. It hears when somebody
+/// else wrote to the ledger, and asks a ledger that does not answer again until it does.
 class ShellPresenter final : public StationPresenter {
     Q_OBJECT
 
@@ -27,6 +30,7 @@ Q_SIGNALS:
     void setUpRefused(const Refusal& why);
 
 private:
+    QTimer m_askAgain;
     bool m_settingUp = false;
 };
 

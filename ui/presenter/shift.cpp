@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/shift.h"
 
+#include "core/base/world_error.h"
 #include "ui/text/format.h"
+#include "ui/text/sentences.h"
 
 #include <algorithm>
 #include <cassert>
@@ -17,11 +19,20 @@ auto find(const Rows& rows, const Key& id) {
 }
 
 template<class Rows, class Key>
-void keepOrFirst(const Rows& rows, std::optional<Key>& chosen) {
-    if (chosen && find(rows, *chosen) != nullptr) {
-        return;
+void keepWhileThere(const Rows& rows, std::optional<Key>& chosen) {
+    if (chosen && find(rows, *chosen) == nullptr) {
+        chosen.reset();
     }
-    chosen = rows.empty() ? std::nullopt : rows.front().id;
+}
+
+bool isLost(const std::exception_ptr& error) {
+    try {
+        std::rethrow_exception(error);
+    } catch (const LedgerLost&) {
+        return true;
+    } catch (...) {
+        return false;
+    }
 }
 } // namespace
 
@@ -30,9 +41,18 @@ Shift::Shift(const Clock& clock, QObject* parent)
     , m_clock(clock) {}
 
 void Shift::setShop(desk::ShopFacts shop) {
+    if (m_shop == shop) {
+        return;
+    }
     m_shop = std::move(shop);
-    keepOrFirst(m_shop->staff, m_staff);
-    keepOrFirst(m_shop->machines, m_machine);
+    keepWhileThere(m_shop->staff, m_staff);
+    if (!m_staff && m_shop->staff.size() == 1) {
+        m_staff = m_shop->staff.front().id;
+    }
+    keepWhileThere(m_shop->machines, m_machine);
+    if (!m_machine && !m_shop->machines.empty()) {
+        m_machine = m_shop->machines.front().id;
+    }
     Q_EMIT shopChanged();
     Q_EMIT staffChanged();
     Q_EMIT machineChanged();
@@ -54,10 +74,24 @@ void Shift::setMachine(MachineId machine) {
     }
 }
 
-void Shift::setTrouble(const QString& trouble) {
-    if (m_trouble != trouble) {
-        m_trouble = trouble;
-        Q_EMIT troubleChanged();
+void Shift::noteTrouble(desk::Access access, const std::exception_ptr& error) {
+    m_trouble = sentenceFor(error);
+    m_cutOff = m_cutOff || access == desk::Access::Read || isLost(error);
+    Q_EMIT troubleChanged();
+    if (m_cutOff) {
+        Q_EMIT unanswered();
+    }
+}
+
+void Shift::noteAnswer(desk::Access access) {
+    if (m_trouble.isEmpty() || (access == desk::Access::Read && !m_cutOff)) {
+        return;
+    }
+    m_trouble.clear();
+    const bool isBack = std::exchange(m_cutOff, false);
+    Q_EMIT troubleChanged();
+    if (isBack) {
+        Q_EMIT ledgerChanged();
     }
 }
 

@@ -9,6 +9,7 @@
 #include <QString>
 #include <QTimeZone>
 
+#include <exception>
 #include <optional>
 #include <string_view>
 
@@ -21,8 +22,8 @@ class Shift final : public QObject {
 public:
     explicit Shift(const Clock& clock, QObject* parent = nullptr);
 
-    /// Takes over what the ledger says of the shop. Whoever worked and whichever machine was chosen stay chosen while
-    /// they are still there; else the first of each.
+    /// Takes over what the ledger says of the shop. Whoever works and whichever machine was chosen stay chosen while
+    /// they are still there; else the first machine is, and whoever works here alone. Among several nobody is guessed.
     void setShop(desk::ShopFacts shop);
     [[nodiscard]] bool hasShop() const { return m_shop.has_value(); }
     [[nodiscard]] const desk::ShopFacts& shop() const { return *m_shop; } ///< precondition: hasShop()
@@ -47,10 +48,15 @@ public:
     /// The unit that a bare number is read in when nothing else says so: that of the shop's first machine.
     [[nodiscard]] TensionUnit usualUnit() const;
 
-    /// What is wrong with the ledger, as a sentence; "" while it answers. There is one ledger, so whoever hears from it
-    /// speaks for all.
+    /// What is wrong with the ledger, as a sentence; "" while all is well. There is one ledger, so whoever hears from
+    /// it speaks for all.
     [[nodiscard]] const QString& trouble() const { return m_trouble; }
-    void setTrouble(const QString& trouble);
+    /// It did not answer what it was asked, or is gone; somebody must ask again until it does.
+    [[nodiscard]] bool isCutOff() const { return m_cutOff; }
+    void noteTrouble(desk::Access access, const std::exception_ptr& error);
+    /// A ledger that was gone is back with any answer; one that could not write is well when something is written.
+    void noteAnswer(desk::Access access);
+    void noteChange() { Q_EMIT ledgerChanged(); }
 
     /// Commands that were given and whose answer has not come yet.
     [[nodiscard]] int underWay() const { return m_underWay; }
@@ -58,7 +64,10 @@ public:
     void commandAnswered();
 
 Q_SIGNALS:
+    void ledgerChanged(); ///< somebody wrote, here or elsewhere, or it is back: what is shown may be old
     void troubleChanged();
+    void unanswered();  ///< each time the ledger did not answer
+    void staffWanted(); ///< something would be written, and nobody has said who is working
     void allAnswered(); ///< nothing is under way any more
     void shopChanged();
     void staffChanged();
@@ -70,6 +79,7 @@ private:
     std::optional<StaffId> m_staff;
     std::optional<MachineId> m_machine;
     QString m_trouble;
+    bool m_cutOff = false;
     int m_underWay = 0;
 };
 

@@ -19,28 +19,28 @@ class StationPresenter : public QObject {
     Q_OBJECT
 
 public:
-    /// Asks again for everything the station shows. Called when it is entered and when another one wrote.
+    /// Asks again for everything that is shown. Called whenever the ledger changed, here or elsewhere, and when a
+    /// station is entered. What somebody is typing stays as it is.
     virtual void refresh() = 0;
 
     /// What is wrong with the ledger, as a sentence; "" while it answers.
     [[nodiscard]] const QString& trouble() const { return m_shift.trouble(); }
-
-Q_SIGNALS:
-    /// Something was written, so what others show may be old.
-    void ledgerWritten();
 
 protected:
     StationPresenter(DeskRunner& runner, Shift& shift, std::string station, QObject* parent);
 
     [[nodiscard]] Shift& shift() const { return m_shift; }
     [[nodiscard]] By by() const { return m_shift.by(m_station); }
+    /// Before anything is written: false when nobody said yet who is working, which is asked then.
+    [[nodiscard]] bool somebodyWorks();
 
     template<class UseCase, class Done>
     desk::CancelToken read(UseCase useCase, Done done) {
         return call(desk::Access::Read, std::move(useCase), std::move(done), {});
     }
 
-    /// `failed` is called after the trouble was noted, for whoever must take something back.
+    /// What was written makes every presenter refresh, this one too, after `done`. `failed` is called after the trouble
+    /// was noted, for whoever must take something back.
     template<class UseCase, class Done>
     desk::CancelToken write(UseCase useCase, Done done, std::function<void()> failed = {}) {
         m_shift.commandGiven();
@@ -50,7 +50,7 @@ protected:
                 const bool written = result.has_value();
                 done(std::move(result));
                 if (written) {
-                    Q_EMIT ledgerWritten();
+                    m_shift.noteChange();
                 }
                 m_shift.commandAnswered();
             },
@@ -67,18 +67,17 @@ private:
     desk::CancelToken call(desk::Access access, UseCase useCase, Done done, std::function<void()> failed) {
         return ask(
             m_runner, access, this, std::move(useCase),
-            [this, done = std::move(done)](auto result) mutable {
-                m_shift.setTrouble({});
+            [this, access, done = std::move(done)](auto result) mutable {
                 done(std::move(result));
+                m_shift.noteAnswer(access);
             },
-            [this, failed = std::move(failed)](const std::exception_ptr& error) {
-                noteTrouble(error);
+            [this, access, failed = std::move(failed)](const std::exception_ptr& error) {
+                m_shift.noteTrouble(access, error);
                 if (failed) {
                     failed();
                 }
             });
     }
-    void noteTrouble(const std::exception_ptr& error);
 
     DeskRunner& m_runner;
     Shift& m_shift;

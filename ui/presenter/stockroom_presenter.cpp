@@ -47,7 +47,7 @@ void StockroomPresenter::loadLife() {
 }
 
 void StockroomPresenter::receive(const Receipt& receipt) {
-    if (m_acting || !shift().staff()) {
+    if (m_acting || !somebodyWorks()) {
         return;
     }
     m_acting = true;
@@ -68,13 +68,12 @@ void StockroomPresenter::receive(const Receipt& receipt) {
                   return;
               }
               Q_EMIT received(*lot);
-              refresh();
           },
           [this] { m_acting = false; });
 }
 
 void StockroomPresenter::correct(LotId lot, Length measured) {
-    if (m_acting || !shift().staff()) {
+    if (m_acting || !somebodyWorks()) {
         return;
     }
     m_acting = true;
@@ -100,7 +99,6 @@ void StockroomPresenter::correct(LotId lot, Length measured) {
                 return;
             }
             Q_EMIT corrected(done->lot, done->by);
-            refresh();
         },
         [this] { m_acting = false; });
 }
@@ -118,7 +116,6 @@ void StockroomPresenter::addString(const desk::NewString& string) {
                   return;
               }
               Q_EMIT stringAdded(*article);
-              refresh();
           },
           [this] { m_acting = false; });
 }

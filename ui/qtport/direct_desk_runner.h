@@ -13,6 +13,7 @@ public:
         : m_ledger(ledger) {}
 
     void run(desk::Access access, desk::CancelToken token, Work work, Done done, Failed failed) override;
+    void watchChanges(std::function<void()>) override {} ///< nobody else writes to it
 
 private:
     desk::Ledger& m_ledger;

@@ -3,9 +3,15 @@
 
 #include <QMetaObject>
 
+#include <chrono>
 #include <utility>
 
 namespace rw::ui {
+
+namespace {
+/// Somebody who walks from one station to the next finds there what was done at the first.
+constexpr std::chrono::seconds kLookEvery{2};
+} // namespace
 
 LedgerDeskRunner::LedgerDeskRunner(desk::LedgerThread::Open open)
     : m_home(std::make_unique<QObject>())
@@ -19,6 +25,10 @@ LedgerDeskRunner::~LedgerDeskRunner() { m_thread.reset(); }
 
 void LedgerDeskRunner::run(desk::Access access, desk::CancelToken token, Work work, Done done, Failed failed) {
     m_thread->run(access, std::move(token), std::move(work), std::move(done), std::move(failed));
+}
+
+void LedgerDeskRunner::watchChanges(std::function<void()> changed) {
+    m_thread->watchChanges(kLookEvery, std::move(changed));
 }
 
 } // namespace rw::ui

@@ -18,6 +18,7 @@ public:
     ~LedgerDeskRunner() override;
 
     void run(desk::Access access, desk::CancelToken token, Work work, Done done, Failed failed) override;
+    void watchChanges(std::function<void()> changed) override;
 
 private:
     std::unique_ptr<QObject> m_home; ///< lives on the asking thread; answers are events for it

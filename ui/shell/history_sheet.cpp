@@ -2,11 +2,14 @@
 #include "ui/shell/history_sheet.h"
 
 #include "ui/shell/history_delegate.h"
+#include "ui/text/sentences.h"
 #include "ui/widgets/look.h"
 
 #include <QKeyEvent>
 #include <QPainter>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace rw::ui {
 
@@ -24,7 +27,6 @@ HistorySheet::HistorySheet(DeskRunner& runner, Shift& shift, QWidget* parent)
     layout->addWidget(m_list, 1);
     m_title->setFont(largeFont(*this, 1.5));
     m_empty->setWordWrap(true);
-    m_empty->setText(tr("Nothing was strung yet. What is logged at the counter is kept here."));
     m_list->setModel(&m_history);
     m_list->setItemDelegate(new HistoryDelegate(m_list));
     m_list->setAccessibleName(tr("History"));
@@ -40,11 +42,15 @@ void HistorySheet::show(const HistoryOf& of) {
 }
 
 void HistorySheet::showEntries() {
+    const int row = std::max(0, m_list->currentIndex().row()); // read again, it stays where somebody looks
     m_history.setZone(m_shift.zone());
     m_history.setRows(m_presenter->entries());
+    m_empty->setText(m_presenter->refusal()
+                         ? QStringLiteral("✕ ") + sentenceFor(*m_presenter->refusal())
+                         : tr("Nothing was strung yet. What is logged at the counter is kept here."));
     m_empty->setVisible(m_presenter->isLoaded() && m_presenter->entries().empty());
-    if (!m_presenter->entries().empty()) {
-        m_list->setCurrentIndex(m_history.index(0, 0));
+    if (const int rows = m_history.rowCount(); rows > 0) {
+        m_list->setCurrentIndex(m_history.index(std::min(row, rows - 1), 0));
     }
 }
 

@@ -5,7 +5,6 @@
 #include "ui/counter/counter_station.h"
 #include "ui/presenter/bench_presenter.h"
 #include "ui/presenter/shell_presenter.h"
-#include "ui/presenter/stockroom_presenter.h"
 #include "ui/shell/first_day_sheet.h"
 #include "ui/shell/guide_window.h"
 #include "ui/shell/history_sheet.h"
@@ -104,26 +103,16 @@ void MainWindow::makeMenus() {
     stations->addSeparator();
     auto* who = stations->addAction(tr("&Who is working"));
     who->setShortcut(QKeySequence(Qt::Key_F2));
-    connect(who, &QAction::triggered, this, [this] {
-        m_band->staff()->setFocus(Qt::ShortcutFocusReason);
-        m_band->staff()->showPopup();
-    });
+    connect(who, &QAction::triggered, m_band, &StationBand::askWho);
     stations->addSeparator();
     auto* quit = stations->addAction(tr("&Close the program"));
     quit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q));
     connect(quit, &QAction::triggered, this, &QWidget::close);
 
-    // A menu for each station, with every action and its key. Choosing one goes there first.
-    for (int i = 0; i < m_stations.size(); ++i) {
-        auto* menu = menuBar()->addMenu(m_stations[i]->menuName());
-        for (auto* action : m_stations[i]->keys()) {
-            menu->addAction(action);
-        }
-        connect(menu, &QMenu::triggered, this, [this, i] {
-            if (currentStation() != m_stations[i]) {
-                goTo(i);
-            }
-        });
+    // A menu for each station, with every action and its key.
+    for (auto* station : m_stations) {
+        auto* menu = menuBar()->addMenu(station->menuName());
+        menu->addActions(station->keys());
     }
     auto* help = menuBar()->addMenu(tr("&Guide"));
     auto* guide = help->addAction(tr("The guide to this &station"));
@@ -136,49 +125,42 @@ void MainWindow::makeMenus() {
 }
 
 void MainWindow::connectStations() {
-    QList<StationPresenter*> presenters = m_counter->presenters();
-    presenters << &m_bench->presenter() << &m_stockroom->presenter() << &m_history->presenter() << m_shell.get();
-    for (auto* presenter : presenters) {
-        listenTo(presenter);
-    }
     connect(&m_shift, &Shift::troubleChanged, this, &MainWindow::showMessage);
     connect(&m_shift, &Shift::allAnswered, this, [this] {
         if (m_closing) {
             close();
         }
     });
-    for (auto* station : m_stations) {
-        connect(station, &Station::said, this, &MainWindow::say);
-        connect(station, &Station::keysChanged, this, [this] { showKeys(); });
+    connect(&m_shift, &Shift::staffWanted, this, &MainWindow::askWhoWorks);
+    for (int i = 0; i < m_stations.size(); ++i) {
+        connect(m_stations[i], &Station::said, this, &MainWindow::say);
+        connect(m_stations[i], &Station::keysChanged, this, &MainWindow::showKeys);
+        connect(m_stations[i], &Station::wanted, this, [this, i] { goTo(i); });
     }
     connect(m_counter, &CounterStation::historyWanted, this, &MainWindow::showHistory);
     connect(m_bench, &BenchStation::historyWanted, this, &MainWindow::showHistory);
-    connect(m_stockroom, &StockroomStation::stringAdded, this, [this] { m_shell->refresh(); });
     connect(m_history, &HistorySheet::left, this, &MainWindow::leaveHistory);
     connect(m_band, &StationBand::chosen, this, [this](int station) { goTo(station); });
-    connect(m_band->staff(), &QComboBox::activated, this, [this] {
+    connect(m_band, &StationBand::left, this, [this] {
         if (auto* station = currentStation()) {
             station->enter();
         }
     });
 }
 
-void MainWindow::listenTo(StationPresenter* presenter) {
-    connect(presenter, &StationPresenter::ledgerWritten, this, [this] {
-        for (auto* station : m_stations) {
-            station->refresh();
-        }
-    });
-}
-
 void MainWindow::shopKnown() {
+    const bool isFirstAnswer = m_pages->isHidden();
     m_pages->show();
-    if (m_shift.shop().isNew()) {
+    if (!m_shift.shop().isNew()) {
+        open();
+    } else if (isFirstAnswer) {
         m_pages->setCurrentWidget(m_firstDay);
         m_firstDay->enter();
         showKeys();
-        return;
     }
+}
+
+void MainWindow::open() {
     if (!m_opened) {
         m_opened = true;
         m_shell->lookAtMachines();
@@ -231,14 +213,9 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     event->accept();
 }
 
-void MainWindow::changeEvent(QEvent* event) {
-    QMainWindow::changeEvent(event);
-    // Back from another window: somebody may have written meanwhile.
-    if (event->type() == QEvent::ActivationChange && isActiveWindow()) {
-        if (auto* station = currentStation()) {
-            station->refresh();
-        }
-    }
+void MainWindow::askWhoWorks() {
+    say(tr("Who is working? Choose a name, then do it again."));
+    m_band->askWho();
 }
 
 void MainWindow::say(const QString& words) {
@@ -249,7 +226,8 @@ void MainWindow::say(const QString& words) {
 void MainWindow::showMessage() {
     // What is wrong with the ledger comes before what was done. What was typed is still where it was.
     if (!m_shift.trouble().isEmpty()) {
-        m_message->setText(QStringLiteral("✕ ") + m_shift.trouble());
+        const QString goesOn = m_shift.isCutOff() ? tr("\nThe program asks it again until it answers.") : QString();
+        m_message->setText(QStringLiteral("✕ ") + m_shift.trouble() + goesOn);
         m_message->show();
         return;
     }

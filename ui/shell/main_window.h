@@ -23,7 +23,6 @@ class ShellPresenter;
 class Shift;
 class Station;
 class StationBand;
-class StationPresenter;
 class StockroomStation;
 
 /// The one window: the stations, the history that is reached from them, the guide, who is working, and what has just
@@ -49,17 +48,18 @@ public:
     [[nodiscard]] GuideWindow* guide() const { return m_guide; }
     [[nodiscard]] StationBand* band() const { return m_band; }
     [[nodiscard]] QLabel* message() const { return m_message; }
+    [[nodiscard]] QLabel* keys() const { return m_keys; }
 
 protected:
     void closeEvent(QCloseEvent* event) override;
-    void changeEvent(QEvent* event) override;
 
 private:
     void build();
     void makeMenus();
     void connectStations();
-    void listenTo(StationPresenter* presenter);
     void shopKnown();
+    void open(); ///< the stations, once
+    void askWhoWorks();
     void say(const QString& words);
     void showMessage();
     void showKeys();

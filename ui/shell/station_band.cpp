@@ -6,7 +6,9 @@
 #include "ui/widgets/choice.h"
 #include "ui/widgets/look.h"
 
+#include <QApplication>
 #include <QHBoxLayout>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QPainter>
 #include <QSignalBlocker>
@@ -29,6 +31,7 @@ StationBand::StationBand(Shift& shift, QWidget* parent)
     layout->addWidget(m_staff);
     m_staff->setMinimumContentsLength(14);
     m_staff->setAccessibleName(tr("Who is working"));
+    m_staff->setPlaceholderText(tr("Who is working?"));
     // The stations and the person are reached by their keys; Tab belongs to the sheet.
     m_staff->setFocusPolicy(Qt::ClickFocus);
     connect(m_staff, &QComboBox::currentIndexChanged, this, [this] {
@@ -36,6 +39,7 @@ StationBand::StationBand(Shift& shift, QWidget* parent)
             m_shift.setStaff(StaffId::of(id));
         }
     });
+    connect(m_staff, &QComboBox::activated, this, &StationBand::giveKeyboardBack);
     connect(&m_shift, &Shift::shopChanged, this, &StationBand::showShop);
     connect(&m_shift, &Shift::staffChanged, this, &StationBand::showShop);
     showShop();
@@ -76,10 +80,34 @@ void StationBand::showShop() {
             m_staff->addItem(fromUtf8(member.name), qint64{member.id->value()});
         }
     }
-    if (m_shift.staff()) {
-        m_staff->setCurrentIndex(m_staff->findData(qint64{m_shift.staff()->value()}));
-    }
+    m_staff->setCurrentIndex(m_shift.staff() ? m_staff->findData(qint64{m_shift.staff()->value()}) : -1);
     setVisible(m_shift.hasShop() && !m_shift.shop().isNew());
+}
+
+void StationBand::askWho() {
+    if (!m_staff->hasFocus()) {
+        m_before = QApplication::focusWidget();
+    }
+    m_staff->setFocus(Qt::ShortcutFocusReason);
+    m_staff->showPopup();
+}
+
+void StationBand::giveKeyboardBack() {
+    if (m_before && m_before->isVisible()) {
+        m_before->setFocus(Qt::OtherFocusReason);
+    } else {
+        Q_EMIT left();
+    }
+    m_before.clear();
+}
+
+void StationBand::keyPressEvent(QKeyEvent* event) {
+    // The list was closed without a choice, or somebody changed their mind.
+    if (event->key() == Qt::Key_Escape || event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+        giveKeyboardBack();
+    } else {
+        QWidget::keyPressEvent(event);
+    }
 }
 
 void StationBand::paintEvent(QPaintEvent*) {

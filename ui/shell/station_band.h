@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QComboBox>
+#include <QPointer>
 #include <QPushButton>
 #include <QWidget>
 
@@ -21,21 +22,27 @@ public:
     void addStation(const QString& name, const QString& key);
     void setCurrent(int station); ///< -1: none of them
     [[nodiscard]] QComboBox* staff() const { return m_staff; }
+    /// Asks who is working; then the keyboard goes back to where it was.
+    void askWho();
 
 Q_SIGNALS:
     void chosen(int station);
+    void left(); ///< somebody is chosen, and the keyboard was nowhere else before
 
 protected:
+    void keyPressEvent(QKeyEvent* event) override;
     void paintEvent(QPaintEvent* event) override;
 
 private:
     void showShop();
+    void giveKeyboardBack();
 
     Shift& m_shift;
     QList<QPushButton*> m_names;
     int m_current = -1;
     QLabel* m_shop;
     QComboBox* m_staff;
+    QPointer<QWidget> m_before; ///< where the keyboard was when it was asked
 };
 
 } // namespace rw::ui

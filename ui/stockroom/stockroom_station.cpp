@@ -63,11 +63,13 @@ void StockroomStation::build() {
 }
 
 void StockroomStation::makeKeys() {
-    addKey(tr("&Correct a reel"), {QKeySequence(Qt::Key_C)}, [this] { openCorrect(); });
-    addKey(tr("&Receive string"), {QKeySequence(Qt::Key_R)}, [this] { openReceive(); });
-    addKey(tr("A &new string"), {QKeySequence(Qt::Key_N)}, [this] { openNewString(); });
-    addKey(tr("C&onfirm"), {QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)}, [this] { confirm(); });
-    addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { closeStrip(); });
+    m_correctKey = addKey(tr("&Correct a reel"), {QKeySequence(Qt::Key_C)}, [this] { openCorrect(); });
+    m_receiveKey = addKey(tr("&Receive string"), {QKeySequence(Qt::Key_R)}, [this] { openReceive(); });
+    m_newKey = addKey(tr("A &new string"), {QKeySequence(Qt::Key_N)}, [this] { openNewString(); });
+    m_confirmKey =
+        addCommand(tr("C&onfirm"), {QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)}, [this] { confirm(); });
+    m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { closeStrip(); });
+    enableKeys();
 }
 
 void StockroomStation::connectPresenter() {
@@ -86,7 +88,6 @@ void StockroomStation::connectPresenter() {
     connect(presenter, &StockroomPresenter::stringAdded, this, [this](const StringArticle& article) {
         closeStrip();
         Q_EMIT said(tr("%1 is on the list. R receives a reel of it.").arg(articleTitle(article)));
-        Q_EMIT stringAdded();
     });
     connect(presenter, &StockroomPresenter::refused, this, [this](const Refusal& why) {
         if (m_strip->currentWidget() == m_receive) {
@@ -157,27 +158,43 @@ void StockroomStation::showLife() {
     m_life->show(currentLot(), m_presenter->life(),
                  m_shelf.rowCount() == 0 ? QString()
                                          : tr("The arrow keys go from reel to reel. R receives a new one."));
+    enableKeys();
 }
 
 void StockroomStation::openReceive() {
-    m_strip->setCurrentWidget(m_receive);
+    open(m_receive);
     m_receive->start(m_presenter->shelf(), currentString(), m_shift.shop().currency);
 }
 
 void StockroomStation::openCorrect() {
     if (const auto lot = currentLot()) {
-        m_strip->setCurrentWidget(m_correct);
+        open(m_correct);
         m_correct->start(lot->lot);
     }
 }
 
 void StockroomStation::openNewString() {
-    m_strip->setCurrentWidget(m_newString);
+    open(m_newString);
     m_newString->start(m_shift.shop().currency);
 }
 
+void StockroomStation::open(QWidget* strip) {
+    m_strip->setCurrentWidget(strip);
+    enableKeys();
+}
+
+void StockroomStation::enableKeys() {
+    const bool writing = m_strip->currentWidget() != m_life;
+    m_confirmKey->setEnabled(writing);
+    m_backKey->setEnabled(writing);
+    m_receiveKey->setEnabled(!writing);
+    m_newKey->setEnabled(!writing);
+    m_correctKey->setEnabled(!writing && currentLot().has_value());
+    Q_EMIT keysChanged();
+}
+
 void StockroomStation::closeStrip() {
-    m_strip->setCurrentWidget(m_life);
+    open(m_life);
     m_view->setFocus(Qt::OtherFocusReason);
 }
 

@@ -49,10 +49,9 @@ public:
     void openNewString();
     void closeStrip();
 
-Q_SIGNALS:
-    void stringAdded();
-
 private:
+    void open(QWidget* strip);
+    void enableKeys();
     void build();
     void makeKeys();
     void connectPresenter();
@@ -73,6 +72,11 @@ private:
     ReceiveStrip* m_receive;
     CorrectStrip* m_correct;
     NewStringStrip* m_newString;
+    QAction* m_correctKey = nullptr;
+    QAction* m_receiveKey = nullptr;
+    QAction* m_newKey = nullptr;
+    QAction* m_confirmKey = nullptr;
+    QAction* m_backKey = nullptr;
     bool m_filling = false;
 };
 

@@ -75,6 +75,12 @@ QString cutText(const desk::CardPiece& piece, const QLocale& locale) {
 
 QString finishText() { return BenchWords::tr("say what was strung"); }
 
+QString cutPieceText(const JobPiece& piece, const QLocale& locale) {
+    const DoneCut& cut = *piece.current().cut;
+    return BenchWords::tr("%1 %2 off %3")
+        .arg(pieceWord(piece.role), lengthText(cut.length, locale), fromUtf8(cut.lotTag));
+}
+
 QString cutDoneText(const desk::CutDone& done, Length length, const QLocale& locale) {
     if (done.already) {
         return BenchWords::tr("It was cut already; nothing was changed.");

@@ -20,6 +20,8 @@ namespace rw::ui {
 [[nodiscard]] QString takeText(const QString& machine);
 [[nodiscard]] QString cutText(const desk::CardPiece& piece, const QLocale& locale = QLocale());
 [[nodiscard]] QString finishText();
+/// "one piece 10.8 m off L-3". Precondition: it is cut.
+[[nodiscard]] QString cutPieceText(const JobPiece& piece, const QLocale& locale = QLocale());
 
 /// "Cut 10.8 m off L-3, which now holds 37.9 m. The book was corrected by -0.05 m." or "Already cut; nothing changed."
 [[nodiscard]] QString cutDoneText(const desk::CutDone& done, Length length, const QLocale& locale = QLocale());

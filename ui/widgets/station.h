@@ -32,12 +32,36 @@ Q_SIGNALS:
     /// What happened, for people: "Logged 2121 …". Stays in view until the next.
     void said(const QString& words);
     void keysChanged();
+    /// One of its actions was chosen where it is not in view: it must come into view now.
+    void wanted();
 
 protected:
     using QWidget::QWidget;
 
-    /// An action of this station. `keys` empty: in the menu only.
+    /// An action that shows something. `keys` empty: in the menu only. Chosen from elsewhere, it goes to its station
+    /// first.
     QAction* addKey(const QString& words, const QList<QKeySequence>& keys, std::function<void()> act) {
+        return makeAction(words, keys, [this, act = std::move(act)] {
+            if (!isVisible()) {
+                Q_EMIT wanted();
+            }
+            act();
+        });
+    }
+    /// An action that writes what the station shows. Chosen from elsewhere it only goes there: nobody writes what they
+    /// do not see.
+    QAction* addCommand(const QString& words, const QList<QKeySequence>& keys, std::function<void()> act) {
+        return makeAction(words, keys, [this, act = std::move(act)] {
+            if (isVisible()) {
+                act();
+            } else {
+                Q_EMIT wanted();
+            }
+        });
+    }
+
+private:
+    QAction* makeAction(const QString& words, const QList<QKeySequence>& keys, std::function<void()> act) {
         auto* action = new QAction(words, this);
         action->setShortcuts(keys);
         action->setShortcutContext(Qt::WidgetWithChildrenShortcut);
@@ -48,7 +72,6 @@ protected:
         return action;
     }
 
-private:
     QList<QAction*> m_keys;
 };
 

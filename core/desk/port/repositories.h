@@ -146,6 +146,7 @@ struct StaffMember {
     bool retired = false; ///< works here no more; stays in the history
     Worker worker{};      ///< hours and days off
     std::int64_t version = 1;
+    bool operator==(const StaffMember&) const = default;
 };
 
 struct Machine {
@@ -156,6 +157,7 @@ struct Machine {
     Length reach = Length::fromMillimetres(300);
     bool retired = false; ///< offered no more; stays in the history
     std::int64_t version = 1;
+    bool operator==(const Machine&) const = default;
 };
 
 /// The shop itself: settings, people, machines.

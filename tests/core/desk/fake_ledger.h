@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/world_error.h"
 #include "tests/core/desk/fake_rows.h"
 
 #include <vector>
@@ -13,10 +14,16 @@ class FakeLedger final : public Ledger {
 public:
     [[nodiscard]] std::unique_ptr<Transaction> begin(Access access) override;
     [[nodiscard]] std::vector<Finding> check() override;
-    [[nodiscard]] std::int64_t changeCount() override { return changes; }
+    [[nodiscard]] std::int64_t changeCount() override {
+        if (lost) {
+            throw LedgerLost("gone");
+        }
+        return changes;
+    }
 
     Rows rows;
     std::int64_t changes = 0; ///< a test raises it, as another connection would
+    bool lost = false;        ///< whoever looks for changes finds it gone
     int busyTimes = 0;        ///< so many commits find another station first
     int commits = 0;
 };

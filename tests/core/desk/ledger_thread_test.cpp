@@ -165,6 +165,26 @@ TEST_F(LedgerThreadTest, WhatOthersDidWhileTheLedgerWasLostIsTold) {
     EXPECT_EQ(times, 1);
 }
 
+TEST_F(LedgerThreadTest, ALedgerThatIsFoundToBeLostIsToldOnceThoughNobodyAsked) {
+    LedgerThread thread(opener(), atOnce());
+    ASSERT_TRUE(answer(thread, addSomebody));
+    std::promise<void> told;
+    std::atomic<int> times = 0;
+    thread.watchChanges(1ms, [&] {
+        if (++times == 1) {
+            told.set_value();
+        }
+    });
+    unreachable = true;
+    ASSERT_TRUE(answer(thread, [this](Transaction&) -> Result<int> {
+        last.load()->lost = true; // on the ledger's own thread, between two looks
+        return 0;
+    }));
+    EXPECT_EQ(told.get_future().wait_for(10s), std::future_status::ready);
+    EXPECT_THROW((void)answer(thread, addSomebody), LedgerLost) << "whoever is told asks, and hears why";
+    EXPECT_EQ(times, 1);
+}
+
 TEST_F(LedgerThreadTest, GoingDownFinishesTheWorkAtHandAndDropsWhatWaits) {
     std::promise<void> dropped;
     std::promise<void> atWork;

@@ -40,6 +40,9 @@ void AtTheWindow::openWindow() {
     m_window->activateWindow();
     EXPECT_TRUE(QTest::qWaitForWindowActive(m_window.get()));
     EXPECT_TRUE(becomes([&] { return m_shift->hasShop() && QApplication::focusWidget() != nullptr; }));
+    if (!m_shift->shop().staff.empty()) {
+        m_shift->setStaff(*m_shift->shop().staff.front().id);
+    }
 }
 
 void AtTheWindow::closeWindow() {

@@ -1,9 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/desk/demo_shop.h"
-#include "core/desk/unit_of_work.h"
-#include "core/sql/ledger_address.h"
-#include "tests/stories/windows/at_the_window.h"
-#include "tests/ui/support/held_desk_runner.h"
+#include "tests/stories/windows/slow_ledger.h"
 #include "ui/counter/counter_station.h"
 #include "ui/counter/intake_sheet.h"
 #include "ui/presenter/intake_presenter.h"
@@ -11,36 +7,18 @@
 #include "ui/presenter/racket_presenter.h"
 #include "ui/widgets/tension_edit.h"
 
-#include <QLabel>
+#include <gmock/gmock.h>
 
 namespace rw::ui::test {
 namespace {
 
-/// The window on a ledger that the test can fill up or take away.
-class Trouble : public testing::Test {
+class Trouble : public SlowLedger {
 protected:
-    Trouble()
-        : ledger(std::move(*sql::openLedger(
-              *sql::LedgerAddress::parse(folder.filePath(QStringLiteral("shop.sqlite")).toStdString())))) {
-        EXPECT_TRUE(desk::inTransaction(*ledger, desk::Access::Write, [](desk::Transaction& t) {
-                        return desk::stockDemoShop(t, kThursday);
-                    }).has_value());
-        window = std::make_unique<MainWindow>(runner, shift, std::chrono::milliseconds(0));
-        window->show();
-        window->activateWindow();
-        EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
+    Trouble() {
+        openWindow();
+        somebodyWorks();
     }
-    [[nodiscard]] std::size_t logged() {
-        return ledger->begin(desk::Access::Read)->jobs().inStates({JobState::Logged}).size();
-    }
-
-    OnlyKnownWarnings warnings;
-    QTemporaryDir folder;
-    FixedClock clock{kThursday};
-    std::unique_ptr<desk::Ledger> ledger;
-    HeldDeskRunner runner{*ledger};
-    Shift shift{clock};
-    std::unique_ptr<MainWindow> window;
+    [[nodiscard]] std::size_t logged() { return count(JobState::Logged); }
 };
 
 TEST_F(Trouble, AFullDiskIsSaidPlainlyNothingTypedIsLostAndWorkGoesOn) {
@@ -101,6 +79,30 @@ TEST_F(Trouble, ClosingWaitsForWhatWasJustLogged) {
     runner.release();
     EXPECT_FALSE(window->isVisible());
     EXPECT_EQ(logged(), before + 1);
+}
+
+// The ledger does not answer when the program starts: the window says so, and goes on by itself when it does.
+class GoneAtFirst : public SlowLedger {
+protected:
+    GoneAtFirst() {
+        runner.world = HeldDeskRunner::World::LostBefore;
+        openWindow();
+    }
+};
+
+TEST_F(GoneAtFirst, TheWindowSaysSoAndOpensWhenTheLedgerIsBack) {
+    EXPECT_THAT(message(), testing::HasSubstr("✕ "));
+    EXPECT_THAT(message(), testing::HasSubstr("asks it again"));
+    EXPECT_FALSE(window->counter()->isVisible());
+    runner.world = HeldDeskRunner::World::Whole;
+    EXPECT_TRUE(becomes([&] { return window->counter()->isVisible(); }));
+    EXPECT_THAT(message(), testing::Not(testing::HasSubstr("✕")));
+}
+
+TEST_F(GoneAtFirst, TheWindowGoesOnAskingWhileItIsAway) {
+    const int before = runner.reads;
+    EXPECT_TRUE(becomes([&] { return runner.reads >= before + 2; }));
+    EXPECT_FALSE(window->counter()->isVisible());
 }
 
 } // namespace

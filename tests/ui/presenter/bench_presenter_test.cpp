@@ -29,6 +29,9 @@ protected:
     const desk::CardPiece& piece(PieceRole role) {
         return *std::ranges::find_if(bench.card()->pieces, [role](const auto& p) { return p.piece.role == role; });
     }
+    void cutNext(Length length) {
+        bench.confirmCut(bench.inHand(*bench.nextToCut()), std::nullopt, length, std::nullopt);
+    }
 
     BenchPresenter bench{runner, shift};
     std::optional<Refusal> why;
@@ -49,11 +52,11 @@ TEST_F(Bench, EnterByEnterFromTakingToTheRack) {
     const Length planned = bench.nextToCut()->piece.planned;
     const std::string tag = bench.nextToCut()->lot->tag;
     const Length before = lot(tag).length;
-    bench.confirmCut(bench.nextToCut()->piece.role, std::nullopt, planned, std::nullopt);
+    cutNext(planned);
     EXPECT_EQ(lot(tag).length, before - planned);
     EXPECT_EQ(bench.step(), Step::Finish);
     const JobId job = *bench.card()->job.id;
-    bench.finish({lb("52"), lb("50")}, QStringLiteral(" a hard weave "));
+    bench.finish(*bench.card()->job.id, {lb("52"), lb("50")}, QStringLiteral(" a hard weave "));
     EXPECT_FALSE(why);
     const auto done = look([&](desk::Transaction& t) { return t.jobs().get(job); });
     EXPECT_EQ(done->state, JobState::Strung);
@@ -65,11 +68,11 @@ TEST_F(Bench, EnterByEnterFromTakingToTheRack) {
 TEST_F(Bench, ACutThatIsConfirmedTwiceIsChargedOnce) {
     const std::string tag = bench.nextToCut()->lot->tag;
     const Length before = lot(tag).length;
-    const PieceRole role = bench.nextToCut()->piece.role;
+    const PieceInHand next = bench.inHand(*bench.nextToCut());
     const Length planned = bench.nextToCut()->piece.planned;
     runner.held = true;
-    bench.confirmCut(role, std::nullopt, planned, std::nullopt);
-    bench.confirmCut(role, std::nullopt, planned, std::nullopt);
+    bench.confirmCut(next, std::nullopt, planned, std::nullopt);
+    bench.confirmCut(next, std::nullopt, planned, std::nullopt);
     runner.release();
     EXPECT_EQ(lot(tag).length, before - planned);
 }
@@ -77,24 +80,22 @@ TEST_F(Bench, ACutThatIsConfirmedTwiceIsChargedOnce) {
 TEST_F(Bench, ACutThatWasKeptThoughNobodyHeardOfItIsNotChargedAgain) {
     const std::string tag = bench.nextToCut()->lot->tag;
     const Length before = lot(tag).length;
-    const PieceRole role = bench.nextToCut()->piece.role;
+    const PieceInHand next = bench.inHand(*bench.nextToCut());
     const Length planned = bench.nextToCut()->piece.planned;
     runner.world = HeldDeskRunner::World::LostAfter;
-    bench.confirmCut(role, std::nullopt, planned, std::nullopt);
+    bench.confirmCut(next, std::nullopt, planned, std::nullopt);
     EXPECT_FALSE(bench.trouble().isEmpty());
     runner.world = HeldDeskRunner::World::Whole;
     std::optional<desk::CutDone> again;
     QObject::connect(&bench, &BenchPresenter::cut, [&](const desk::CutDone& done) { again = done; });
-    bench.confirmCut(role, std::nullopt, planned, std::nullopt);
+    bench.confirmCut(next, std::nullopt, planned, std::nullopt);
     ASSERT_TRUE(again);
     EXPECT_TRUE(again->already);
     EXPECT_EQ(lot(tag).length, before - planned);
 }
 
 TEST_F(Bench, LongerThanTheBookSaysAsksForTheTape) {
-    const auto* next = bench.nextToCut();
-    const Length tooLong = next->lot->length + metres(1);
-    bench.confirmCut(next->piece.role, std::nullopt, tooLong, std::nullopt);
+    cutNext(bench.nextToCut()->lot->length + metres(1));
     ASSERT_TRUE(why);
     EXPECT_EQ(why->code(), Code::MeasureFirst);
     EXPECT_EQ(bench.step(), Step::Cut);
@@ -103,10 +104,10 @@ TEST_F(Bench, LongerThanTheBookSaysAsksForTheTape) {
 TEST_F(Bench, ALostLengthOpensTheNextAttempt) {
     const PieceRole role = bench.nextToCut()->piece.role;
     EXPECT_TRUE(bench.cutPieces().empty());
-    bench.confirmCut(role, std::nullopt, bench.nextToCut()->piece.planned, std::nullopt);
+    cutNext(bench.nextToCut()->piece.planned);
     ASSERT_EQ(bench.cutPieces().size(), 1U);
     const Length planned = piece(role).piece.planned;
-    bench.lose(role, LostReason::CameShort);
+    bench.lose(bench.inHand(piece(role)), LostReason::CameShort);
     EXPECT_FALSE(why);
     EXPECT_EQ(bench.step(), Step::Cut);
     EXPECT_GT(bench.nextToCut()->piece.planned, planned);
@@ -124,8 +125,8 @@ TEST_F(Bench, AfterARacketIsDoneThePromisedOneIsNextAndNotWhatLiesOnTheOtherMach
     const JobId other = *bench.selected(); // 2122, on Bench A
     selectLogged("K");
     bench.take();
-    bench.confirmCut(bench.nextToCut()->piece.role, std::nullopt, bench.nextToCut()->piece.planned, std::nullopt);
-    bench.finish({lb("52"), lb("50")}, {});
+    cutNext(bench.nextToCut()->piece.planned);
+    bench.finish(*bench.card()->job.id, {lb("52"), lb("50")}, {});
     EXPECT_NE(bench.selected(), other);
     EXPECT_EQ(bench.step(), Step::Take);
 }
@@ -153,10 +154,95 @@ TEST_F(Bench, AnotherStationsFinishTakesTheJobOffTheQueueHere) {
     const JobId job = *bench.selected();
     BenchPresenter other{runner, shift};
     other.refresh();
-    other.confirmCut(other.nextToCut()->piece.role, std::nullopt, other.nextToCut()->piece.planned, std::nullopt);
-    other.finish({lb("55"), lb("53")}, {});
+    other.confirmCut(other.inHand(*other.nextToCut()), std::nullopt, other.nextToCut()->piece.planned, std::nullopt);
+    other.finish(*other.card()->job.id, {lb("55"), lb("53")}, {});
     bench.refresh();
     EXPECT_NE(bench.selected(), job);
+}
+
+TEST_F(Bench, AnotherRowTakesTheOldCardAwayAtOnce) {
+    runner.held = true;
+    selectLogged("K");
+    const JobId chosen = *bench.selected();
+    EXPECT_FALSE(bench.card());
+    EXPECT_EQ(bench.step(), Step::Nothing);
+    EXPECT_FALSE(bench.canPutDown());
+    runner.release();
+    ASSERT_TRUE(bench.card());
+    EXPECT_EQ(bench.card()->job.id, chosen);
+}
+
+TEST_F(Bench, ALateCardOfARacketThatIsNotChosenAnyMoreIsDropped) {
+    const JobId first = *bench.selected();
+    runner.held = true;
+    selectLogged("K");
+    bench.select(first);
+    std::vector<JobId> shown;
+    QObject::connect(&bench, &BenchPresenter::cardChanged, [&] {
+        if (bench.card()) {
+            shown.push_back(*bench.card()->job.id);
+        }
+    });
+    runner.release();
+    EXPECT_EQ(shown, std::vector{first});
+}
+
+TEST_F(Bench, WhatWasBegunOnOneCardIsNotDoneToAnother) {
+    const std::string tag = bench.nextToCut()->lot->tag;
+    const Length before = lot(tag).length;
+    const PieceInHand inHand = bench.inHand(*bench.nextToCut());
+    selectLogged("K");
+    bench.confirmCut(inHand, std::nullopt, metres(10.8), std::nullopt);
+    bench.lose(inHand, LostReason::Kinked);
+    bench.finish(inHand.job, {lb("52"), lb("50")}, {});
+    EXPECT_EQ(runner.writes, 0);
+    EXPECT_EQ(lot(tag).length, before);
+}
+
+TEST_F(Bench, ACommandOnItsWayStaysWithItsJobWhateverIsChosenNext) {
+    const JobId first = *bench.selected();
+    runner.held = true;
+    cutNext(metres(10.8));
+    selectLogged("K");
+    const JobId second = *bench.selected();
+    runner.release();
+    const auto pieces = [&](JobId id) { return look([&](desk::Transaction& t) { return t.jobs().get(id)->pieces; }); };
+    EXPECT_TRUE(std::ranges::all_of(pieces(first), &JobPiece::isCut));
+    EXPECT_TRUE(std::ranges::none_of(pieces(second), &JobPiece::isCut));
+    EXPECT_EQ(bench.card()->job.id, second);
+}
+
+TEST_F(Bench, AfterACommandNothingComesNextUntilTheCardShowsIt) {
+    runner.held = true;
+    cutNext(bench.nextToCut()->piece.planned);
+    EXPECT_EQ(bench.step(), Step::Nothing);
+    runner.releaseOne(); // it was cut; the card is still the old one
+    EXPECT_EQ(bench.step(), Step::Nothing);
+    runner.release();
+    EXPECT_EQ(bench.step(), Step::Finish);
+}
+
+TEST_F(Bench, OneCommandIsOneRefresh) {
+    const int before = runner.reads;
+    cutNext(bench.nextToCut()->piece.planned);
+    EXPECT_EQ(runner.reads - before, 3) << "the queue, the shelf and the card, once each";
+}
+
+TEST_F(Bench, BeforeAnythingIsWrittenSomebodyMustBeWorking) {
+    Shift nobody{clock};
+    nobody.setShop(facts());
+    EXPECT_FALSE(nobody.staff()) << "among several nobody is guessed";
+    BenchPresenter other{runner, nobody};
+    other.refresh();
+    int asked = 0;
+    QObject::connect(&nobody, &Shift::staffWanted, [&] { ++asked; });
+    other.putDown();
+    EXPECT_EQ(asked, 1);
+    EXPECT_EQ(runner.writes, 0);
+    nobody.setStaff(*nobody.shop().staff.back().id);
+    other.putDown();
+    EXPECT_EQ(asked, 1);
+    EXPECT_EQ(runner.writes, 1);
 }
 
 } // namespace

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/at_work.h"
 #include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/history_presenter.h"
 #include "ui/presenter/shell_presenter.h"
 #include "ui/text/bench_words.h"
 
@@ -26,7 +27,7 @@ TEST_F(Shell, SaysOfTheRacketOnTheMachineWhetherItIsCut) {
                              "48.7 m."));
     BenchPresenter bench{runner, shift};
     bench.refresh();
-    bench.confirmCut(PieceRole::Whole, std::nullopt, metres(10.8), std::nullopt);
+    bench.confirmCut(bench.inHand(*bench.nextToCut()), std::nullopt, metres(10.8), std::nullopt);
     shell.lookAtMachines();
     EXPECT_EQ(foundOnMachineText(found.front()),
               QStringLiteral("Job 2122, Ivo Castelmere, Aldermoor 98 A, is on Bench A; one piece: cut, 10.8 m off L-3, "
@@ -77,6 +78,56 @@ TEST_F(Shell, WhoWorksStaysChosenWhileTheyAreThere) {
     EXPECT_EQ(shift.staff(), second);
     EXPECT_EQ(shift.by("bench").staff, second);
     EXPECT_EQ(shift.by("bench").at, kThursday);
+}
+
+TEST_F(Shell, WhoeverWorksAloneIsNotAsked) {
+    auto alone = facts();
+    alone.staff.resize(1);
+    Shift one{clock};
+    one.setShop(alone);
+    EXPECT_EQ(one.staff(), alone.staff.front().id);
+}
+
+TEST_F(Shell, AFullDiskIsNotForgottenBecauseTheLedgerCanStillBeRead) {
+    shift.noteTrouble(desk::Access::Write, std::make_exception_ptr(LedgerFull("no room")));
+    EXPECT_FALSE(shift.isCutOff());
+    shell.refresh();
+    EXPECT_FALSE(shift.trouble().isEmpty());
+    shift.noteAnswer(desk::Access::Write);
+    EXPECT_TRUE(shift.trouble().isEmpty());
+}
+
+TEST_F(Shell, ALedgerThatIsBackIsReadAgainByEverybody) {
+    BenchPresenter bench{runner, shift};
+    runner.world = HeldDeskRunner::World::LostBefore;
+    bench.refresh();
+    EXPECT_TRUE(shift.isCutOff());
+    EXPECT_FALSE(bench.isLoaded());
+    runner.world = HeldDeskRunner::World::Whole;
+    shell.refresh();
+    EXPECT_FALSE(shift.isCutOff());
+    EXPECT_TRUE(bench.isLoaded());
+}
+
+TEST_F(Shell, WhatSomebodyElseWroteIsReadByEverybody) {
+    BenchPresenter bench{runner, shift};
+    bench.refresh();
+    const int before = runner.reads;
+    runner.somebodyElseWrote();
+    EXPECT_GT(runner.reads, before);
+}
+
+// Nothing was ever strung on the racket of a job that is not there: that is no empty history.
+TEST_F(Shell, AHistoryThatIsRefusedSaysWhy) {
+    HistoryPresenter history{runner, shift};
+    history.show({JobId::of(999999), QStringLiteral("nobody's")});
+    EXPECT_TRUE(history.isLoaded());
+    ASSERT_TRUE(history.refusal());
+    EXPECT_EQ(history.refusal()->code(), Code::NotFound);
+    const auto queue = look([](desk::Transaction& t) { return t.jobs().inStates({JobState::Logged}); });
+    history.show({queue.front().id, QStringLiteral("somebody's")});
+    EXPECT_FALSE(history.refusal());
+    EXPECT_FALSE(history.entries().empty());
 }
 
 } // namespace

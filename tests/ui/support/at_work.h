@@ -23,7 +23,10 @@ constexpr std::chrono::milliseconds kAtOnce{0};
 /// Harbour Lane Strings in memory, with somebody at work, for presenters: no window, no waiting.
 class AtWork : public testing::Test {
 protected:
-    AtWork() { shift.setShop(facts()); }
+    AtWork() {
+        shift.setShop(facts());
+        shift.setStaff(*shift.shop().staff.front().id);
+    }
 
     desk::ShopFacts facts() {
         return *desk::inTransaction(ledger, desk::Access::Read,

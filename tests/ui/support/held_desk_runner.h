@@ -19,6 +19,7 @@ public:
         : m_ledger(ledger) {}
 
     void run(desk::Access access, desk::CancelToken token, Work work, Done done, Failed failed) override {
+        (access == desk::Access::Read ? reads : writes) += 1;
         // What is asked now is done in the world of now, however long its answer is held.
         auto answer = [this, access, token, work = std::move(work), done = std::move(done), failed = std::move(failed),
                        in = world]() mutable {
@@ -33,17 +34,26 @@ public:
         }
     }
 
+    void watchChanges(std::function<void()> changed) override { somebodyElseWrote = std::move(changed); }
+
     void release() {
         held = false;
         while (!m_waiting.empty()) {
-            auto next = std::move(m_waiting.front());
-            m_waiting.pop_front();
-            next();
+            releaseOne();
         }
+    }
+    /// Lets the oldest go; what it asks in turn is held if this is.
+    void releaseOne() {
+        auto next = std::move(m_waiting.front());
+        m_waiting.pop_front();
+        next();
     }
     [[nodiscard]] std::size_t waiting() const { return m_waiting.size(); }
 
     bool held = false;
+    int reads = 0; ///< asked so far
+    int writes = 0;
+    std::function<void()> somebodyElseWrote; ///< what the runner says then
     World world = World::Whole;
 
 private:

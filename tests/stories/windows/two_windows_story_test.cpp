@@ -1,0 +1,95 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/demo_shop.h"
+#include "core/desk/unit_of_work.h"
+#include "tests/sql/engines.h"
+#include "tests/stories/windows/at_the_window.h"
+#include "ui/bench/bench_station.h"
+#include "ui/counter/counter_station.h"
+#include "ui/counter/intake_sheet.h"
+#include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/person_presenter.h"
+#include "ui/presenter/racket_presenter.h"
+#include "ui/widgets/finder.h"
+#include "ui/widgets/tension_edit.h"
+
+namespace rw::ui::test {
+namespace {
+
+/// One window on a ledger that others have open too.
+struct OpenWindow {
+    OpenWindow(const std::string& address, const Clock& clock)
+        : runner([address] { return std::move(*sql::openLedger(*sql::LedgerAddress::parse(address))); })
+        , shift(clock) {
+        QObject::connect(&shift, &Shift::ledgerChanged, [this] { ++changes; });
+        window = std::make_unique<MainWindow>(runner, shift, std::chrono::milliseconds(0));
+        window->show();
+        EXPECT_TRUE(becomes([&] { return shift.hasShop(); }));
+        bench().refresh();
+        EXPECT_TRUE(becomes([&] { return bench().card().has_value(); }));
+        shift.setStaff(*shift.shop().staff.front().id);
+    }
+    [[nodiscard]] BenchPresenter& bench() const { return window->bench()->presenter(); }
+    /// Whether 2122 lies on a machine, as this window shows it.
+    [[nodiscard]] bool showsOnTheMachine() const {
+        return std::ranges::any_of(bench().queue(), [](const desk::JobLine& line) {
+            return line.number == 2122 && line.state == JobState::OnTheMachine;
+        });
+    }
+
+    LedgerDeskRunner runner;
+    Shift shift;
+    std::unique_ptr<MainWindow> window;
+    int changes = 0;
+};
+
+class TwoWindows : public sql::test::OnEngine {
+protected:
+    void SetUp() override {
+        OnEngine::SetUp();
+        const auto ledger = std::move(*sql::openLedger(*sql::LedgerAddress::parse(place().address())));
+        ASSERT_TRUE(desk::inTransaction(*ledger, desk::Access::Write, [](desk::Transaction& t) {
+                        return desk::stockDemoShop(t, kThursday);
+                    }).has_value());
+    }
+    OnlyKnownWarnings warnings;
+    FixedClock clock{kThursday};
+};
+ON_BOTH_ENGINES(TwoWindows);
+
+TEST_P(TwoWindows, WhatOneDoesTheOtherShowsAndWhoeverTypesThereGoesOn) {
+    OpenWindow other(place().address(), clock);
+    OpenWindow here(place().address(), clock);
+    here.window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(here.window.get()));
+    auto& counter = *here.window->counter();
+    counter.intake()->personFinder()->setFocus();
+    type("417");
+    ASSERT_TRUE(becomes([&] { return counter.person().isSearched(); }));
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return counter.person().picked().has_value(); }));
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return counter.racket().picked().has_value(); }));
+    press(Qt::Key_F5);
+    auto* mains = counter.intake()->mainsTension();
+    ASSERT_TRUE(mains->hasFocus());
+    type("53.");
+    ASSERT_TRUE(here.showsOnTheMachine());
+    const int before = here.changes;
+
+    ASSERT_EQ(other.bench().step(), BenchPresenter::Step::Cut);
+    other.bench().putDown();
+    ASSERT_TRUE(becomes([&] { return !here.showsOnTheMachine(); }));
+    EXPECT_TRUE(mains->hasFocus());
+    EXPECT_EQ(mains->text(), QStringLiteral("53."));
+    EXPECT_EQ(counter.person().picked()->customer.name, "Petra Lindobi");
+    EXPECT_EQ(here.changes, before + 1);
+
+    ASSERT_TRUE(becomes([&] { return other.bench().step() == BenchPresenter::Step::Take; }));
+    other.bench().take();
+    ASSERT_TRUE(becomes([&] { return here.showsOnTheMachine(); }));
+    EXPECT_EQ(here.changes, before + 2) << "told once for each change, and never for none";
+    EXPECT_EQ(mains->text(), QStringLiteral("53."));
+}
+
+} // namespace
+} // namespace rw::ui::test
