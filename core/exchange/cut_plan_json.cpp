@@ -32,6 +32,12 @@ std::string_view kindName(Why::Kind kind) {
         return "top-crosses-on-short-side";
     case Why::Kind::GeometryOnly:
         return "geometry-only";
+    case Why::Kind::OwnJobs:
+        return "own-jobs";
+    case Why::Kind::OwnNeeds:
+        return "own-needs";
+    case Why::Kind::Corrected:
+        return "corrected";
     case Why::Kind::HeldAtPacket:
         return "held-at-packet";
     case Why::Kind::AbovePacket:

@@ -67,9 +67,19 @@ struct Arm {
 /// What of a one-piece job is measured off before the first string is pulled.
 struct ShortSide {
     Side side;
-    double needMm;      ///< the median, reach included
+    double predictedMm; ///< by the head's measurements alone, reach included
+    double needMm;      ///< the median, with what the shop's own cuts said
     Length measure;     ///< what to measure: its own safe length, on the tape
     double headLengths; ///< measure in head lengths of this frame
+    double chanceShort; ///< P(it needs more than that)
+    int observations;   ///< how many of the shop's own cuts it stands on
+};
+
+/// Lengths that the need does not exceed in so many jobs of a hundred.
+struct NeedQuantiles {
+    double p50;
+    double p90;
+    double p99;
 };
 
 struct PiecePlan {
@@ -82,8 +92,12 @@ struct PiecePlan {
     double pathMm;
     double stretchPercent;
     double endsMm;
-    double needMm;    ///< median
-    double needSdLog; ///< standard deviation of ln(need): shop, frame, material and one job's scatter
+    double predictedMm; ///< by the head's measurements alone
+    double needMm;      ///< the median, with what the shop's own cuts said
+    double needSdLog;   ///< standard deviation of ln(need): shop, frame, material and one job's scatter
+    double needSdMm;
+    NeedQuantiles quantilesMm;
+    int observations; ///< how many of the shop's own cuts it stands on
     Length cut = Length::fromMillimetres(0);
     double chanceShort; ///< P(need > cut); of a one-piece job, that either side comes short of its share
     bool heldAtPacket;  ///< the cut was held at the sport's usual packet
@@ -99,7 +113,10 @@ struct Why {
         RouteChosen,       ///< text: route name
         StartEndAssumed,   ///< text: head or throat, the one the route needs
         TwoTopCrosses,     ///< why k top crosses on the short side: value = k
-        GeometryOnly,      ///< never strung here: from the head's measurements
+        GeometryOnly,      ///< never strung here: from the head's measurements; text: which piece, "" for all
+        OwnJobs,           ///< text: piece; value = how many of the shop's own cuts, other = measured ones among them
+        OwnNeeds,          ///< text: piece; value, other = the least and the most that the measured ones needed, mm
+        Corrected,         ///< text: piece; value = what geometry predicts, other = what the shop's own cuts make of it
         HeldAtPacket,      ///< value = packet mm, other = the model's own cut
         AbovePacket,       ///< value = cut mm, other = packet mm
         LeastCost,         ///< the cut with the least expected cost: value = cost

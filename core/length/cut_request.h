@@ -3,6 +3,7 @@
 
 #include "core/frames/hoop.h"
 #include "core/frames/pattern.h"
+#include "core/length/evidence.h"
 #include "core/length/piece_role.h"
 #include "core/strings/material.h"
 #include "core/units/length.h"
@@ -10,6 +11,7 @@
 
 #include <optional>
 #include <string>
+#include <vector>
 
 namespace rw::length {
 
@@ -29,6 +31,37 @@ struct Ends {
     bool crossesStartClamped = false; ///< a starting clamp, pulled again later: a reach instead of the knot
 };
 
+/// What the shop has learned of one part of a job on this frame with this material.
+struct Learnt {
+    Belief shopBias = kUnknownShop;
+    std::vector<Observation> seen = {};
+};
+
+/// One-piece routes are pooled for the whole; the short side has its own, of the same route.
+struct Experience {
+    Learnt mains = {};
+    Learnt crosses = {};
+    Learnt whole = {};
+    Learnt shortSide = {};
+
+    [[nodiscard]] bool isEmpty() const {
+        return mains.seen.empty() && crosses.seen.empty() && whole.seen.empty() && shortSide.seen.empty();
+    }
+};
+
+/// Where of an experience a piece's own part stands.
+[[nodiscard]] constexpr Learnt Experience::*experienceOf(PieceRole role) {
+    switch (role) {
+    case PieceRole::Mains:
+        return &Experience::mains;
+    case PieceRole::Crosses:
+        return &Experience::crosses;
+    case PieceRole::Whole:
+        break;
+    }
+    return &Experience::whole;
+}
+
 /// Everything the model is asked. Nothing in it must be measured; what is left out takes the sport's default.
 struct CutRequest {
     Sport sport = Sport::Tennis;
@@ -46,6 +79,7 @@ struct CutRequest {
     Length tapeStep = Length::fromMillimetres(50); ///< cuts are rounded up to it
     std::optional<double> costPerMetre = {};       ///< with spoiledJobCost, in any one currency
     std::optional<double> spoiledJobCost = {};
+    Experience experience = {};
 };
 
 /// The request that a sport gets when nothing but the sport is known (length model, table of defaults).

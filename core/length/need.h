@@ -1,39 +1,51 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/length/evidence.h"
+
+#include <span>
+#include <vector>
+
 namespace rw::length {
 
-/// Spread of ln(need / predicted need): how far geometry is off for a whole shop, for one frame, and how far
-/// two jobs on the same frame lie apart. Guesses of the trade's own scatter until a ledger has enough
-/// measured tails: a shop's tape, reach and knots move every cut by about 2.5 %, a frame's real outline by 2
-/// %, one job by 1.5 %.
-constexpr double kShopSpread = 0.025;
-constexpr double kFrameSpread = 0.02;
-constexpr double kJobSpread = 0.015;
-
-/// What a piece will need, before it is strung: lognormal around the median, in millimetres.
+/// What a piece will need, before it is strung, in millimetres: predicted * exp(theta + one job's scatter). Theta is
+/// known as points with weights; where nothing of the group's own is known yet the whole is one normal, and the need
+/// lognormal.
 class Need {
 public:
-    /// `materialSpread`: the material's own spread, as a share of the need.
-    [[nodiscard]] static Need predicted(double medianMm, double materialSpread);
+    /// Never strung here: theta as `before` has it (see groupBelief).
+    [[nodiscard]] static Need predicted(double predictedMm, const Belief& before);
+    /// With the group's own observations.
+    [[nodiscard]] static Need learned(double predictedMm, const Belief& before, std::span<const Observation> seen);
     [[nodiscard]] static Need withSpread(double medianMm, double sdLog);
 
+    /// The same distribution of need / predicted over another prediction.
+    [[nodiscard]] Need over(double predictedMm) const;
+    /// As it looks beside a length that is itself known to this share only (independent, normal).
+    [[nodiscard]] Need blurred(double share) const;
+
+    [[nodiscard]] double predictedMm() const { return m_predicted; }
     [[nodiscard]] double medianMm() const { return m_median; }
-    /// Standard deviation of ln(need).
+    /// Standard deviation of ln(need), and of the need in millimetres.
     [[nodiscard]] double sdLog() const { return m_sdLog; }
+    [[nodiscard]] double sdMm() const;
     /// P(need > lengthMm).
     [[nodiscard]] double chanceAbove(double lengthMm) const;
     /// The length that is exceeded with this chance (0 < chance < 1).
     [[nodiscard]] double exceededWith(double chance) const;
-    /// The length `z` standard deviations above the median.
+    /// The length that is exceeded as a normal value is `z` standard deviations above its mean.
     [[nodiscard]] double atSd(double z) const;
 
 private:
-    Need(double median, double sdLog)
-        : m_median(median)
-        , m_sdLog(sdLog) {}
-    double m_median;
-    double m_sdLog;
+    Need(double predictedMm, std::vector<ThetaPoint> points, double jobSd);
+    [[nodiscard]] double ratioAtSd(double z) const;
+
+    double m_predicted;
+    std::vector<ThetaPoint> m_points;
+    double m_jobSd; ///< around each point
+    double m_meanLog = 0;
+    double m_sdLog = 0;
+    double m_median = 0;
 };
 
 } // namespace rw::length

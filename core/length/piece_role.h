@@ -12,6 +12,9 @@ enum class PieceRole { Mains, Crosses, Whole };
 [[nodiscard]] std::string_view pieceRoleText(PieceRole role); ///< "mains", "crosses", "whole"
 [[nodiscard]] std::optional<PieceRole> pieceRoleFromText(std::string_view text);
 
+/// What is measured off a one-piece job before its first string is pulled; it is no piece of its own.
+constexpr std::string_view kShortSideText = "short side";
+
 enum class Method { TwoPiece, OnePiece };
 
 [[nodiscard]] std::string_view methodText(Method method); ///< "two-piece", "one-piece"

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/length/recommended_cut.h"
 
+#include "core/length/standard_normal.h"
+
 #include <algorithm>
 #include <cassert>
 #include <cmath>
@@ -15,12 +17,8 @@ double sumAt(std::span<const Need> parts, double z) {
 }
 
 double chanceShort(std::span<const Need> parts, double totalMm) {
-    const double z = sharedSd(parts, totalMm);
-    double enough = 1;
-    for (const Need& need : parts) {
-        enough *= 1 - need.chanceAbove(need.atSd(z));
-    }
-    return 1 - enough;
+    return parts.size() == 1 ? parts.front().chanceAbove(totalMm)
+                             : 1 - std::pow(normalAbove(-sharedSd(parts, totalMm)), static_cast<double>(parts.size()));
 }
 
 double chanceShort(const Need& need, Length length) {

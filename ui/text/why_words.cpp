@@ -13,6 +13,30 @@ namespace {
 struct WhyWords {
     Q_DECLARE_TR_FUNCTIONS(WhyWords)
 };
+
+/// A part of a job inside a sentence, as one thing: "the string for the mains needs ...".
+QString partWord(const QString& part) {
+    if (part == QLatin1String("mains")) {
+        return WhyWords::tr("string for the mains");
+    }
+    if (part == QLatin1String("crosses")) {
+        return WhyWords::tr("string for the crosses");
+    }
+    return part == QLatin1String("whole") ? WhyWords::tr("whole piece") : WhyWords::tr("short side");
+}
+
+QString ownJobs(const QString& part, long jobs, long measured) {
+    if (jobs == 1) {
+        return measured == 1 ? WhyWords::tr("The %1 from one job of the shop's own, with its tails measured.").arg(part)
+                             : WhyWords::tr("The %1 from one job of the shop's own, its tails not measured.").arg(part);
+    }
+    const QString from = WhyWords::tr("The %1 from %2 jobs of the shop's own").arg(part, QString::number(jobs));
+    if (measured == 0) {
+        return WhyWords::tr("%1, no tails measured.").arg(from);
+    }
+    return measured == jobs ? WhyWords::tr("%1, all tails measured.").arg(from)
+                            : WhyWords::tr("%1, tails measured in %2 of them.").arg(from, QString::number(measured));
+}
 } // namespace
 
 QString whyText(const length::Why& why, const QLocale& locale) {
@@ -58,7 +82,20 @@ QString whyText(const length::Why& why, const QLocale& locale) {
                                   "tension, and the end comes back to its own side.")
                          .arg(number(why.value, 0));
     case Kind::GeometryOnly:
-        return WhyWords::tr("From the head's measurements; never strung here.");
+        return text.isEmpty()
+                   ? WhyWords::tr("From the head's measurements; never strung here.")
+                   : WhyWords::tr("The %1 from the head's measurements: no cut of the shop's own tells of it.")
+                         .arg(partWord(text));
+    case Kind::OwnJobs:
+        return ownJobs(partWord(text), std::lround(why.value), std::lround(why.other));
+    case Kind::OwnNeeds:
+        return std::abs(why.value - why.other) < 1
+                   ? WhyWords::tr("The %1 needed %2 there.").arg(partWord(text), aboutLengthText(why.value, locale))
+                   : WhyWords::tr("The %1 needed %2 to %3 there.")
+                         .arg(partWord(text), aboutLengthText(why.value, locale), aboutLengthText(why.other, locale));
+    case Kind::Corrected:
+        return WhyWords::tr("By the head's measurements the %1 needs %2; with the shop's own cuts %3.")
+            .arg(partWord(text), aboutLengthText(why.value, locale), aboutLengthText(why.other, locale));
     case Kind::HeldAtPacket:
         return WhyWords::tr("Held at the usual packet of %1; the model's own cut would be %2.")
             .arg(aboutLengthText(why.value, locale), aboutLengthText(why.other, locale));

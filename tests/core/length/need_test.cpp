@@ -14,14 +14,14 @@ using namespace rw::length;
 namespace {
 
 TEST(Need, SpreadIsShopFrameMaterialAndJob) {
-    EXPECT_NEAR(Need::predicted(5800, 0).sdLog(), std::sqrt(0.025 * 0.025 + 0.02 * 0.02 + 0.015 * 0.015), 1e-15);
-    EXPECT_NEAR(Need::predicted(5800, 0.004).sdLog(),
-                std::sqrt(0.025 * 0.025 + 0.02 * 0.02 + 0.004 * 0.004 + 0.015 * 0.015), 1e-15);
+    EXPECT_NEAR(firstNeed(5800, 0).sdLog(), std::sqrt(0.025 * 0.025 + 0.02 * 0.02 + 0.015 * 0.015), 1e-15);
+    EXPECT_NEAR(firstNeed(5800, 0.004).sdLog(), std::sqrt(0.025 * 0.025 + 0.02 * 0.02 + 0.004 * 0.004 + 0.015 * 0.015),
+                1e-15);
 }
 
 // Without observations the posterior is the prior: closed form, from Boost.Math's lognormal.
 TEST(Need, QuantilesAgreeWithTheClosedForm) {
-    const Need need = Need::predicted(5800, 0.003);
+    const Need need = firstNeed(5800, 0.003);
     const boost::math::lognormal closed(std::log(5800), need.sdLog());
     for (const double chance : {0.5, 0.1, 0.01, 0.005, 1e-4, 1e-6}) {
         EXPECT_NEAR(need.exceededWith(chance), boost::math::quantile(complement(closed, chance)), 0.5) << chance;

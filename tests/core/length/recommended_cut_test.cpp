@@ -19,7 +19,7 @@ Length mm(std::int64_t value) { return Length::fromMillimetres(value); }
 const Length kStep = Length::fromMillimetres(50);
 
 TEST(RecommendedCut, IsTheLeastTapeStepWithinTheCeiling) {
-    const Need need[] = {Need::predicted(5414, 0.002)};
+    const Need need[] = {firstNeed(5414, 0.002)};
     const RecommendedCut best = recommendCut(need, 0.005, kStep, std::nullopt);
     EXPECT_EQ(best.cut.millimetres() % 50, 0);
     EXPECT_LE(need[0].chanceAbove(best.cut.metres() * 1000), 0.005);
@@ -35,7 +35,7 @@ TEST(RecommendedCut, HasTheLeastExpectedCost) {
     std::uniform_real_distribution<double> median(3000, 12'000);
     int costDecided = 0;
     for (int round = 0; round < 300; ++round) {
-        const Need need[] = {Need::predicted(median(random), 0.003)};
+        const Need need[] = {firstNeed(median(random), 0.003)};
         const JobCosts costs{perMetre(random), std::exp(spoiledLog(random))};
         const auto costOf = [&](std::int64_t cut) {
             const double string = costs.perMetre * static_cast<double>(cut) / 1000;
@@ -61,7 +61,7 @@ TEST(RecommendedCut, OfTwoSidesIsTheLeastTotalThatSplits) {
     std::uniform_real_distribution<double> shortSide(2000, 3500);
     std::uniform_real_distribution<double> longSide(5000, 9000);
     for (int round = 0; round < 500; ++round) {
-        const Need sides[] = {Need::predicted(shortSide(random), 0.002), Need::predicted(longSide(random), 0.004)};
+        const Need sides[] = {firstNeed(shortSide(random), 0.002), firstNeed(longSide(random), 0.004)};
         const std::int64_t cut = recommendCut(sides, 0.005, kStep, std::nullopt).cut.millimetres();
         const auto splits = [&](std::int64_t total) {
             const auto measure = static_cast<std::int64_t>(std::ceil(sides[0].exceededWith(0.005)));
@@ -76,7 +76,7 @@ TEST(SplitEvenly, LeavesTheWorseOffPartAsSafeAsTheTapeAllows) {
     std::mt19937 random(13);
     std::uniform_real_distribution<double> median(3000, 7000);
     for (int round = 0; round < 300; ++round) {
-        const Need parts[] = {Need::predicted(median(random), 0.002), Need::predicted(median(random), 0.006)};
+        const Need parts[] = {firstNeed(median(random), 0.002), firstNeed(median(random), 0.006)};
         const auto total = static_cast<std::int64_t>((parts[0].medianMm() + parts[1].medianMm()) * 1.05);
         const std::vector<Length> split = splitEvenly(parts, mm(total), kStep);
         ASSERT_EQ((split[0] + split[1]).millimetres(), total);
@@ -92,15 +92,15 @@ TEST(SplitEvenly, LeavesTheWorseOffPartAsSafeAsTheTapeAllows) {
 }
 
 TEST(Packet, HoldsOnlyWhatFitsWithTwoPercentToSpare) {
-    const Need fits[] = {Need::predicted(6000, 0), Need::predicted(5900, 0)};
-    const Need tooLong[] = {Need::predicted(6000, 0), Need::predicted(6000, 0)}; // 12.24 m with 2 %
+    const Need fits[] = {firstNeed(6000, 0), firstNeed(5900, 0)};
+    const Need tooLong[] = {firstNeed(6000, 0), firstNeed(6000, 0)}; // 12.24 m with 2 %
     EXPECT_TRUE(holdsAtPacket(fits, mm(12'900), mm(12'200)));
     EXPECT_FALSE(holdsAtPacket(fits, mm(12'200), mm(12'200)));
     EXPECT_FALSE(holdsAtPacket(tooLong, mm(13'000), mm(12'200)));
 }
 
 TEST(Packet, IsSharedInTapeStepsUnlessTheTapeIsTooCoarse) {
-    const Need parts[] = {Need::predicted(6000, 0), Need::predicted(5900, 0)};
+    const Need parts[] = {firstNeed(6000, 0), firstNeed(5900, 0)};
     const std::vector<Length> steps = shareOfPacket(parts, mm(12'200), kStep);
     EXPECT_EQ((steps[0] + steps[1]).millimetres(), 12'200);
     EXPECT_EQ(steps[0].millimetres() % 50, 0);
@@ -109,7 +109,7 @@ TEST(Packet, IsSharedInTapeStepsUnlessTheTapeIsTooCoarse) {
 }
 
 TEST(Packet, JudgedByTheChanceThatTheJobNeedsMore) {
-    const Need need[] = {Need::predicted(11'000, 0)};
+    const Need need[] = {firstNeed(11'000, 0)};
     EXPECT_EQ(judgePacket(need, mm(12'200)), PacketVerdict::Enough);
     EXPECT_EQ(judgePacket(need, mm(11'500)), PacketVerdict::Tight);
     EXPECT_EQ(judgePacket(need, mm(11'100)), PacketVerdict::NotEnough);

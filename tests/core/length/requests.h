@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/length/cut_plan.h"
+#include "core/length/need.h"
 
 #include <string>
 
@@ -47,6 +48,11 @@ inline CutRequest of(CutRequest request, Material material) {
     request.mains.material = material;
     request.crosses.material = material;
     return request;
+}
+
+/// The need of a piece that was never strung here.
+inline Need firstNeed(double predictedMm, double materialSpread = 0) {
+    return Need::predicted(predictedMm, groupBelief(kUnknownShop, materialSpread));
 }
 
 inline double needOf(const CutPlan& plan) {

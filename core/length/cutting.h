@@ -1,0 +1,14 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/length/draft.h"
+
+#include <vector>
+
+namespace rw::length {
+
+/// Gives every piece its cut and its chance of coming short, and the plan the reason for both. A first cut is held at
+/// the sport's usual packet where that is due; what the shop has cut before is not held.
+void cutPieces(std::vector<Draft>& drafts, const CutRequest& request, CutPlan& plan);
+
+} // namespace rw::length
