@@ -68,8 +68,11 @@ const std::vector<Command>& commands() {
          runCard},
         {"cut",
          "a cut plan for a frame that is in no ledger",
-         "The file is one JSON object; every key may be left out and then takes the usual value of the sport. The "
-         "keys are listed in the guide, page \"Command line\".",
+         "The file is one JSON object; every key may be left out and then takes the usual value of the sport: sport, "
+         "hoop, pattern, points, method, route or ownRoute, shortSide, mains, crosses, ends, stretch, crimp, setMm, "
+         "setMeasured, evidence, ceiling, tapeStepMm, costPerMetre, spoiledJobCost. With evidence, earlier jobs on the "
+         "frame, the need is corrected by them; with setMm a packet is used up and judged. What stands in each key is "
+         "told in the guide, page \"Command line\"; how the lengths are found, on \"How much string\".",
          {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson},
          never,
          runCut},

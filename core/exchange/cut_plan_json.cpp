@@ -38,6 +38,16 @@ std::string_view kindName(Why::Kind kind) {
         return "own-needs";
     case Why::Kind::Corrected:
         return "corrected";
+    case Why::Kind::SetJudged:
+        return "set-judged";
+    case Why::Kind::SetUsed:
+        return "set-used";
+    case Why::Kind::SetSaferInOne:
+        return "set-safer-in-one-piece";
+    case Why::Kind::SetSaferWithClamp:
+        return "set-safer-with-clamp";
+    case Why::Kind::SetEnoughFrom:
+        return "set-enough-from";
     case Why::Kind::HeldAtPacket:
         return "held-at-packet";
     case Why::Kind::AbovePacket:
@@ -99,6 +109,13 @@ void writePiece(JsonText& out, const PiecePlan& piece) {
     out.key("stretchPercent").thousandths(piece.stretchPercent);
     out.key("endsMm").thousandths(piece.endsMm);
     out.key("needMm").thousandths(piece.needMm);
+    out.key("needSdMm").thousandths(piece.needSdMm);
+    out.key("quantilesMm").beginObject(Shape::Line);
+    out.key("p50").thousandths(piece.quantilesMm.p50);
+    out.key("p90").thousandths(piece.quantilesMm.p90);
+    out.key("p99").thousandths(piece.quantilesMm.p99);
+    out.endObject();
+    out.key("evidenceUsed").whole(piece.observations);
     out.key("cutMm").whole(piece.cut.millimetres());
     out.key("chanceShort").number(piece.chanceShort);
     out.key("heldAtPacket").yesNo(piece.heldAtPacket);
@@ -106,6 +123,38 @@ void writePiece(JsonText& out, const PiecePlan& piece) {
         out.key("shortSideMm").whole(piece.shortSide->measure.millimetres());
         out.key("shortSideNeedMm").thousandths(piece.shortSide->needMm);
         out.key("shortSideHeadLengths").thousandths(piece.shortSide->headLengths);
+        out.key("shortSideChanceShort").number(piece.shortSide->chanceShort);
+        out.key("shortSideEvidenceUsed").whole(piece.shortSide->observations);
+    }
+    out.endObject();
+}
+
+void writeSet(JsonText& out, const length::SetJudgement& set) {
+    out.beginObject();
+    out.key("lengthMm").whole(set.length.millimetres());
+    out.key("verdict").text(length::packetVerdictText(set.verdict));
+    out.key("chanceNotEnough").number(set.chanceNotEnough);
+    out.key("chanceWithClamp").number(set.chanceWithClamp);
+    out.key("enoughFromMm").whole(set.enoughFrom.millimetres());
+    out.key("ways").beginList();
+    for (const length::SetWay& way : set.ways) {
+        out.beginObject(Shape::Line);
+        out.key("use").text(length::setUseText(way.use));
+        out.key("sharesMm").beginList(Shape::Line);
+        for (const Length share : way.shares) {
+            out.whole(share.millimetres());
+        }
+        out.endList();
+        out.key("chanceWorst").number(way.chanceWorst);
+        out.endObject();
+    }
+    out.endList();
+    if (set.alternative) {
+        out.key("alternative").beginObject(Shape::Line);
+        out.key("route").text(set.alternative->route);
+        out.key("needMm").thousandths(set.alternative->needMm);
+        out.key("chanceNotEnough").number(set.alternative->chanceNotEnough);
+        out.endObject();
     }
     out.endObject();
 }
@@ -123,6 +172,10 @@ std::string cutPlanToJson(const CutPlan& plan, const length::CutRequest& request
     }
     out.endList();
     out.key("chanceShortJob").number(plan.chanceShortJob);
+    if (plan.set) {
+        out.key("set");
+        writeSet(out, *plan.set);
+    }
     out.key("why").beginList();
     for (std::size_t i = 0; i < plan.why.size(); ++i) {
         const Why& why = plan.why[i];

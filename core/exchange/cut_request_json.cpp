@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/cut_json.h"
 
+#include "core/exchange/cut_parts_json.h"
 #include "core/exchange/json_object_reader.h"
 #include "core/exchange/strict_json.h"
+#include "core/length/own_route.h"
 #include "core/length/request_limits.h"
 #include "core/length/route_choice.h"
 #include "core/length/route_template.h"
@@ -16,13 +18,15 @@ using length::CutRequest;
 using length::StringChoice;
 using Keys = std::span<const std::string_view>;
 
-constexpr std::array<std::string_view, 15> kTopKeys{
-    "sport", "hoop",    "pattern", "method",  "route",      "shortSide",    "mains",         "crosses",
-    "ends",  "stretch", "crimp",   "ceiling", "tapeStepMm", "costPerMetre", "spoiledJobCost"};
-constexpr std::array<std::string_view, 8> kHoopKeys{"lengthMm",         "widthMm",      "headAreaCm2",    "openThroat",
-                                                    "widestFromThroat", "headExponent", "throatExponent", "wallMm"};
-constexpr std::array<std::string_view, 7> kPatternKeys{"mains",           "crosses", "mainsSpanMm", "crossesSpanMm",
-                                                       "crossesCentreMm", "spread",  "mainsStart"};
+constexpr std::array<std::string_view, 20> kTopKeys{
+    "sport",       "hoop",     "pattern", "points",     "method",       "route",         "ownRoute",
+    "shortSide",   "mains",    "crosses", "ends",       "stretch",      "crimp",         "setMm",
+    "setMeasured", "evidence", "ceiling", "tapeStepMm", "costPerMetre", "spoiledJobCost"};
+constexpr std::array<std::string_view, 10> kHoopKeys{
+    "lengthMm",   "widthMm",          "headAreaCm2",  "outermostMainMm", "lastCrossMm",
+    "openThroat", "widestFromThroat", "headExponent", "throatExponent",  "wallMm"};
+constexpr std::array<std::string_view, 8> kPatternKeys{
+    "mains", "crosses", "mainsSpanMm", "mainsThroatSpanMm", "crossesSpanMm", "crossesCentreMm", "spread", "mainsStart"};
 constexpr std::array<std::string_view, 3> kStringKeys{"material", "diameterMm", "tension"};
 constexpr std::array<std::string_view, 4> kEndsKeys{"reachMm", "startingKnotMm", "knotUseMm", "crossesStart"};
 
@@ -49,6 +53,8 @@ void readHoop(JsonObjectReader& in, Hoop& hoop) {
     in.number("lengthMm", hoop.lengthMm);
     in.number("widthMm", hoop.widthMm);
     in.number("headAreaCm2", hoop.headAreaCm2);
+    in.number("outermostMainMm", hoop.outermostMainMm);
+    in.number("lastCrossMm", hoop.lastCrossMm);
     in.yesNo("openThroat", hoop.openThroat);
     in.number("widestFromThroat", hoop.widestFromThroat);
     in.number("headExponent", hoop.headExponent);
@@ -56,10 +62,12 @@ void readHoop(JsonObjectReader& in, Hoop& hoop) {
     in.number("wallMm", hoop.wallMm);
 }
 
-void readPattern(JsonObjectReader& in, Pattern& pattern) {
+void readPattern(JsonObjectReader& in, CutRequest& request) {
+    Pattern& pattern = request.pattern;
     in.whole("mains", pattern.mains);
     in.whole("crosses", pattern.crosses);
     in.number("mainsSpanMm", pattern.mainsSpanMm);
+    in.number("mainsThroatSpanMm", request.mainsThroatSpanMm);
     in.number("crossesSpanMm", pattern.crossesSpanMm);
     in.number("crossesCentreMm", pattern.crossesCentreMm);
     in.number("spread", pattern.spread);
@@ -106,6 +114,29 @@ void readEnds(JsonObjectReader& in, length::Ends& ends) {
     in.oneOf("crossesStart", these(kCrossesStarts), ends.crossesStartClamped);
 }
 
+/// A written route has its sides in it; the key may only say the same.
+void readShortSide(JsonObjectReader& in, CutRequest& request) {
+    in.oneOf("shortSide", these(kSides), request.shortSide);
+    const auto written = request.ownRoute ? length::writtenSide(request.ownRoute->shortArm) : std::nullopt;
+    if (!written) {
+        return;
+    }
+    if (in.has("shortSide") && in.result() && request.shortSide != *written) {
+        in.refuseValue("shortSide", std::string(sideText(request.shortSide)),
+                       std::string(sideText(*written)) + ", as ownRoute.short has its mains");
+    }
+    request.shortSide = *written;
+}
+
+void readSet(JsonObjectReader& in, CutRequest& request) {
+    if (in.has("setMm")) {
+        int millimetres = 0;
+        in.whole("setMm", millimetres);
+        request.set = Length::fromMillimetres(millimetres);
+    }
+    in.yesNo("setMeasured", request.setMeasured);
+}
+
 /// One piece is one string: a half that was left out is the other half.
 void shareOneString(CutRequest& request, const Said& mains, const Said& crosses) {
     if (length::chosenMethod(request) != Method::OnePiece) {
@@ -135,15 +166,19 @@ Result<CutRequest> cutRequestFromJson(std::string_view utf8) {
     Said mains;
     Said crosses;
     in.object("hoop", kHoopKeys, [&](JsonObjectReader& inner) { readHoop(inner, request.hoop); });
-    in.object("pattern", kPatternKeys, [&](JsonObjectReader& inner) { readPattern(inner, request.pattern); });
+    in.object("pattern", kPatternKeys, [&](JsonObjectReader& inner) { readPattern(inner, request); });
     in.oneOf("method", these(kMethods), request.method);
     in.text("route", request.route);
-    in.oneOf("shortSide", these(kSides), request.shortSide);
+    readOwnRoute(in, request.pattern, request.ownRoute);
+    readShortSide(in, request);
+    readPoints(in, request.pattern, request.places);
     in.object("mains", kStringKeys, [&](JsonObjectReader& inner) { readString(inner, request.mains, mains); });
     in.object("crosses", kStringKeys, [&](JsonObjectReader& inner) { readString(inner, request.crosses, crosses); });
     in.object("ends", kEndsKeys, [&](JsonObjectReader& inner) { readEnds(inner, request.ends); });
     in.yesNo("stretch", request.stretch);
     in.yesNo("crimp", request.crimp);
+    readSet(in, request);
+    readEvidence(in, request.finished);
     in.number("ceiling", request.ceiling);
     int tapeStep = static_cast<int>(request.tapeStep.millimetres());
     in.whole("tapeStepMm", tapeStep);

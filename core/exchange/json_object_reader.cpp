@@ -62,7 +62,11 @@ std::string_view withoutBlanksAround(std::string_view text) {
 JsonObjectReader::JsonObjectReader(const QJsonObject& object, std::string path, std::span<const std::string_view> known)
     : m_object(object)
     , m_path(std::move(path)) {
-    for (const QString& key : object.keys()) {
+    only(known);
+}
+
+void JsonObjectReader::only(std::span<const std::string_view> known) {
+    for (const QString& key : m_object.keys()) {
         const std::string name = key.toStdString();
         if (std::ranges::find(known, name) == known.end()) {
             m_result = refuse(Code::UnknownKey, {{"key", keyPath(m_path, name)}, {"known", listed(known, ", ")}});
@@ -204,19 +208,43 @@ void JsonObjectReader::text(std::string_view key, std::optional<std::string>& in
     }
 }
 
+void JsonObjectReader::readInner(const QJsonValue& value, const std::string& place,
+                                 std::span<const std::string_view> known,
+                                 const std::function<void(JsonObjectReader&)>& read) {
+    if (!value.isObject()) {
+        wrongType(place, "an object in braces");
+        return;
+    }
+    JsonObjectReader inner(value.toObject(), keyPath(m_path, place), known);
+    if (inner.m_result) {
+        read(inner);
+    }
+    m_result = inner.m_result;
+}
+
 void JsonObjectReader::object(std::string_view key, std::span<const std::string_view> known,
                               const std::function<void(JsonObjectReader&)>& read) {
+    if (const auto found = value(key)) {
+        readInner(*found, std::string(key), known, read);
+    }
+}
+
+void JsonObjectReader::members(std::string_view key, std::span<const std::string_view> known, std::size_t most,
+                               const std::function<void(const std::string&, JsonObjectReader&)>& read) {
     const auto found = value(key);
     if (!found) {
         return;
     }
+    const QJsonObject all = found->toObject();
     if (!found->isObject()) {
         wrongType(key, "an object in braces");
-        return;
+    } else if (all.size() > static_cast<qsizetype>(most)) {
+        refuseValue(key, std::to_string(all.size()) + " entries", "at most " + std::to_string(most));
     }
-    JsonObjectReader inner(found->toObject(), keyPath(m_path, key), known);
-    read(inner);
-    m_result = inner.m_result;
+    for (auto member = all.begin(); m_result && member != all.end(); ++member) {
+        const std::string name = member.key().toStdString();
+        readInner(member.value(), keyPath(key, name), known, [&](JsonObjectReader& inner) { read(name, inner); });
+    }
 }
 
 std::optional<QJsonArray> JsonObjectReader::list(std::string_view key, std::size_t most) {
@@ -240,17 +268,32 @@ void JsonObjectReader::objects(std::string_view key, std::span<const std::string
                                const std::function<void(JsonObjectReader&)>& read) {
     const auto all = list(key, most);
     for (qsizetype i = 0; all && m_result && i < all->size(); ++i) {
-        const std::string place = entryPath(key, i);
-        if (!all->at(i).isObject()) {
-            wrongType(place, "an object in braces");
+        readInner(all->at(i), entryPath(key, i), known, read);
+    }
+}
+
+void JsonObjectReader::texts(std::string_view key, std::size_t most, std::vector<std::string>& into) {
+    const auto all = list(key, most);
+    for (qsizetype i = 0; all && i < all->size(); ++i) {
+        if (!all->at(i).isString()) {
+            wrongType(entryPath(key, i), "text in quotes");
             return;
         }
-        JsonObjectReader inner(all->at(i).toObject(), keyPath(m_path, place), known);
-        if (inner.m_result) {
-            read(inner);
-        }
-        m_result = inner.m_result;
+        into.push_back(all->at(i).toString().toStdString());
     }
+}
+
+void JsonObjectReader::twoNumbers(std::string_view key, double& first, double& second) {
+    const auto all = list(key, 2);
+    if (!all) {
+        return;
+    }
+    if (all->size() != 2 || !all->at(0).isDouble() || !all->at(1).isDouble()) {
+        wrongType(key, "two numbers in square brackets");
+        return;
+    }
+    first = all->at(0).toDouble();
+    second = all->at(1).toDouble();
 }
 
 void JsonObjectReader::numbersWithin(std::string_view key, std::size_t most, double lowest, double highest,
@@ -279,6 +322,10 @@ void JsonObjectReader::need(std::string_view key) {
     if (m_result && !has(key)) {
         m_result = refuse(Code::Missing, {{"what", "key " + keyPath(m_path, key)}});
     }
+}
+
+void JsonObjectReader::refuseWhole(std::string expected) {
+    m_result = refuse(Code::ImpossibleValue, {{"key", m_path}, {"expected", std::move(expected)}});
 }
 
 } // namespace rw::exchange

@@ -66,8 +66,20 @@ public:
     /// A list of at most `most` numbers within these two.
     void numbersWithin(std::string_view key, std::size_t most, double lowest, double highest,
                        std::vector<double>& into);
+    /// A list of at most `most` texts; left alone when the key is left out.
+    void texts(std::string_view key, std::size_t most, std::vector<std::string>& into);
+    /// A list of exactly two numbers.
+    void twoNumbers(std::string_view key, double& first, double& second);
+    /// An object of at most `most` members, which are objects under names of their own; `read` is called with the name
+    /// and the reader of each, whose path is "points.1L".
+    void members(std::string_view key, std::span<const std::string_view> known, std::size_t most,
+                 const std::function<void(const std::string&, JsonObjectReader&)>& read);
     /// Missing {what} when the key is not there.
     void need(std::string_view key);
+    /// Narrows what is known: UnknownKey {key, known} for another key.
+    void only(std::span<const std::string_view> known);
+    /// ImpossibleValue {key, expected} for the object as a whole.
+    void refuseWhole(std::string expected);
 
     [[nodiscard]] bool has(std::string_view key) const;
     void refuseValue(std::string_view key, std::string text, std::string expected);
@@ -78,6 +90,8 @@ private:
     [[nodiscard]] std::optional<QJsonValue> value(std::string_view key) const;
     void wrongType(std::string_view key, std::string_view expected);
     [[nodiscard]] std::optional<std::string> textOrNull(std::string_view key, std::string_view expected);
+    void readInner(const QJsonValue& value, const std::string& place, std::span<const std::string_view> known,
+                   const std::function<void(JsonObjectReader&)>& read);
     [[nodiscard]] std::optional<QJsonArray> list(std::string_view key, std::size_t most);
 
     QJsonObject m_object;

@@ -4,6 +4,7 @@
 #include "core/length/cutting.h"
 #include "core/length/draft.h"
 #include "core/length/impossible.h"
+#include "core/length/learning.h"
 #include "core/length/outline.h"
 #include "core/length/piece_path.h"
 #include "core/length/request_limits.h"
@@ -45,21 +46,80 @@ void sayRoute(std::vector<Why>& why, const RouteChoice& route) {
         why.push_back({Why::Kind::CrossesFromThroat});
     }
 }
-} // namespace
 
-std::string StringId::text() const {
-    switch (kind) {
-    case Kind::MainLeft:
-        return std::to_string(number) + "L";
-    case Kind::MainRight:
-        return std::to_string(number) + "R";
-    case Kind::MainCentre:
-        return "C";
-    case Kind::Cross:
-        break;
+/// String that lies bare along the hoop is worth a word; across an open throat there is nothing that it could lie on.
+Result<void> sayLongRuns(std::vector<Why>& why, const PiecePath& path, bool openThroat) {
+    for (const LongRun& run : path.longRuns) {
+        const std::string between = run.from.text() + " to " + run.to.text();
+        if (openThroat && run.acrossThroat) {
+            return impossible("points", between,
+                              "ends at most " + plainNumber(kLongRunMm) +
+                                  " mm apart at the throat: there is no hoop that the string could lie on");
+        }
+        why.push_back({Why::Kind::LongOutsideRun, between, run.lengthMm, kLongRunMm});
     }
-    return "X" + std::to_string(number);
+    return {};
 }
+
+/// What would be safer than a set that is not surely enough.
+void saySafer(const CutRequest& request, CutPlan& plan) {
+    SetJudgement& set = *plan.set;
+    if (set.verdict == PacketVerdict::Enough) {
+        return;
+    }
+    if (plan.method == Method::TwoPiece) {
+        CutRequest inOne = request;
+        inOne.method = Method::OnePiece;
+        if (const auto other = planCut(inOne); other && other->set->chanceNotEnough < set.chanceNotEnough) {
+            set.alternative = {other->route, other->pieces.front().needMm, other->set->chanceNotEnough};
+            plan.why.push_back({Why::Kind::SetSaferInOne, set.alternative->route, set.alternative->needMm,
+                                set.alternative->chanceNotEnough});
+        }
+    }
+    plan.why.push_back({Why::Kind::SetSaferWithClamp, {}, request.ends.reachMm, set.chanceWithClamp});
+    plan.why.push_back({Why::Kind::SetEnoughFrom, {}, static_cast<double>(set.enoughFrom.millimetres())});
+}
+
+/// Where every piece of the job runs, and what is said about it.
+struct LaidJob {
+    CutPlan plan; ///< without pieces
+    std::vector<PiecePath> paths;
+};
+
+Result<LaidJob> layJob(const CutRequest& request, const RouteChoice& route) {
+    auto found = findOutline(request);
+    if (!found) {
+        return tl::unexpected(found.error());
+    }
+    const Outline& outline = found->outline;
+    const BedSpans spans =
+        bedSpans(request.sport, request.hoop.openThroat, request.pattern, outline.lengthMm, outline.widthMm);
+    const auto bed =
+        StringBed::lay(outline, request.pattern, spans, std::max(request.mains.diameterMm, request.crosses.diameterMm),
+                       {request.mainsThroatSpanMm, request.places});
+    if (!bed) {
+        return tl::unexpected(bed.error());
+    }
+    LaidJob job{.plan = {.hoop = outline,
+                         .method = route.method,
+                         .route = route.route,
+                         .mainsStart = route.mainsStart,
+                         .headLengthMm = bed->longestMain() + outline.wallMm,
+                         .headWidthMm = bed->longestCross() + outline.wallMm,
+                         .pieces = {},
+                         .chanceShortJob = 0,
+                         .why = std::move(found->why)},
+                .paths = {}};
+    sayRoute(job.plan.why, route);
+    for (const RoutedPiece& piece : route.pieces) {
+        job.paths.push_back(pathOf(piece, *bed, request));
+        if (const auto runs = sayLongRuns(job.plan.why, job.paths.back(), request.hoop.openThroat); !runs) {
+            return tl::unexpected(runs.error());
+        }
+    }
+    return job;
+}
+} // namespace
 
 std::string Arm::endsAtText() const {
     return std::string(hoopEndText(endsAtEnd)) + ", " + std::string(sideText(endsAtSide));
@@ -78,44 +138,28 @@ Result<CutPlan> planCut(const CutRequest& request) {
             return tl::unexpected(one.error());
         }
     }
-    auto found = findOutline(request);
-    if (!found) {
-        return tl::unexpected(found.error());
+    auto job = layJob(request, *route);
+    if (!job) {
+        return tl::unexpected(job.error());
     }
-    const Outline& outline = found->outline;
-    const BedSpans spans =
-        bedSpans(request.sport, request.hoop.openThroat, request.pattern, outline.lengthMm, outline.widthMm);
-    const auto bed =
-        StringBed::lay(outline, request.pattern, spans, std::max(request.mains.diameterMm, request.crosses.diameterMm));
-    if (!bed) {
-        return tl::unexpected(bed.error());
+    const auto experience = learnFrom(job->paths, request);
+    if (!experience) {
+        return tl::unexpected(experience.error());
     }
-
-    CutPlan plan{.hoop = outline,
-                 .method = route->method,
-                 .route = route->route,
-                 .mainsStart = route->mainsStart,
-                 .headLengthMm = bed->longestMain() + outline.wallMm,
-                 .headWidthMm = bed->longestCross() + outline.wallMm,
-                 .pieces = {},
-                 .chanceShortJob = 0,
-                 .why = std::move(found->why)};
-    sayRoute(plan.why, *route);
+    CutPlan& plan = job->plan;
     std::vector<Draft> drafts;
-    for (const RoutedPiece& piece : route->pieces) {
-        const PiecePath path = pathOf(piece, *bed, outline, request);
-        for (const LongRun& run : path.longRuns) {
-            plan.why.push_back(
-                {Why::Kind::LongOutsideRun, run.from.text() + " to " + run.to.text(), run.lengthMm, kLongRunMm});
-        }
-        drafts.push_back(draftOf(path, request));
+    for (const PiecePath& path : job->paths) {
+        drafts.push_back(draftOf(path, request, *experience));
     }
-    std::ranges::move(whyOfNeeds(drafts, request.experience), std::back_inserter(plan.why));
-    cutPieces(drafts, request, plan);
+    std::ranges::move(whyOfNeeds(drafts, *experience), std::back_inserter(plan.why));
+    cutPieces(drafts, request, experience->isEmpty(), plan);
     for (Draft& draft : drafts) {
         plan.pieces.push_back(std::move(draft.plan));
     }
-    return plan;
+    if (plan.set) {
+        saySafer(request, plan);
+    }
+    return std::move(plan);
 }
 
 } // namespace rw::length

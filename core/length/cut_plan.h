@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/length/cut_request.h"
+#include "core/length/packet.h"
 
 #include "core/base/result.h"
 
@@ -10,6 +11,9 @@
 #include <vector>
 
 namespace rw::length {
+
+/// The name under which a plan tells a route that the request wrote out.
+constexpr std::string_view kOwnRoute = "own route";
 
 /// Where the outline comes from, best first. Of a length or a width alone the other one is the sport's.
 enum class StandsOn { Measured, MeasuredAndMarked, Marked, LengthMeasured, WidthMeasured, SportOnly };
@@ -29,29 +33,15 @@ struct Outline {
     StandsOn standsOn;
 };
 
-struct Point {
-    double x; ///< mm, positive to the right, head pointing away
-    double y; ///< mm, positive toward the head
-};
-
-/// A string's place in the bed. Mains are counted 1 outward from the middle on each side, crosses from the
-/// head.
-struct StringId {
-    enum class Kind { MainLeft, MainRight, MainCentre, Cross };
-    Kind kind;
-    int number;                             ///< 1 is the middle main or the first cross; 0 for a centre main
-    [[nodiscard]] std::string text() const; ///< "1L", "2R", "C", "X1"
-    bool operator==(const StringId&) const = default;
-};
-
 enum class RunsTo { Head, Throat, Left, Right };
 
 struct LaidString {
     StringId id;
     RunsTo to;
     double chordMm;
-    Point from; ///< on the inner edge, where the string enters
-    Point end;  ///< where it leaves
+    Point from;        ///< on the inner edge, where the string enters
+    Point end;         ///< where it leaves
+    double wallMm = 0; ///< of the hoop at both ends
 };
 
 /// One run of string from where the piece starts to one of its ends, in the order it is laid.
@@ -67,12 +57,12 @@ struct Arm {
 /// What of a one-piece job is measured off before the first string is pulled.
 struct ShortSide {
     Side side;
-    double predictedMm; ///< by the head's measurements alone, reach included
-    double needMm;      ///< the median, with what the shop's own cuts said
-    Length measure;     ///< what to measure: its own safe length, on the tape
-    double headLengths; ///< measure in head lengths of this frame
-    double chanceShort; ///< P(it needs more than that)
-    int observations;   ///< how many of the shop's own cuts it stands on
+    double needMm;          ///< the median, reach included, with what the shop's own cuts said
+    Length measure;         ///< what to measure: its own safe length, on the tape
+    double headLengths;     ///< measure in head lengths of this frame
+    double predictedMm = 0; ///< by the head's measurements alone
+    double chanceShort = 0; ///< P(it needs more than what is measured)
+    int observations = 0;   ///< how many of the shop's own cuts it stands on
 };
 
 /// Lengths that the need does not exceed in so many jobs of a hundred.
@@ -104,6 +94,38 @@ struct PiecePlan {
     std::optional<ShortSide> shortSide;
 };
 
+/// How a packet or a customer's own string becomes the pieces of a job.
+enum class SetUse {
+    Halved,       ///< folded in the middle
+    MainsAndRest, ///< the mains are measured as from a reel, or as the set allows; the crosses get the rest
+    Whole         ///< one piece
+};
+
+[[nodiscard]] std::string_view setUseText(SetUse use); ///< "halved", "mains and rest", "whole"
+
+struct SetWay {
+    SetUse use;
+    std::vector<Length> shares; ///< mains and crosses, or short side and long side
+    double chanceWorst;         ///< that the worse-off share is short
+};
+
+/// One piece in place of two.
+struct SetAlternative {
+    std::string route;
+    double needMm;
+    double chanceNotEnough;
+};
+
+struct SetJudgement {
+    Length length;
+    PacketVerdict verdict;    ///< by the chances below: not enough only where a clamp does not bring it to a quarter
+    double chanceNotEnough;   ///< that the job needs more than the set
+    Length enoughFrom;        ///< the shortest set that would be called enough
+    double chanceWithClamp;   ///< when a starting clamp and a bridge string save the last reach
+    std::vector<SetWay> ways; ///< the one that is proposed first
+    std::optional<SetAlternative> alternative; ///< where the set is not called enough, and one piece needs less
+};
+
 /// One reason, for people: a code and its numbers; ui/text makes the sentence.
 struct Why {
     enum class Kind {
@@ -121,6 +143,11 @@ struct Why {
         AbovePacket,       ///< value = cut mm, other = packet mm
         LeastCost,         ///< the cut with the least expected cost: value = cost
         CeilingDecides,    ///< value = ceiling per piece
+        SetJudged,         ///< text: enough, tight, not enough; value = set mm, other = chance that the job needs more
+        SetUsed,           ///< text: how; value = the first share mm, other = chance of the worse-off share
+        SetSaferInOne,     ///< text: route of one piece; value = its need mm, other = chance that it needs more
+        SetSaferWithClamp, ///< value = reach mm, other = chance of coming short by more than that
+        SetEnoughFrom,     ///< value = mm
         CrossesFromThroat, ///< a caution: the maker's word is needed
         LongOutsideRun     ///< text: "7R to X2"; value = the run outside the hoop in mm, other = what is usual at
                            ///< most
@@ -134,12 +161,13 @@ struct Why {
 struct CutPlan {
     Outline hoop;
     Method method;
-    std::string route;   ///< "" for two pieces
+    std::string route;   ///< "" for two pieces, kOwnRoute for a written one
     HoopEnd mainsStart;  ///< as known, or the end that the route needs
     double headLengthMm; ///< the longest main and one wall: inside of one end to outside of the other
     double headWidthMm;
     std::vector<PiecePlan> pieces;
     double chanceShortJob;
+    std::optional<SetJudgement> set = {}; ///< where the request has one
     std::vector<Why> why;
 };
 
@@ -147,7 +175,8 @@ struct CutPlan {
 /// file
 /// ("hoop.lengthMm"), RouteUnknown {route, known}, RouteDoesNotFit {route, reason, fits, mainsASide,
 /// mainsStart, mainsFinish} as told in route_choice.h. A start end that nobody knows is never refused. Pure,
-/// thread-safe.
+/// thread-safe. Of the finished pieces it tells the same, with keys from "evidence[0]" on; of a written route, from
+/// "ownRoute" on; of places, from "points" on.
 [[nodiscard]] Result<CutPlan> planCut(const CutRequest& request);
 
 } // namespace rw::length

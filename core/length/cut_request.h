@@ -4,7 +4,9 @@
 #include "core/frames/hoop.h"
 #include "core/frames/pattern.h"
 #include "core/length/evidence.h"
+#include "core/length/finished_piece.h"
 #include "core/length/piece_role.h"
+#include "core/length/string_id.h"
 #include "core/strings/material.h"
 #include "core/units/length.h"
 #include "core/units/tension.h"
@@ -29,6 +31,21 @@ struct Ends {
     double startingKnotMm = 150;      ///< where the crosses of a two-piece job start
     double knotUseMm = 60;            ///< what stays in a knot when the tail is trimmed
     bool crossesStartClamped = false; ///< a starting clamp, pulled again later: a reach instead of the knot
+};
+
+/// A shop's own route of one piece, string by string.
+struct OwnRoute {
+    std::vector<StringId> shortArm;
+    std::vector<StringId> longArm;
+};
+
+/// A string whose two ends are known outright, where an outline is not enough: a fan of mains that closes up in an open
+/// throat, ends inside the shafts, shared holes.
+struct StringPlace {
+    StringId id;
+    Point low;                         ///< a main's throat end, a cross's left end
+    Point high;                        ///< a main's head end, a cross's right end
+    std::optional<double> wallMm = {}; ///< nothing: the hoop's
 };
 
 /// What the shop has learned of one part of a job on this frame with this material.
@@ -69,6 +86,7 @@ struct CutRequest {
     Pattern pattern = {};
     std::optional<Method> method = {};     ///< nothing: the sport's default
     std::optional<std::string> route = {}; ///< a name of the route templates; nothing: the default of method and frame
+    std::optional<OwnRoute> ownRoute = {}; ///< in place of `route`; its sides are the ones it names
     Side shortSide = Side::Left;           ///< two-piece crosses begin on this side
     StringChoice mains;
     StringChoice crosses;
@@ -79,7 +97,13 @@ struct CutRequest {
     Length tapeStep = Length::fromMillimetres(50); ///< cuts are rounded up to it
     std::optional<double> costPerMetre = {};       ///< with spoiledJobCost, in any one currency
     std::optional<double> spoiledJobCost = {};
-    Experience experience = {};
+    std::optional<double> mainsThroatSpanMm =
+        {}; ///< between the outermost mains at the throat; nothing: as at the head
+    std::vector<StringPlace> places = {};
+    std::optional<Length> set = {}; ///< a packet or a customer's own string, to be used up; else string from a reel
+    bool setMeasured = false;       ///< its length is not only the printed one
+    std::vector<FinishedPiece> finished = {}; ///< of this frame, this material and, of a short side, this route
+    Experience experience = {};               ///< what is known beside `finished`
 };
 
 /// The request that a sport gets when nothing but the sport is known (length model, table of defaults).

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/length/cutting.h"
 
+#include "core/length/own_set.h"
 #include "core/length/packet.h"
 #include "core/length/recommended_cut.h"
 #include "core/length/sport_defaults.h"
@@ -32,32 +33,20 @@ Length measureOf(const Draft& draft, Length cut, double wished, double ceilingPe
     return target;
 }
 
-void setShortSide(Draft& draft, Length measure, double headLengthMm) {
-    draft.plan.shortSide->measure = measure;
-    draft.plan.shortSide->headLengths = asMm(measure) / headLengthMm;
-    draft.plan.shortSide->chanceShort = draft.parts.front().chanceAbove(asMm(measure));
-}
-
 /// The cuts of all pieces, held at the packet where that is due, with what decided them.
-class Cutting {
+class CuttingFromReel {
 public:
-    Cutting(const CutRequest& request, CutPlan& plan)
+    CuttingFromReel(const CutRequest& request, CutPlan& plan)
         : m_request(request)
         , m_plan(plan) {}
 
-    void cut(std::vector<Draft>& drafts) {
-        const std::size_t parts =
-            std::accumulate(drafts.begin(), drafts.end(), std::size_t{0},
-                            [](std::size_t sum, const Draft& draft) { return sum + draft.parts.size(); });
-        m_ceiling = m_request.ceiling / static_cast<double>(parts);
+    void cut(std::vector<Draft>& drafts, bool firstCut) {
+        const std::vector<Need> all = allParts(drafts);
+        m_ceiling = m_request.ceiling / static_cast<double>(all.size());
         const bool costDecided = recommend(drafts);
         const Length together = sumOfCuts(drafts);
         const Length packet = usualPacket(m_request.sport);
-        std::vector<Need> all;
-        for (const Draft& draft : drafts) {
-            all.insert(all.end(), draft.parts.begin(), draft.parts.end());
-        }
-        if (m_request.experience.isEmpty() && holdsAtPacket(all, together, packet)) {
+        if (firstCut && holdsAtPacket(all, together, packet)) {
             hold(drafts, all, packet);
             m_plan.why.push_back({Why::Kind::HeldAtPacket, {}, asMm(packet), asMm(together)});
         } else {
@@ -69,7 +58,6 @@ public:
             m_plan.why.push_back(costDecided ? Why{Why::Kind::LeastCost, {}, m_cost}
                                              : Why{Why::Kind::CeilingDecides, {}, m_ceiling});
         }
-        judge(drafts);
     }
 
 private:
@@ -83,7 +71,6 @@ private:
         for (Draft& draft : drafts) {
             const RecommendedCut best = recommendCut(draft.parts, m_ceiling, m_request.tapeStep, costs);
             draft.plan.cut = best.cut;
-            draft.plan.heldAtPacket = false;
             m_cost += best.cost;
             costDecided = costDecided || best.costDecided;
             if (draft.plan.role == PieceRole::Whole) {
@@ -96,31 +83,11 @@ private:
         return costDecided;
     }
 
-    void hold(std::vector<Draft>& drafts, const std::vector<Need>& all, Length packet) const {
-        const std::vector<Length> shares = shareOfPacket(all, packet, m_request.tapeStep);
-        auto share = shares.begin();
+    void hold(std::vector<Draft>& drafts, std::span<const Need> all, Length packet) const {
+        shareOut(drafts, shareOfPacket(all, packet, m_request.tapeStep), m_plan.headLengthMm);
         for (Draft& draft : drafts) {
-            const auto end = share + static_cast<std::ptrdiff_t>(draft.parts.size());
-            draft.plan.cut = std::accumulate(share, end, Length::fromMillimetres(0));
             draft.plan.heldAtPacket = true;
-            if (draft.plan.role == PieceRole::Whole) {
-                setShortSide(draft, *share, m_plan.headLengthMm);
-            }
-            share = end;
         }
-    }
-
-    void judge(std::vector<Draft>& drafts) const {
-        double enough = 1;
-        for (Draft& draft : drafts) {
-            std::vector<Length> lengths{draft.plan.cut};
-            if (draft.plan.shortSide) {
-                lengths = {draft.plan.shortSide->measure, draft.plan.cut - draft.plan.shortSide->measure};
-            }
-            draft.plan.chanceShort = chanceAnyShort(draft.parts, lengths);
-            enough *= 1 - draft.plan.chanceShort;
-        }
-        m_plan.chanceShortJob = 1 - enough;
     }
 
     static Length sumOfCuts(const std::vector<Draft>& drafts) {
@@ -133,10 +100,28 @@ private:
     double m_ceiling = 0;
     double m_cost = 0;
 };
+
+void judge(std::vector<Draft>& drafts, CutPlan& plan) {
+    double enough = 1;
+    for (Draft& draft : drafts) {
+        std::vector<Length> lengths{draft.plan.cut};
+        if (draft.plan.shortSide) {
+            lengths = {draft.plan.shortSide->measure, draft.plan.cut - draft.plan.shortSide->measure};
+        }
+        draft.plan.chanceShort = chanceAnyShort(draft.parts, lengths);
+        enough *= 1 - draft.plan.chanceShort;
+    }
+    plan.chanceShortJob = 1 - enough;
+}
 } // namespace
 
-void cutPieces(std::vector<Draft>& drafts, const CutRequest& request, CutPlan& plan) {
-    Cutting(request, plan).cut(drafts);
+void cutPieces(std::vector<Draft>& drafts, const CutRequest& request, bool firstCut, CutPlan& plan) {
+    if (request.set) {
+        cutFromSet(drafts, request, plan);
+    } else {
+        CuttingFromReel(request, plan).cut(drafts, firstCut);
+    }
+    judge(drafts, plan);
 }
 
 } // namespace rw::length

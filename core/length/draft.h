@@ -5,6 +5,7 @@
 #include "core/length/need.h"
 #include "core/length/piece_path.h"
 
+#include <span>
 #include <vector>
 
 namespace rw::length {
@@ -18,12 +19,19 @@ struct Draft {
 
 /// Everything of the piece but its cut. The long side of a one-piece job needs what the whole needs beyond the short
 /// side, and is as sure as the whole.
-[[nodiscard]] Draft draftOf(const PiecePath& path, const CutRequest& request);
+[[nodiscard]] Draft draftOf(const PiecePath& path, const CutRequest& request, const Experience& experience);
 
-/// How many ends of a piece (`shortSide`: of the short side alone) are pulled by the machine and then tied off.
+/// The parts of all pieces, in their order.
+[[nodiscard]] std::vector<Need> allParts(std::span<const Draft> drafts);
+
+/// Gives every piece its cut from the shares of its parts, and a short side its measure.
+void shareOut(std::vector<Draft>& drafts, std::span<const Length> shares, double headLengthMm);
+/// Measures a one-piece job's short side off.
+void setShortSide(Draft& draft, Length measure, double headLengthMm);
+
+/// What the piece, or the short side of one piece, needs by geometry alone.
+[[nodiscard]] double predictedNeed(const PiecePath& path, bool shortSide, const Ends& ends);
+/// How many of its ends are pulled by the machine and then tied off.
 [[nodiscard]] int pulledEnds(PieceRole role, bool shortSide, const Ends& ends);
-
-/// What the plan's pieces stand on.
-[[nodiscard]] std::vector<Why> whyOfNeeds(const std::vector<Draft>& drafts, const Experience& experience);
 
 } // namespace rw::length

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/length/cut_plan.h"
+#include "core/base/result.h"
+#include "core/length/evidence.h"
+#include "core/length/piece_role.h"
 
 #include <optional>
-#include <span>
+#include <string_view>
 
 namespace rw::length {
 
@@ -27,7 +29,7 @@ struct FinishedPiece {
     };
     PieceRole role = PieceRole::Whole;
     bool shortSide = false; ///< of a one-piece job only what was measured off for its short side
-    double cutMm = 0;
+    double cutMm = 0;       ///< positive
     Outcome outcome = Outcome::Enough;
     double tailsLowMm = 0;
     double tailsHighMm = 0;
@@ -39,18 +41,13 @@ struct FinishedPiece {
 };
 
 /// What a finished piece says of r = ln(need / predictedMm).
-/// - Tails: need = cut - tails + (reach - knot use) for each end that the machine pulled, because a tail is what is
-///   left after the knot; exact when both ends of the interval are equal.
+/// - Tails: need = cut - tails + `backMm`, what the machine's reach gave back beyond the knots; exact when both ends of
+///   the interval are equal.
 /// - Enough: need <= cut. Short: need > cut, or exact where the shortfall was measured.
 /// - From a reel's end nothing but "enough" or "short" is taken, whatever was left of it.
 /// Refusal: ImpossibleValue {key, text, expected} where that is below half or above twice what is predicted: a slip of
 /// the unit or of the piece. The key begins with `key`: "evidence[2]" gives "evidence[2].cutMm".
-[[nodiscard]] Result<Observation> observationOf(const FinishedPiece& piece, double predictedMm, int pulledEnds,
-                                                const Ends& ends, std::string_view key);
-
-/// The cut plan of a job that knows these finished pieces of its own group: same frame, same material, of a short side
-/// the same route. Refusals: those of planCut; ImpossibleValue with keys from "evidence[0]" on, also for a piece that
-/// the plan does not have.
-[[nodiscard]] Result<CutPlan> planCut(const CutRequest& request, std::span<const FinishedPiece> finished);
+[[nodiscard]] Result<Observation> observationOf(const FinishedPiece& piece, double predictedMm, double backMm,
+                                                std::string_view key);
 
 } // namespace rw::length

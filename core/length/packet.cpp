@@ -2,12 +2,16 @@
 #include "core/length/packet.h"
 
 #include "core/length/recommended_cut.h"
+#include "core/length/standard_normal.h"
 
 #include <numeric>
 
 namespace rw::length {
 
 namespace {
+constexpr double kEnough = 0.02;
+constexpr double kTight = 0.25;
+
 double expected(std::span<const Need> parts) {
     return std::accumulate(parts.begin(), parts.end(), 0.0,
                            [](double sum, const Need& need) { return sum + need.medianMm(); });
@@ -27,24 +31,34 @@ std::vector<Length> shareOfPacket(std::span<const Need> parts, Length packet, Le
                                                                   : splitEvenly(parts, packet, kMillimetre);
 }
 
-double chanceAllExceed(std::span<const Need> parts, Length length) {
-    // Together the parts are nearly lognormal with their median summed and their spreads weighted by length.
-    const double median = expected(parts);
-    double spread = 0;
-    for (const Need& need : parts) {
-        spread += need.sdLog() * need.medianMm() / median;
+std::string_view packetVerdictText(PacketVerdict verdict) {
+    switch (verdict) {
+    case PacketVerdict::Enough:
+        return "enough";
+    case PacketVerdict::Tight:
+        return "tight";
+    case PacketVerdict::NotEnough:
+        return "not enough";
     }
-    return Need::withSpread(median, spread).chanceAbove(asMm(length));
+    return {};
+}
+
+double chanceAllExceed(std::span<const Need> parts, Length length) {
+    return normalAbove(sharedSd(parts, asMm(length)));
 }
 
 PacketVerdict judgePacket(std::span<const Need> parts, Length length) {
-    constexpr double kEnough = 0.02;
-    constexpr double kTight = 0.25;
     const double chance = chanceAllExceed(parts, length);
     if (chance <= kEnough) {
         return PacketVerdict::Enough;
     }
     return chance <= kTight ? PacketVerdict::Tight : PacketVerdict::NotEnough;
+}
+
+Length enoughFrom(std::span<const Need> parts) {
+    return Length::roundedUp(std::accumulate(parts.begin(), parts.end(), 0.0, [](double sum, const Need& need) {
+        return sum + need.exceededWith(kEnough);
+    }));
 }
 
 } // namespace rw::length

@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <span>
+#include <string_view>
 #include <vector>
 
 namespace rw::length {
@@ -28,9 +29,13 @@ enum class PacketVerdict {
     NotEnough
 };
 
+[[nodiscard]] std::string_view packetVerdictText(PacketVerdict verdict); ///< "enough", "tight", "not enough"
+
 /// The chance that all parts together need more than `length`. The parts are taken to be long and short
 /// together, as one frame's usually are, which is the careful reading.
 [[nodiscard]] double chanceAllExceed(std::span<const Need> parts, Length length);
 [[nodiscard]] PacketVerdict judgePacket(std::span<const Need> parts, Length length);
+/// The shortest length that is judged enough.
+[[nodiscard]] Length enoughFrom(std::span<const Need> parts);
 
 } // namespace rw::length

@@ -6,8 +6,6 @@
 namespace rw::length {
 
 namespace {
-bool isCross(const StringId& id) { return id.kind == StringId::Kind::Cross; }
-
 /// Where a string that runs this way begins (`from`) and ends on the inner edge.
 struct Ends2 {
     Point from;
@@ -27,14 +25,19 @@ Point carried(const Point& tip, const Point& other, double wall) {
     return {tip.x + dx / length * wall, tip.y + dy / length * wall};
 }
 
+/// Where a string leaves the frame.
+struct Exit {
+    StringId id;
+    Point at;
+};
+
 double distance(const Point& a, const Point& b) { return std::hypot(a.x - b.x, a.y - b.y); }
 
 /// Adds up one arm, string by string.
 class Walk {
 public:
-    Walk(const StringBed& bed, const Outline& outline, const CutRequest& request)
+    Walk(const StringBed& bed, const CutRequest& request)
         : m_bed(bed)
-        , m_wall(outline.wallMm)
         , m_h(request.crimp ? (request.mains.diameterMm + request.crosses.diameterMm) / 2 : 0)
         , m_mains(request.stretch ? stretchOf(request.mains) : Stretch{})
         , m_crosses(request.stretch ? stretchOf(request.crosses) : Stretch{}) {}
@@ -49,33 +52,43 @@ public:
             const Ends2 ends = endsOf(string, laid.to);
             if (!path.arm.strings.empty()) {
                 const LaidString& before = path.arm.strings.back();
-                link = distance(carried(before.end, before.from, m_wall), carried(ends.from, ends.end, m_wall));
-                if (link > kLongRunMm) {
-                    longRuns.push_back({before.id, laid.id, link});
-                }
+                link = noted({before.id, carried(before.end, before.from, before.wallMm)},
+                             {laid.id, carried(ends.from, ends.end, string.wallMm)}, longRuns);
             }
-            add(path.sums, laid.id, string.chordMm, link);
-            path.arm.strings.push_back({laid.id, laid.to, string.chordMm, ends.from, ends.end});
+            add(path.sums, laid.id, string, link);
+            path.arm.strings.push_back({laid.id, laid.to, string.chordMm, ends.from, ends.end, string.wallMm});
         }
         path.arm.pathMm = path.sums.pathMm();
         return path;
     }
 
-    /// The point outside the hoop where the first string of an arm begins.
-    [[nodiscard]] Point begin(const RouteArm& route) const {
+    /// Where the first string of an arm begins.
+    [[nodiscard]] Exit begin(const RouteArm& route) const {
         const RouteString& first = route.strings.front();
-        const Ends2 ends = endsOf(m_bed.at(first.id), first.to);
-        return carried(ends.from, ends.end, m_wall);
+        const BedString& string = m_bed.at(first.id);
+        const Ends2 ends = endsOf(string, first.to);
+        return {first.id, carried(ends.from, ends.end, string.wallMm)};
+    }
+
+    /// The straight run between two exits.
+    static double noted(const Exit& from, const Exit& to, std::vector<LongRun>& longRuns) {
+        const double run = distance(from.at, to.at);
+        if (run > kLongRunMm) {
+            const bool across = from.at.x * to.at.x < 0 && from.at.y < 0 && to.at.y < 0;
+            longRuns.push_back({from.id, to.id, run, across});
+        }
+        return run;
     }
 
 private:
-    void add(PathSums& sums, const StringId& id, double chordMm, double linkMm) const {
+    void add(PathSums& sums, const StringId& id, const BedString& string, double linkMm) const {
         const double crimp = m_h > 0 ? m_bed.crimpOf(id, m_h) : 0;
-        const double path = chordMm + 2 * m_wall + linkMm + crimp;
-        const Stretch& stretch = isCross(id) ? m_crosses : m_mains;
+        const double walls = 2 * string.wallMm;
+        const double path = string.chordMm + walls + linkMm + crimp;
+        const Stretch& stretch = id.isMain() ? m_mains : m_crosses;
         const double slack = path / (1 + stretch.share);
-        sums += {.chordsMm = chordMm,
-                 .wallsMm = 2 * m_wall,
+        sums += {.chordsMm = string.chordMm,
+                 .wallsMm = walls,
                  .linksMm = linkMm,
                  .crimpMm = crimp,
                  .slackMm = slack,
@@ -83,7 +96,6 @@ private:
     }
 
     const StringBed& m_bed;
-    double m_wall;
     double m_h;
     Stretch m_mains;
     Stretch m_crosses;
@@ -108,12 +120,14 @@ PathSums PiecePath::sums() const {
     return sums;
 }
 
-PiecePath pathOf(const RoutedPiece& piece, const StringBed& bed, const Outline& outline, const CutRequest& request) {
-    const Walk walk(bed, outline, request);
+PiecePath pathOf(const RoutedPiece& piece, const StringBed& bed, const CutRequest& request) {
+    const Walk walk(bed, request);
     PiecePath path{piece.role, {}, {}};
     path.arms.reserve(piece.arms.size());
     const double halfLoop =
-        piece.arms.size() == 2 ? distance(walk.begin(piece.arms.front()), walk.begin(piece.arms.back())) / 2 : 0;
+        piece.arms.size() == 2
+            ? Walk::noted(walk.begin(piece.arms.front()), walk.begin(piece.arms.back()), path.longRuns) / 2
+            : 0;
     for (const RouteArm& arm : piece.arms) {
         path.arms.push_back(walk.arm(arm, halfLoop, path.longRuns));
     }

@@ -27,6 +27,7 @@ struct LongRun {
     StringId from;
     StringId to;
     double lengthMm;
+    bool acrossThroat; ///< from one side to the other, below the middle
 };
 
 struct ArmPath {
@@ -49,7 +50,6 @@ constexpr double kLongRunMm = 60;
 /// points carried one wall further along the string, crimp where the request asks for it. Two arms that begin
 /// in one centre loop have half of it each. Each string, with the link before it, stretches as its own half
 /// does.
-[[nodiscard]] PiecePath pathOf(const RoutedPiece& piece, const StringBed& bed, const Outline& outline,
-                               const CutRequest& request);
+[[nodiscard]] PiecePath pathOf(const RoutedPiece& piece, const StringBed& bed, const CutRequest& request);
 
 } // namespace rw::length

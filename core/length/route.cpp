@@ -16,19 +16,6 @@ struct Place {
 RunsTo toEnd(HoopEnd end) { return end == HoopEnd::Head ? RunsTo::Head : RunsTo::Throat; }
 RunsTo toSide(Side side) { return side == Side::Left ? RunsTo::Left : RunsTo::Right; }
 
-bool isInPattern(const StringId& id, int mains, int crosses) {
-    switch (id.kind) {
-    case Kind::MainLeft:
-    case Kind::MainRight:
-        return 1 <= id.number && id.number <= mains / 2;
-    case Kind::MainCentre:
-        return id.number == 0 && mains % 2 != 0;
-    case Kind::Cross:
-        return 1 <= id.number && id.number <= crosses;
-    }
-    return false;
-}
-
 Side sideOf(const StringId& main, Side whenCentre) {
     switch (main.kind) {
     case Kind::MainLeft:
@@ -42,8 +29,9 @@ Side sideOf(const StringId& main, Side whenCentre) {
 
 bool isCentre(const StringId& id) { return id.kind == Kind::MainCentre || (id.kind != Kind::Cross && id.number == 1); }
 
-RouteFault fault(RouteFault::Kind kind, const StringId& id, const std::optional<Place>& stopped = std::nullopt) {
-    RouteFault found{kind, id, std::nullopt, std::nullopt};
+RouteFault fault(RouteFault::Kind kind, const StringId& id, std::size_t place = 0,
+                 const std::optional<Place>& stopped = std::nullopt) {
+    RouteFault found{kind, id, std::nullopt, std::nullopt, place};
     if (stopped) {
         found.stoppedAtEnd = stopped->end;
         found.stoppedAtSide = stopped->side;
@@ -79,14 +67,14 @@ tl::expected<RouteArm, RouteFault> layArm(std::span<const StringId> order, Side 
     bool afterMain = false;
     for (const StringId& id : order) {
         const bool first = arm.strings.empty();
-        if (!isInPattern(id, mains, crosses)) {
-            return tl::unexpected(fault(RouteFault::Kind::NotInPattern, id));
+        if (!id.isInPattern(mains, crosses)) {
+            return tl::unexpected(fault(RouteFault::Kind::NotInPattern, id, arm.strings.size()));
         }
         if (id.kind == Kind::Cross) {
             // From cross to cross the string may run along the hoop as far as it likes; from a main to a
             // cross it stays at that end.
             if (!first && afterMain && halfOf(id.number, crosses) != at.end) {
-                return tl::unexpected(fault(RouteFault::Kind::BeginsElsewhere, id, at));
+                return tl::unexpected(fault(RouteFault::Kind::BeginsElsewhere, id, arm.strings.size(), at));
             }
             at = {halfOf(id.number, crosses), otherSide(at.side)};
             arm.strings.push_back({id, toSide(at.side)});
@@ -98,7 +86,7 @@ tl::expected<RouteArm, RouteFault> layArm(std::span<const StringId> order, Side 
         }
         const Side mainSide = sideOf(id, at.side);
         if (!first && mainSide != at.side) {
-            return tl::unexpected(fault(RouteFault::Kind::BeginsElsewhere, id, at));
+            return tl::unexpected(fault(RouteFault::Kind::BeginsElsewhere, id, arm.strings.size(), at));
         }
         at = {otherEnd(at.end), mainSide};
         arm.strings.push_back({id, toEnd(at.end)});
@@ -135,10 +123,10 @@ std::optional<RouteFault> faultIn(std::span<const RouteArm> arms, HoopEnd start,
         }
         for (std::size_t i = 0; i < order.size(); ++i) {
             if (relaid->strings[i].to != arm.strings[i].to) {
-                return fault(RouteFault::Kind::RunsElsewhere, order[i]);
+                return fault(RouteFault::Kind::RunsElsewhere, order[i], i);
             }
             if (++slot(order[i]) > 1) {
-                return fault(RouteFault::Kind::LaidTwice, order[i]);
+                return fault(RouteFault::Kind::LaidTwice, order[i], i);
             }
         }
     }

@@ -40,6 +40,7 @@ struct RouteFault {
     std::optional<StringId> string;      ///< none for EmptyArm
     std::optional<HoopEnd> stoppedAtEnd; ///< where the string before it stopped
     std::optional<Side> stoppedAtSide;
+    std::size_t place = 0; ///< in its arm, from 0 on
 };
 
 /// Which half of the hoop a cross lies in by its number; of an odd number the middle one counts as the

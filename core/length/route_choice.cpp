@@ -2,6 +2,7 @@
 #include "core/length/route_choice.h"
 
 #include "core/length/impossible.h"
+#include "core/length/own_route.h"
 #include "core/length/route_template.h"
 #include "core/length/sport_defaults.h"
 
@@ -71,6 +72,27 @@ std::string_view usualRoute(const Pattern& pattern) {
     return mainsFinish(start, pattern.mains) == HoopEnd::Head ? "plain-2" : "wrap-first-2";
 }
 
+Result<RouteChoice> chooseOwnRoute(const CutRequest& request) {
+    if (request.route) {
+        return impossible("route", *request.route, "left out beside ownRoute: the job is strung by one route");
+    }
+    if (chosenMethod(request) == Method::TwoPiece) {
+        return impossible("method", std::string(methodText(Method::TwoPiece)),
+                          "one-piece or left out beside ownRoute: it is a route of one piece");
+    }
+    auto laid = layOwnRoute(*request.ownRoute, startsOf(request.pattern), request.pattern);
+    if (!laid) {
+        return tl::unexpected(laid.error());
+    }
+    RouteChoice choice{.method = Method::OnePiece,
+                       .route = std::string(kOwnRoute),
+                       .mainsStart = laid->start,
+                       .startAssumed = !request.pattern.mainsStart.has_value(),
+                       .pieces = {}};
+    choice.pieces.push_back({PieceRole::Whole, std::move(laid->arms)});
+    return choice;
+}
+
 RouteChoice twoPieces(const CutRequest& request) {
     const Pattern& pattern = request.pattern;
     RouteChoice choice{.method = Method::TwoPiece,
@@ -98,7 +120,7 @@ Method chosenMethod(const CutRequest& request) {
     if (request.method) {
         return *request.method;
     }
-    if (request.route) {
+    if (request.route || request.ownRoute) {
         return Method::OnePiece;
     }
     const Pattern& pattern = request.pattern;
@@ -119,6 +141,9 @@ std::vector<std::string_view> fittingRoutes(const Pattern& pattern) {
 
 Result<RouteChoice> chooseRoute(const CutRequest& request) {
     const Pattern& pattern = request.pattern;
+    if (request.ownRoute) {
+        return chooseOwnRoute(request);
+    }
     if (chosenMethod(request) == Method::TwoPiece) {
         if (request.route) {
             return impossible("route", *request.route,

@@ -17,7 +17,7 @@ struct RoutedPiece {
 /// How the job's string will lie: its method, its route, and every piece laid string by string.
 struct RouteChoice {
     Method method;
-    std::string route; ///< "" for two pieces
+    std::string route; ///< "" for two pieces, kOwnRoute for a written one
     HoopEnd mainsStart;
     bool startAssumed;    ///< nobody said which end the mains start at
     int shortCrosses = 0; ///< the k of a plain route
@@ -39,7 +39,7 @@ struct RouteChoice {
 /// Refusals: RouteUnknown {route, known}; RouteDoesNotFit {route, reason, fits, mainsASide, mainsStart,
 /// mainsFinish}, where `reason` is "mains-finish-at-head", "mains-finish-at-throat", "odd-mains" or
 /// "pattern", and `fits` lists what does, separated by ", ": "two-piece" and names of routes; ImpossibleValue
-/// {key: route} for a route with the two-piece method.
+/// {key: route} for a route with the two-piece method, and as told in own_route.h for a written one.
 [[nodiscard]] Result<RouteChoice> chooseRoute(const CutRequest& request);
 
 /// The method that a request gets.

@@ -6,41 +6,45 @@
 #include <algorithm>
 #include <cassert>
 #include <cmath>
-#include <cstdlib>
+#include <optional>
+#include <ranges>
 
 namespace rw::length {
 
 namespace {
-std::vector<double> gapsBetween(const std::vector<double>& places) {
-    std::vector<double> gaps;
-    gaps.reserve(places.size());
+Result<void> checkGaps(const std::vector<double>& places, double diameterMm, std::string_view key, double span) {
     for (std::size_t i = 1; i < places.size(); ++i) {
-        gaps.push_back(std::abs(places[i] - places[i - 1]));
-    }
-    return gaps;
-}
-
-Result<void> checkGaps(const std::vector<double>& gaps, double diameterMm, std::string_view key, double span) {
-    if (!gaps.empty() && *std::ranges::min_element(gaps) <= diameterMm) {
-        return impossible(key, span,
-                          "more than " + plainNumber(diameterMm * static_cast<double>(gaps.size())) +
-                              " mm, or the strings would touch");
+        if (places[i] - places[i - 1] <= diameterMm) {
+            return impossible(key, span,
+                              "more than " + plainNumber(diameterMm * static_cast<double>(places.size() - 1)) +
+                                  " mm, or the strings would touch");
+        }
     }
     return {};
 }
 
-/// The first and last of `others` (in their order) for which `meets` holds; they are neighbours all the way.
-template<class Meets>
-std::pair<int, int> gapsMet(int others, Meets meets) {
-    int first = 0;
-    while (first < others && !meets(first)) {
-        ++first;
-    }
-    int last = others - 1;
-    while (last > first && !meets(last)) {
-        --last;
-    }
-    return first >= last ? std::pair(0, 0) : std::pair(first, last);
+/// How far from its low end a string meets another one; nothing when it does not.
+std::optional<double> meeting(const BedString& string, const BedString& other) {
+    const Point r{string.high.x - string.low.x, string.high.y - string.low.y};
+    const Point s{other.high.x - other.low.x, other.high.y - other.low.y};
+    const Point apart{other.low.x - string.low.x, other.low.y - string.low.y};
+    const double across = r.x * s.y - r.y * s.x;
+    const double along = (apart.x * s.y - apart.y * s.x) / across;
+    const double ofOther = (apart.x * r.y - apart.y * r.x) / across;
+    const bool met = 0 < along && along < 1 && 0 < ofOther && ofOther < 1; // never for parallels: no number
+    return met ? std::optional(along * string.chordMm) : std::nullopt;
+}
+
+BedString between(const Point& low, const Point& high, double wallMm) {
+    return {low, high, std::hypot(high.x - low.x, high.y - low.y), wallMm};
+}
+
+/// Neighbours may share a hole at one end; elsewhere the one stays on its side of the other. `along` is the coordinate
+/// in which they follow one another.
+bool inOrder(const BedString& first, const BedString& second, double Point::*along, double sign) {
+    const double low = sign * (second.low.*along - first.low.*along);
+    const double high = sign * (second.high.*along - first.high.*along);
+    return low >= 0 && high >= 0 && low + high > 0;
 }
 
 std::size_t indexOf(const StringId& id, int mains) {
@@ -84,10 +88,13 @@ std::vector<double> spreadPlaces(int count, double span, double spread, double c
 }
 
 Result<StringBed> StringBed::lay(const Outline& outline, const Pattern& pattern, const BedSpans& spans,
-                                 double diameterMm) {
-    if (spans.mainsSpanMm >= outline.widthMm) {
-        return impossible("pattern.mainsSpanMm", spans.mainsSpanMm,
-                          "less than the head's width, " + plainNumber(outline.widthMm) + " mm");
+                                 double diameterMm, const BedExceptions& exceptions) {
+    const double throatSpan = exceptions.mainsThroatSpanMm.value_or(spans.mainsSpanMm);
+    for (const auto& [key, span] :
+         {std::pair{"pattern.mainsSpanMm", spans.mainsSpanMm}, std::pair{"pattern.mainsThroatSpanMm", throatSpan}}) {
+        if (span >= outline.widthMm) {
+            return impossible(key, span, "less than the head's width, " + plainNumber(outline.widthMm) + " mm");
+        }
     }
     if (spans.crossesSpanMm >= outline.lengthMm) {
         return impossible("pattern.crossesSpanMm", spans.crossesSpanMm,
@@ -98,57 +105,87 @@ Result<StringBed> StringBed::lay(const Outline& outline, const Pattern& pattern,
         return impossible("pattern.crossesCentreMm", spans.crossesCentreMm,
                           between(-most, most) + " mm, or a cross would lie outside the head");
     }
+    const std::vector<double> atHead = spreadPlaces(pattern.mains, spans.mainsSpanMm, spans.spread, 0);
+    const std::vector<double> atThroat = spreadPlaces(pattern.mains, throatSpan, spans.spread, 0);
+    const std::vector<double> up =
+        spreadPlaces(pattern.crosses, spans.crossesSpanMm, spans.spread, spans.crossesCentreMm);
+    for (const auto& apart : {checkGaps(atHead, diameterMm, "pattern.mainsSpanMm", spans.mainsSpanMm),
+                              checkGaps(atThroat, diameterMm, "pattern.mainsThroatSpanMm", throatSpan),
+                              checkGaps(up, diameterMm, "pattern.crossesSpanMm", spans.crossesSpanMm)}) {
+        if (!apart) {
+            return tl::unexpected(apart.error());
+        }
+    }
     const HoopCurve curve(outline);
     StringBed bed;
-    bed.layMains(curve, spreadPlaces(pattern.mains, spans.mainsSpanMm, spans.spread, 0));
-    std::vector<double> down = spreadPlaces(pattern.crosses, spans.crossesSpanMm, spans.spread, spans.crossesCentreMm);
-    std::ranges::reverse(down);
-    bed.layCrosses(curve, down);
-    const auto mainsApart = checkGaps(bed.m_mainGaps, diameterMm, "pattern.mainsSpanMm", spans.mainsSpanMm);
-    if (!mainsApart) {
-        return tl::unexpected(mainsApart.error());
+    bed.layMains(curve, atThroat, atHead, outline.wallMm);
+    bed.layCrosses(curve, up, outline.wallMm);
+    for (const StringPlace& given : exceptions.places) {
+        if (const auto placed = bed.place(given, pattern); !placed) {
+            return tl::unexpected(placed.error());
+        }
     }
-    const auto crossesApart = checkGaps(bed.m_crossGaps, diameterMm, "pattern.crossesSpanMm", spans.crossesSpanMm);
-    if (!crossesApart) {
-        return tl::unexpected(crossesApart.error());
+    if (const auto order = bed.checkOrder(exceptions.places); !order) {
+        return tl::unexpected(order.error());
     }
-    bed.findCrossings();
     return bed;
 }
 
-void StringBed::layMains(const HoopCurve& curve, const std::vector<double>& places) {
-    m_mains.reserve(places.size());
-    for (const double x : places) {
-        const double top = curve.top(x);
-        const double bottom = curve.bottom(x);
-        m_mains.push_back({{x, bottom}, {x, top}, top - bottom, 0, 0});
+void StringBed::layMains(const HoopCurve& curve, std::span<const double> atThroat, std::span<const double> atHead,
+                         double wallMm) {
+    m_mains.reserve(atHead.size());
+    for (std::size_t i = 0; i < atHead.size(); ++i) {
+        m_mains.push_back(
+            between(Point{atThroat[i], curve.bottom(atThroat[i])}, Point{atHead[i], curve.top(atHead[i])}, wallMm));
     }
-    m_mainGaps = gapsBetween(places);
 }
 
-void StringBed::layCrosses(const HoopCurve& curve, const std::vector<double>& places) {
+void StringBed::layCrosses(const HoopCurve& curve, std::span<const double> places, double wallMm) {
     m_crosses.reserve(places.size());
-    for (const double y : places) {
+    for (const double y : places | std::views::reverse) {
         const double half = curve.halfWidth(y);
-        m_crosses.push_back({{-half, y}, {half, y}, 2 * half, 0, 0});
+        m_crosses.push_back(between(Point{-half, y}, Point{half, y}, wallMm));
     }
-    m_crossGaps = gapsBetween(places);
 }
 
-void StringBed::findCrossings() {
-    // A cross and a main meet where the one lies inside the reach of the other; the hoop has no dents, so the
-    // ones that a string meets are neighbours.
-    const auto meet = [](const BedString& main, const BedString& cross) {
-        return cross.low.x < main.low.x && main.low.x < cross.high.x;
-    };
-    for (BedString& main : m_mains) {
-        std::tie(main.firstGap, main.lastGap) =
-            gapsMet(crosses(), [&](int i) { return meet(main, m_crosses[static_cast<std::size_t>(i)]); });
+Result<void> StringBed::place(const StringPlace& given, const Pattern& pattern) {
+    const std::string key = "points." + given.id.text();
+    if (!given.id.isInPattern(pattern.mains, pattern.crosses)) {
+        return impossible("points", given.id.text(),
+                          "a string of the pattern: " + stringsOfPattern(pattern.mains, pattern.crosses));
     }
-    for (BedString& cross : m_crosses) {
-        std::tie(cross.firstGap, cross.lastGap) =
-            gapsMet(mains(), [&](int i) { return meet(m_mains[static_cast<std::size_t>(i)], cross); });
+    const bool main = given.id.isMain();
+    const double apart = main ? given.high.y - given.low.y : given.high.x - given.low.x;
+    if (apart <= 0) {
+        return refuse(Code::ImpossibleValue,
+                      {{"key", key},
+                       {"expected", main ? "two points of which the head's lies nearer to the tip than the throat's"
+                                         : "two points of which the right one lies right of the left one"}});
     }
+    std::vector<BedString>& strings = main ? m_mains : m_crosses;
+    BedString& string = strings[indexOf(given.id, mains())];
+    string = between(given.low, given.high, given.wallMm.value_or(string.wallMm));
+    return {};
+}
+
+Result<void> StringBed::checkOrder(std::span<const StringPlace> places) const {
+    for (const StringPlace& given : places) {
+        const bool main = given.id.isMain();
+        const std::vector<BedString>& strings = main ? m_mains : m_crosses;
+        const std::size_t at = indexOf(given.id, mains());
+        // Mains follow one another to the right, crosses toward the throat.
+        double Point::*const along = main ? &Point::x : &Point::y;
+        const double sign = main ? 1 : -1;
+        const bool afterLast = at == 0 || inOrder(strings[at - 1], strings[at], along, sign);
+        const bool beforeNext = at + 1 == strings.size() || inOrder(strings[at], strings[at + 1], along, sign);
+        if (!afterLast || !beforeNext) {
+            return refuse(Code::ImpossibleValue,
+                          {{"key", "points." + given.id.text()},
+                           {"expected", std::string("a string between its neighbours; it may share a hole with one of "
+                                                    "them at one end")}});
+        }
+    }
+    return {};
 }
 
 const BedString& StringBed::at(const StringId& id) const {
@@ -161,11 +198,15 @@ double StringBed::longestCross() const { return std::ranges::max(m_crosses, {}, 
 
 double StringBed::crimpOf(const StringId& id, double h) const {
     const BedString& string = at(id);
-    const std::vector<double>& gaps = id.kind == StringId::Kind::Cross ? m_mainGaps : m_crossGaps;
     double crimp = 0;
-    for (int gap = string.firstGap; gap < string.lastGap; ++gap) {
-        const double g = gaps[static_cast<std::size_t>(gap)];
-        crimp += std::hypot(g, h) - g;
+    std::optional<double> last;
+    for (const BedString& other : id.isMain() ? m_crosses : m_mains) {
+        const auto met = meeting(string, other);
+        if (met && last) {
+            const double gap = std::abs(*met - *last);
+            crimp += std::hypot(gap, h) - gap;
+        }
+        last = met ? met : last;
     }
     return crimp;
 }

@@ -25,6 +25,26 @@ QString partWord(const QString& part) {
     return part == QLatin1String("whole") ? WhyWords::tr("whole piece") : WhyWords::tr("short side");
 }
 
+QString setJudged(const QString& verdict, const QString& set, const QString& chance) {
+    if (verdict == QLatin1String("enough")) {
+        return WhyWords::tr("The set of %1 is enough; the job needs more %2.").arg(set, chance);
+    }
+    return (verdict == QLatin1String("tight")
+                ? WhyWords::tr("The set of %1 is tight: the job needs more %2. Measure the mains first.")
+                : WhyWords::tr("The set of %1 is not enough: the job needs more %2."))
+        .arg(set, chance);
+}
+
+QString setUsed(const QString& use, const QString& first, const QString& chance) {
+    if (use == QLatin1String("halved")) {
+        return WhyWords::tr("Halved, %1 each; the worse-off half comes short %2.").arg(first, chance);
+    }
+    return (use == QLatin1String("whole")
+                ? WhyWords::tr("Used whole, %1 measured for the short side; the worse-off side comes short %2.")
+                : WhyWords::tr("%1 measured for the mains, the rest for the crosses; the worse-off comes short %2."))
+        .arg(first, chance);
+}
+
 QString ownJobs(const QString& part, long jobs, long measured) {
     if (jobs == 1) {
         return measured == 1 ? WhyWords::tr("The %1 from one job of the shop's own, with its tails measured.").arg(part)
@@ -108,6 +128,18 @@ QString whyText(const length::Why& why, const QLocale& locale) {
     case Kind::CeilingDecides:
         return WhyWords::tr("The shortest cut whose chance of coming short is within the owner's ceiling, %1.")
             .arg(chanceText(why.value, locale));
+    case Kind::SetJudged:
+        return setJudged(text, aboutLengthText(why.value, locale), chanceText(why.other, locale));
+    case Kind::SetUsed:
+        return setUsed(text, aboutLengthText(why.value, locale), chanceText(why.other, locale));
+    case Kind::SetSaferInOne:
+        return WhyWords::tr("Safer in one piece, %1: it needs %2 and comes short %3.")
+            .arg(text, aboutLengthText(why.value, locale), chanceText(why.other, locale));
+    case Kind::SetSaferWithClamp:
+        return WhyWords::tr("With a starting clamp and a bridge string for the last %1 it comes short %2.")
+            .arg(aboutLengthText(why.value, locale), chanceText(why.other, locale));
+    case Kind::SetEnoughFrom:
+        return WhyWords::tr("A set would be enough from %1 on.").arg(aboutLengthText(why.value, locale));
     case Kind::CrossesFromThroat:
         return WhyWords::tr("Crosses from the throat up: make sure that this frame's maker allows it.");
     case Kind::LongOutsideRun:

@@ -53,8 +53,9 @@ TEST(CutPlanJson, TwoPiecesKeyByKey) {
                             "throatExponent", "wallMm", "standsOn"));
     EXPECT_THAT(keysAt(json, "\"pieces\"", 6),
                 ElementsAre("name", "arms", "wallsMm", "linksMm", "crimpMm", "pathMm", "stretchPercent", "endsMm",
-                            "needMm", "cutMm", "chanceShort", "heldAtPacket", "name", "arms", "wallsMm", "linksMm",
-                            "crimpMm", "pathMm", "stretchPercent", "endsMm", "needMm", "cutMm", "chanceShort",
+                            "needMm", "needSdMm", "quantilesMm", "evidenceUsed", "cutMm", "chanceShort", "heldAtPacket",
+                            "name", "arms", "wallsMm", "linksMm", "crimpMm", "pathMm", "stretchPercent", "endsMm",
+                            "needMm", "needSdMm", "quantilesMm", "evidenceUsed", "cutMm", "chanceShort",
                             "heldAtPacket"));
     EXPECT_THAT(json, HasSubstr("\"standsOn\": \"measured\""));
     EXPECT_THAT(json, HasSubstr("\"lengthMm\": 329.000"));

@@ -22,8 +22,15 @@ FinishedPiece ending(PieceRole role, double cutMm, Outcome outcome) {
     return {.role = role, .cutMm = cutMm, .outcome = outcome};
 }
 
-Observation seen(const FinishedPiece& piece, double predictedMm = 5500, int pulledEnds = 2) {
-    return observationOf(piece, predictedMm, pulledEnds, Ends{}, "evidence[0]").value();
+constexpr double kBackAnEnd = 300 - 60; // the default reach less what stays in the knot
+
+Observation seen(const FinishedPiece& piece, double backMm = 2 * kBackAnEnd) {
+    return observationOf(piece, 5500, backMm, "evidence[0]").value();
+}
+
+Result<CutPlan> planKnowing(CutRequest request, std::vector<FinishedPiece> finished) {
+    request.finished = std::move(finished);
+    return planCut(request);
 }
 
 // need = cut - tails + (reach - knot use) an end: a tail is what is left after the knot. 300 and 60 mm by default.
@@ -31,7 +38,7 @@ TEST(FinishedPiece, TailsTellTheNeed) {
     const FinishedPiece mains = withTails(PieceRole::Mains, 5800, 700);
     EXPECT_NEAR(seen(mains).low, std::log((5800 - 700 + 2 * 240) / 5500.0), 1e-12);
     EXPECT_TRUE(seen(mains).isExact());
-    EXPECT_NEAR(seen(mains, 5500, 1).low, std::log((5800 - 700 + 240) / 5500.0), 1e-12);
+    EXPECT_NEAR(seen(mains, kBackAnEnd).low, std::log((5800 - 700 + 240) / 5500.0), 1e-12);
     FinishedPiece inWords = mains;
     inWords.tailsLowMm = 150;
     EXPECT_NEAR(seen(inWords).low, std::log((5800 - 700 + 480) / 5500.0), 1e-12);
@@ -70,18 +77,18 @@ TEST(FinishedPiece, AReelsEndTellsOnlyThatItWasEnough) {
     EXPECT_NEAR(seen(piece).high, std::log(8000 / 5500.0), 1e-12);
     const CutRequest request = inTwoPieces(defaultRequest(Sport::Tennis));
     const CutPlan before = planCut(request).value();
-    const CutPlan after = planCut(request, std::vector{piece}).value();
+    const CutPlan after = planKnowing(request, {piece}).value();
     EXPECT_NEAR(after.pieces[0].quantilesMm.p99, before.pieces[0].quantilesMm.p99, 0.1);
 }
 
 TEST(FinishedPiece, ASlipIsRefusedByName) {
     const auto refused = [](const FinishedPiece& piece) {
-        return observationOf(piece, 5500, 2, Ends{}, "evidence[3]").error().text("key");
+        return observationOf(piece, 5500, 2 * kBackAnEnd, "evidence[3]").error().text("key");
     };
     EXPECT_EQ(refused(ending(PieceRole::Mains, 580, Outcome::Enough)), "evidence[3].cutMm");
     EXPECT_EQ(refused(withTails(PieceRole::Mains, 5800, 5700)), "evidence[3].tailsMm");
     EXPECT_EQ(refused(ending(PieceRole::Mains, 58'000, Outcome::Short)), "evidence[3].cutMm");
-    EXPECT_TRUE(observationOf(ending(PieceRole::Mains, 58'000, Outcome::Enough), 5500, 2, Ends{}, "")); // true enough
+    EXPECT_TRUE(observationOf(ending(PieceRole::Mains, 58'000, Outcome::Enough), 5500, 480, "")); // true enough
 }
 
 bool says(const CutPlan& plan, Why::Kind kind, std::string_view text) {
@@ -94,7 +101,7 @@ TEST(Experience, MovesThePieceThatItIsOf) {
     const double cut = 5900;
     const double tails = cut + 480 - 1.04 * before.pieces[0].needMm; // four percent more than geometry says
     const std::vector<FinishedPiece> five(5, withTails(PieceRole::Mains, cut, tails));
-    const CutPlan after = planCut(request, five).value();
+    const CutPlan after = planKnowing(request, five).value();
     // Five jobs outweigh the belief: 5 / 0.015^2 against 1 / (0.025^2 + 0.02^2 + material).
     EXPECT_NEAR(after.pieces[0].needMm / before.pieces[0].needMm, 1.04, 0.003);
     EXPECT_EQ(after.pieces[0].predictedMm, before.pieces[0].needMm);
@@ -120,7 +127,7 @@ TEST(Experience, ShortSideAndWholeEachHaveTheirOwn) {
     };
     FinishedPiece shortSide = needed(1.03 * first.shortSide->needMm, 1);
     shortSide.shortSide = true;
-    const CutPlan ofShortSide = planCut(request, std::vector<FinishedPiece>(20, shortSide)).value();
+    const CutPlan ofShortSide = planKnowing(request, std::vector<FinishedPiece>(20, shortSide)).value();
     EXPECT_NEAR(ofShortSide.pieces[0].shortSide->needMm, 1.03 * first.shortSide->needMm, 5);
     EXPECT_EQ(ofShortSide.pieces[0].needMm, first.needMm);
     EXPECT_EQ(ofShortSide.pieces[0].shortSide->observations, 20);
@@ -128,7 +135,8 @@ TEST(Experience, ShortSideAndWholeEachHaveTheirOwn) {
     EXPECT_LT(margin(*ofShortSide.pieces[0].shortSide), margin(*first.shortSide));
     EXPECT_LE(ofShortSide.pieces[0].shortSide->chanceShort, 0.005);
 
-    const CutPlan ofWhole = planCut(request, std::vector<FinishedPiece>(20, needed(0.97 * first.needMm, 2))).value();
+    const CutPlan ofWhole =
+        planKnowing(request, std::vector<FinishedPiece>(20, needed(0.97 * first.needMm, 2))).value();
     EXPECT_NEAR(ofWhole.pieces[0].needMm, 0.97 * first.needMm, 10);
     EXPECT_EQ(ofWhole.pieces[0].shortSide->needMm, first.shortSide->needMm);
     EXPECT_LT(ofWhole.pieces[0].cut, first.cut);
@@ -144,7 +152,7 @@ TEST(Experience, IsNotHeldAtThePacket) {
         shorts.push_back(
             ending(PieceRole::Mains, static_cast<double>(first.pieces[0].cut.millimetres()), Outcome::Short));
     }
-    const CutPlan next = planCut(request, shorts).value();
+    const CutPlan next = planKnowing(request, shorts).value();
     EXPECT_FALSE(next.pieces[0].heldAtPacket);
     EXPECT_GT(cutOf(next).millimetres(), 12'200);
     EXPECT_LE(next.chanceShortJob, request.ceiling);
@@ -153,7 +161,7 @@ TEST(Experience, IsNotHeldAtThePacket) {
 TEST(Experience, OfAPieceThatTheJobDoesNotHaveIsRefused) {
     const std::vector<FinishedPiece> mains{ending(PieceRole::Whole, 11'500, Outcome::Enough),
                                            ending(PieceRole::Mains, 5800, Outcome::Enough)};
-    const auto plan = planCut(inOnePiece(defaultRequest(Sport::Tennis), "plain-2"), mains);
+    const auto plan = planKnowing(inOnePiece(defaultRequest(Sport::Tennis), "plain-2"), mains);
     ASSERT_FALSE(plan);
     EXPECT_EQ(plan.error().text("key"), "evidence[1].piece");
     EXPECT_EQ(plan.error().text("text"), "mains");

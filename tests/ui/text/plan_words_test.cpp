@@ -107,6 +107,15 @@ TEST(PlanWords, EveryReasonIsAWholeSentence) {
                                               {Kind::AbovePacket, "", 12400, 12000},
                                               {Kind::LeastCost, "", 5.5, 0},
                                               {Kind::CeilingDecides, "", 0.005, 0},
+                                              {Kind::SetJudged, "enough", 12000, 0.01},
+                                              {Kind::SetJudged, "tight", 12000, 0.1},
+                                              {Kind::SetJudged, "not enough", 12000, 0.4},
+                                              {Kind::SetUsed, "halved", 6000, 0.01},
+                                              {Kind::SetUsed, "mains and rest", 6200, 0.01},
+                                              {Kind::SetUsed, "whole", 3200, 0.01},
+                                              {Kind::SetSaferInOne, "plain-2", 11400, 0.01},
+                                              {Kind::SetSaferWithClamp, "", 300, 0.01},
+                                              {Kind::SetEnoughFrom, "", 12600, 0},
                                               {Kind::CrossesFromThroat, "", 0, 0}};
     for (const length::Why& why : reasons) {
         expectWholeSentence(whyText(why, kEnglish));
