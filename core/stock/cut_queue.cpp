@@ -60,7 +60,7 @@ public:
             }
         }
         for (std::size_t lot = 0; lot < m_lots.size(); ++lot) {
-            plan.lostMm += m_value.lostByCutting(m_lots[lot].source.length, cut[lot]);
+            plan.lostMm += m_value.lostByCutting(m_lots[lot].source.usable(), cut[lot]);
         }
     }
 
@@ -98,9 +98,9 @@ private:
         std::vector<SearchLot> lots;
         for (const QueueLot& lot : m_lots) {
             const double onceMm = (lot.source.sealed ? openingMm : 0) - lot.source.pullMm;
-            lots.push_back({lot.source.length - lot.source.gap,
-                            [&value = m_value, length = lot.source.length, onceMm](Length cut) {
-                                return cut.isPositive() ? value.lostByCutting(length, cut) + onceMm : 0;
+            lots.push_back({lot.source.usable(),
+                            [&value = m_value, usable = lot.source.usable(), onceMm](Length cut) {
+                                return cut.isPositive() ? value.lostByCutting(usable, cut) + onceMm : 0;
                             },
                             lot.pinnedTo});
         }

@@ -20,7 +20,7 @@ std::optional<NextCut> bestAmong(std::span<const CutSource> lots, bool sealed, L
         if (lots[i].sealed != sealed || !lots[i].fits(piece)) {
             continue;
         }
-        const double lostMm = value.lostByCutting(lots[i].length, piece);
+        const double lostMm = value.lostByCutting(lots[i].usable(), piece);
         if (!best || rank(i, lostMm) < rank(best->lot, best->lostMm)) {
             best = NextCut{.lot = i, .lostMm = lostMm, .opens = std::nullopt};
         }

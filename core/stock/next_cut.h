@@ -5,6 +5,7 @@
 #include "core/stock/remnant_value.h"
 #include "core/units/length.h"
 
+#include <algorithm>
 #include <optional>
 #include <span>
 
@@ -13,12 +14,13 @@ namespace rw::stock {
 /// A lot as planning sees it. All lots of one question hold one string of one owner.
 struct CutSource {
     Length length;                           ///< by the book, without what is planned there already
-    Length gap = Length::fromMillimetres(0); ///< stays on it, because the book may be wrong
+    Length gap = Length::fromMillimetres(0); ///< stays on it, because the book may be wrong; planning does not count it
     bool sealed = false;
     Instant received = {};
     double pullMm = 0; ///< how much a cut off it may lose beyond another and still be preferred: see agePullMm
 
-    [[nodiscard]] bool fits(Length piece) const { return length - gap >= piece; }
+    [[nodiscard]] Length usable() const { return std::max(length - gap, Length::fromMillimetres(0)); }
+    [[nodiscard]] bool fits(Length piece) const { return usable() >= piece; }
 };
 
 /// Where the next piece is best cut.

@@ -10,16 +10,18 @@ namespace rw::stock {
 namespace {
 using Kind = QueueReason::Kind;
 
-QueueReason whatIsLeft(std::size_t lot, Length leaves, const RemnantValue& value) {
-    QueueReason reason{.kind = Kind::LeavesUseful, .lot = lot, .leaves = leaves, .lostMm = value.likelyLost(leaves)};
-    const double useful = static_cast<double>(leaves.millimetres()) - reason.lostMm;
+QueueReason whatIsLeft(std::size_t lot, const CutSource& source, Length cut, const RemnantValue& value) {
+    const Length leaves = source.length - cut;
+    const Length usable = source.usable() - cut;
+    QueueReason reason{.kind = Kind::LeavesUseful, .lot = lot, .leaves = leaves, .lostMm = value.likelyLost(usable)};
     if (leaves > kFullEnough) {
         reason.kind = Kind::LeavesPlenty;
-    } else if (leaves < value.shortestUseful()) {
+    } else if (usable < value.shortestUseful()) {
         reason.kind = Kind::LeavesScrap;
     } else if (reason.lostMm > value.likelyLost(kFullEnough) + kWorthOpeningMm) {
         reason.kind = Kind::LeavesBadEnd;
     } else {
+        const double useful = static_cast<double>(usable.millimetres()) - reason.lostMm;
         reason.later = std::llround(useful / value.meanWantedMm());
     }
     return reason;
@@ -47,8 +49,8 @@ std::vector<QueueReason> reasonsFor(const QueuePlan& plan, std::span<const Queue
         if (source.sealed) {
             reasons.push_back({.kind = Kind::OpensSealed, .lot = lot});
         }
-        const Length leaves = source.length - cut[lot];
-        reasons.push_back(whatIsLeft(lot, leaves, value));
+        reasons.push_back(whatIsLeft(lot, source, cut[lot], value));
+        const Length leaves = reasons.back().leaves;
         if (static_cast<double>(leaves.millimetres()) < 2 * uncertaintiesMm[lot]) {
             reasons.push_back({.kind = Kind::MeasureFirst, .lot = lot, .leaves = leaves});
         }

@@ -25,9 +25,9 @@ struct QueueReason {
     Kind kind;
     std::optional<std::size_t> piece = std::nullopt;
     std::optional<std::size_t> lot = std::nullopt;
-    Length leaves = Length::fromMillimetres(0);
-    double lostMm = 0;      ///< of what it leaves
-    std::int64_t later = 0; ///< how many more of what is usually wanted it should still give
+    Length leaves = Length::fromMillimetres(0); ///< by the book, the gap among it
+    double lostMm = 0;                          ///< of what it leaves
+    std::int64_t later = 0;                     ///< how many more of what is usually wanted it should still give
 };
 
 /// What there is to say about a plan: pieces without a lot first, then each lot that is cut, then the plan itself.

@@ -59,6 +59,12 @@ TEST(NextCut, FitsBesideTheGap) {
     EXPECT_EQ(nextCut({}, mm(6'150), mixedValue()), std::nullopt);
 }
 
+TEST(NextCut, ReckonsWithoutTheGap) {
+    auto lots = opened({12.45});
+    lots[0].gap = mm(150);
+    EXPECT_EQ(nextCut(lots, mm(6'200), mixedValue())->lostMm, mixedValue().lostByCutting(mm(12'300), mm(6'200)));
+}
+
 TEST(NextCut, OpensASealedOneOnlyWhenItMust) {
     auto lots = opened({30});
     lots.push_back(sealedReel());

@@ -23,6 +23,10 @@ struct Column {
     bool opens;
 };
 
+Length usableOf(const CutSource& lot) {
+    return lot.length > lot.gap ? lot.length - lot.gap : Length::fromMillimetres(0);
+}
+
 bool isPinned(const QueuePiece& piece, const std::vector<QueueLot>& lots) {
     return std::ranges::any_of(
         lots, [&](const QueueLot& each) { return each.pinnedTo == piece.job && each.owner == piece.owner; });
@@ -46,8 +50,8 @@ std::vector<Column> columnsOf(const std::vector<QueueLot>& lots, const std::vect
                 }
             }
             const CutSource& source = lots[lot].source;
-            if (allowed && (set == 0 || cut <= source.length - source.gap)) {
-                columns.push_back({lot, set, value.lostByCutting(source.length, cut), set != 0 && source.sealed});
+            if (allowed && (set == 0 || cut <= usableOf(source))) {
+                columns.push_back({lot, set, value.lostByCutting(usableOf(source), cut), set != 0 && source.sealed});
             }
         }
     }
@@ -111,11 +115,11 @@ PlanWorth worthOf(const QueuePlan& plan, const std::vector<QueueLot>& lots, cons
                 throw std::logic_error("a piece comes off a lot that is not for it");
             }
         }
-        if (cut.isPositive() && cut > source.length - source.gap) {
+        if (cut.isPositive() && cut > usableOf(source)) {
             throw std::logic_error("more is cut off a lot than it holds");
         }
         worth.opened += cut.isPositive() && source.sealed ? 1 : 0;
-        worth.lostMm += value.lostByCutting(source.length, cut);
+        worth.lostMm += value.lostByCutting(usableOf(source), cut);
     }
     worth.leftOut = static_cast<int>(std::ranges::count(plan.placing, Placing::value_type{}));
     return worth;
