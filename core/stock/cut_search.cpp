@@ -39,12 +39,19 @@ struct Kind {
     std::size_t left; ///< how many of them have no lot yet on the way down
 };
 
+/// So much cut off a bin, and what that costs.
+struct Cut {
+    Units total;
+    double cost;
+};
+
 struct Bin {
     std::size_t lot;
     Units room;
     std::optional<JobId> pinnedTo;
     std::vector<double> cost;         ///< by units cut off
     std::vector<Units> cheapestFirst; ///< the totals that can be cut off it at all
+    std::vector<Units> gains;         ///< those that cost less than nothing, the smallest first
 
     [[nodiscard]] bool takes(const Kind& kind) const { return !kind.pinned || kind.pinned == pinnedTo; }
     [[nodiscard]] double costOf(Units total) const { return cost[static_cast<std::size_t>(total)]; }
@@ -57,6 +64,27 @@ std::uint64_t mixed(std::uint64_t bits) {
     bits = (bits ^ bits >> 30U) * 0xBF58476D1CE4E5B9U;
     bits = (bits ^ bits >> 27U) * 0x94D049BB133111EBU;
     return bits ^ bits >> 31U;
+}
+
+/// What the bins after one cost at least when so much is cut off that one. The pieces that are left have to do for all
+/// bins, so a unit of them has a price (a Lagrange multiplier), and any price gives a bound.
+struct Bound {
+    static constexpr double kUnknown = -std::numeric_limits<double>::infinity();
+
+    double freely = 0;             ///< as if every bin had all pieces to itself
+    double price = 0;              ///< of a unit
+    double atThatPrice = kUnknown; ///< of the later bins, with what their units cost
+    Units left = 0;                ///< units of pieces, before anything is cut off
+
+    [[nodiscard]] double costAfter(Units total) const {
+        return std::max(freely, atThatPrice - price * static_cast<double>(left - total));
+    }
+};
+
+/// The cheapest of some cuts when a unit has a price; of equals the smallest.
+Cut cheapestAt(double price, const std::vector<Cut>& cuts) {
+    const auto dearness = [price](const Cut& cut) { return cut.cost + price * static_cast<double>(cut.total); };
+    return *std::ranges::min_element(cuts, {}, dearness);
 }
 
 class Search {
@@ -93,8 +121,12 @@ private:
     [[nodiscard]] int weightLeft() const;
     [[nodiscard]] int leastLeftOut(std::size_t from) const;
     [[nodiscard]] double mostWeightIn(Units room) const;
-    [[nodiscard]] double leastCostAfter(std::size_t decided) const;
     [[nodiscard]] Units leastTotal(std::size_t at, std::size_t from) const;
+    [[nodiscard]] SumSet totalsLeft() const;
+    [[nodiscard]] Bound boundAfter(std::size_t at) const;
+    [[nodiscard]] std::vector<Cut> worthwhileCuts(const Bin& bin, const SumSet& totals) const;
+    void priceUnits(std::size_t at, const SumSet& totals, Bound& bound) const;
+    [[nodiscard]] bool canBeBetter(std::size_t at, double cost) const;
     void findTotals(std::size_t at);
 
     const std::vector<SearchLot>& m_lots;
@@ -108,7 +140,7 @@ private:
     std::vector<Bin> m_bins;                       ///< least room first
     std::vector<std::vector<std::size_t>> m_taken; ///< bin, kind: how many on the way down
     std::vector<std::vector<SumSet>> m_totals;     ///< bin, kind: what this and the later kinds add up to
-    std::vector<Worth> m_restAtLeast;              ///< bin: what the later bins cost and leave out at least
+    std::vector<Worth> m_restAtLeast;              ///< bin: what the later bins cost and leave out at least, now
     std::unordered_map<std::uint64_t, double> m_seen;
     std::uint64_t m_visits = 0;
     bool m_stopped = false;
@@ -162,7 +194,7 @@ bool Search::makeBins() {
     std::size_t totals = 0;
     for (std::size_t lot = 0; lot < m_lots.size(); ++lot) {
         const Units room = std::min(all, std::max<Units>(m_lots[lot].room.millimetres(), 0) / unit);
-        m_bins.push_back({lot, room, m_lots[lot].pinnedTo, {}, {}});
+        m_bins.push_back({lot, room, m_lots[lot].pinnedTo, {}, {}, {}});
         totals += static_cast<std::size_t>(room);
     }
     if (totals > kMostTotals) {
@@ -186,6 +218,9 @@ bool Search::makeBins() {
         for (Units total = 0; total <= bin.room; ++total) {
             if (m_totals[at].front().has(total)) {
                 bin.cheapestFirst.push_back(total);
+                if (bin.costOf(total) < 0) {
+                    bin.gains.push_back(total);
+                }
             }
         }
         std::ranges::stable_sort(bin.cheapestFirst, {}, [&](Units total) { return bin.costOf(total); });
@@ -254,29 +289,77 @@ Units Search::leastTotal(std::size_t at, std::size_t from) const {
     return std::max<Units>(0, unitsLeft() - elsewhere);
 }
 
-/// A bound from below on what the bins after `decided` cost, when that one may take anything.
-double Search::leastCostAfter(std::size_t decided) const {
-    if (decided + 1 == m_bins.size()) {
-        return 0;
-    }
+/// What all pieces that are left can add up to.
+SumSet Search::totalsLeft() const {
     SumSet totals(m_bins.back().room);
     for (const Kind& kind : m_kinds) {
         for (std::size_t i = 0; i < kind.left; ++i) {
             totals.add(kind.units);
         }
     }
-    double sum = 0;
-    for (std::size_t at = decided + 1; at < m_bins.size(); ++at) {
-        const Bin& bin = m_bins[at];
-        const Units least = leastTotal(at, decided);
+    return totals;
+}
+
+/// The cuts that gain more than every smaller one.
+std::vector<Cut> Search::worthwhileCuts(const Bin& bin, const SumSet& totals) const {
+    std::vector<Cut> cuts{{0, 0}};
+    for (const Units total : bin.gains) {
+        if (totals.has(total) && bin.costOf(total) < cuts.back().cost) {
+            cuts.push_back({total, bin.costOf(total)});
+        }
+    }
+    return cuts;
+}
+
+Bound Search::boundAfter(std::size_t at) const {
+    Bound bound{.left = unitsLeft()};
+    const SumSet totals = totalsLeft();
+    Units taken = 0;
+    bool gainsOnly = true;
+    for (std::size_t later = at; later < m_bins.size(); ++later) {
+        const Bin& bin = m_bins[later];
+        const Units least = leastTotal(later, at);
         const auto cheapest =
             std::ranges::find_if(bin.cheapestFirst, [&](Units total) { return total >= least && totals.has(total); });
         if (cheapest == bin.cheapestFirst.end()) {
-            return std::numeric_limits<double>::infinity();
+            bound.freely = std::numeric_limits<double>::infinity();
+            return bound;
         }
-        sum += bin.costOf(*cheapest);
+        bound.freely += later > at ? bin.costOf(*cheapest) : 0;
+        taken += *cheapest;
+        gainsOnly = gainsOnly && least == 0;
     }
-    return sum;
+    if (gainsOnly && taken > bound.left) {
+        priceUnits(at, totals, bound);
+    }
+    return bound;
+}
+
+/// The bins from `at` on would take more than there is: raises the price until they do not.
+void Search::priceUnits(std::size_t at, const SumSet& totals, Bound& bound) const {
+    std::vector<std::vector<Cut>> cuts;
+    double high = 0;
+    for (std::size_t bin = at; bin < m_bins.size(); ++bin) {
+        cuts.push_back(worthwhileCuts(m_bins[bin], totals));
+        for (const Cut& cut : cuts.back()) {
+            high = cut.total > 0 ? std::max(high, -cut.cost / static_cast<double>(cut.total)) : high;
+        }
+    }
+    double low = 0;
+    constexpr int kHalvings = 8;
+    for (int i = 0; i < kHalvings; ++i) {
+        const double price = (low + high) / 2;
+        const Units taken = std::accumulate(cuts.begin(), cuts.end(), Units{0}, [&](Units sum, const auto& ofBin) {
+            return sum + cheapestAt(price, ofBin).total;
+        });
+        (taken > bound.left ? low : high) = price;
+    }
+    bound.price = high;
+    bound.atThatPrice = 0;
+    for (std::size_t i = 1; i < cuts.size(); ++i) {
+        const Cut cheapest = cheapestAt(high, cuts[i]);
+        bound.atThatPrice += cheapest.cost + high * static_cast<double>(cheapest.total);
+    }
 }
 
 void Search::descend(std::size_t at, double costSoFar) {
@@ -287,19 +370,27 @@ void Search::descend(std::size_t at, double costSoFar) {
         keepIfBetter(costSoFar);
         return;
     }
-    m_restAtLeast[at] = {leastLeftOut(at), leastCostAfter(at)};
+    const Bound bound = boundAfter(at);
+    m_restAtLeast[at].leftOut = leastLeftOut(at);
     findTotals(at);
     const Bin& bin = m_bins[at];
     const Units least = leastTotal(at, at);
     for (const Units total : bin.cheapestFirst) {
         const double cost = costSoFar + bin.costOf(total);
-        if (!Worth{m_restAtLeast[at].leftOut, cost + m_restAtLeast[at].cost}.isBetterThan(m_bestWorth)) {
-            return;
+        m_restAtLeast[at].cost = bound.freely;
+        if (!canBeBetter(at, cost)) {
+            return; // nor can what is dearer
         }
-        if (total >= least && m_totals[at].front().has(total)) {
+        m_restAtLeast[at].cost = bound.costAfter(total);
+        if (total >= least && m_totals[at].front().has(total) && canBeBetter(at, cost)) {
             choose(at, 0, total, cost);
         }
     }
+}
+
+/// Whether what the later bins cost and leave out at least still lets the whole be better than the best.
+bool Search::canBeBetter(std::size_t at, double cost) const {
+    return Worth{m_restAtLeast[at].leftOut, cost + m_restAtLeast[at].cost}.isBetterThan(m_bestWorth);
 }
 
 /// Tries every choice of the kinds from `kind` on that adds up to `rest`.
@@ -312,8 +403,7 @@ void Search::choose(std::size_t at, std::size_t kind, Units rest, double cost) {
     const std::size_t most = m_bins[at].takes(it) ? std::min(it.left, static_cast<std::size_t>(rest / it.units)) : 0;
     for (std::size_t take = most + 1; take-- > 0 && !m_stopped;) {
         const Units then = rest - it.units * static_cast<Units>(take);
-        const Worth atLeast{m_restAtLeast[at].leftOut, cost + m_restAtLeast[at].cost};
-        if (!m_totals[at][kind + 1].has(then) || !atLeast.isBetterThan(m_bestWorth)) {
+        if (!m_totals[at][kind + 1].has(then) || !canBeBetter(at, cost)) {
             continue;
         }
         it.left -= take;

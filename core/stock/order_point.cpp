@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <map>
 
 namespace rw::stock {
 
@@ -10,21 +11,28 @@ namespace {
 constexpr double kReviewDays = 1;
 } // namespace
 
-LeadTimes::LeadTimes(std::span<const double> seen, std::span<const double> prior)
-    : m_days(seen.begin(), seen.end()) {
-    m_days.insert(m_days.end(), prior.begin(), prior.end());
-    assert(!m_days.empty() && *std::ranges::min_element(m_days) >= 0);
-    std::ranges::sort(m_days);
+LeadTimes::LeadTimes(std::span<const double> seen, std::span<const double> prior) {
+    std::map<double, int> orders;
+    for (const std::span<const double> each : {seen, prior}) {
+        for (const double days : each) {
+            assert(days >= 0);
+            ++orders[days];
+        }
+    }
+    assert(!orders.empty());
+    for (const auto& [days, count] : orders) {
+        m_mix.push_back({days, count / static_cast<double>(seen.size() + prior.size())});
+    }
 }
 
 int jobsUntilDelivery(const Demand& demand, const LeadTimes& leadTimes, const Service& service) {
     assert(service.chance >= 0.5 && service.chance <= 0.9999);
     const auto isEnough = [&](int jobs) {
         double chance = 0;
-        for (const double days : leadTimes.days()) {
-            chance += chanceOfAtMost(jobs, demand, days + kReviewDays, service.dailyRatio);
+        for (const auto& [days, likely] : leadTimes.mix()) {
+            chance += likely * chanceOfAtMost(jobs, demand, days + kReviewDays, service.dailyRatio);
         }
-        return chance >= service.chance * static_cast<double>(leadTimes.days().size());
+        return chance >= service.chance;
     };
     int tooFew = -1;
     int enough = 0;

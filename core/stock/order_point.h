@@ -15,12 +15,17 @@ public:
     /// Preconditions: not both empty, no day negative.
     explicit LeadTimes(std::span<const double> seen, std::span<const double> prior = kPrior);
 
-    [[nodiscard]] const std::vector<double>& days() const { return m_days; } ///< all equally likely
-
     static constexpr double kPrior[] = {3, 5, 7, 10};
 
+    struct Likely {
+        double days;
+        double chance;
+        bool operator==(const Likely&) const = default;
+    };
+    [[nodiscard]] const std::vector<Likely>& mix() const { return m_mix; } ///< shortest first; chances add up to 1
+
 private:
-    std::vector<double> m_days;
+    std::vector<Likely> m_mix;
 };
 
 /// How sure the owner wants to be, and how the days clump.

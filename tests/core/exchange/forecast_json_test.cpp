@@ -26,7 +26,8 @@ TEST(ForecastRequestJson, EveryKeyIsRead) {
         "leadTimes": [4, 12.5], "priorLeadDays": [6], "priorRatePerDay": 0.25, "dailyRatio": 1.4, "service": 0.95,
         "jobsLeft": 7})");
     EXPECT_EQ(request.today, 2026y / 3 / 4);
-    EXPECT_EQ(request.leadTimes.days(), (std::vector<double>{4, 6, 12.5}));
+    const double third = 1.0 / 3;
+    EXPECT_EQ(request.leadTimes.mix(), (std::vector<stock::LeadTimes::Likely>{{4, third}, {6, third}, {12.5, third}}));
     EXPECT_EQ(request.service.dailyRatio, 1.4);
     EXPECT_EQ(request.service.chance, 0.95);
     EXPECT_EQ(request.jobsLeft, 7);
@@ -38,7 +39,8 @@ TEST(ForecastRequestJson, EveryKeyIsRead) {
 
 TEST(ForecastRequestJson, WhatIsLeftOutIsAsTheGuideSays) {
     const ForecastRequest request = read(R"({"history": [{"date": "2026-03-01", "jobs": 1}], "today": "2026-03-05"})");
-    EXPECT_EQ(request.leadTimes.days(), (std::vector<double>{3, 5, 7, 10}));
+    EXPECT_EQ(request.leadTimes.mix(),
+              (std::vector<stock::LeadTimes::Likely>{{3, 0.25}, {5, 0.25}, {7, 0.25}, {10, 0.25}}));
     EXPECT_EQ(request.service.dailyRatio, 1);
     EXPECT_EQ(request.service.chance, 0.98);
     EXPECT_EQ(request.jobsLeft, std::nullopt);

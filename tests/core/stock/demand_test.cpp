@@ -133,8 +133,10 @@ TEST(OrderPoint, AveragesOverWhatDeliveriesTook) {
 }
 
 TEST(OrderPoint, HasAPriorOfFourOrders) {
-    EXPECT_EQ(LeadTimes({}).days(), (std::vector<double>{3, 5, 7, 10}));
-    EXPECT_EQ(LeadTimes(std::vector{4.0, 12.0}).days(), (std::vector<double>{3, 4, 5, 7, 10, 12}));
+    using Mix = std::vector<LeadTimes::Likely>;
+    EXPECT_EQ(LeadTimes({}).mix(), (Mix{{3, 0.25}, {5, 0.25}, {7, 0.25}, {10, 0.25}}));
+    EXPECT_EQ(LeadTimes(std::vector{5.0, 12.0, 5.0, 5.0}).mix(),
+              (Mix{{3, 0.125}, {5, 0.5}, {7, 0.125}, {10, 0.125}, {12, 0.125}}));
     EXPECT_EQ(orderPoint(5), 5.5);
     EXPECT_EQ(orderPoint(0), 1);
     EXPECT_TRUE(isRunningShort(5, 5));
