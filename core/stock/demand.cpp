@@ -27,10 +27,10 @@ void Demand::addDay(double jobs) {
     m_days = kFading * m_days + 1;
 }
 
-double dailyRatio(std::span<const std::vector<double>> strings) {
+double dailyRatio(std::span<const std::vector<double>> rows) {
     double variance = 0;
     double mean = 0;
-    for (const std::vector<double>& days : strings) {
+    for (const std::vector<double>& days : rows) {
         if (days.size() < 2) {
             continue;
         }

@@ -32,8 +32,9 @@ private:
 };
 
 /// How the days of several strings clump: the variance of a day's jobs over their mean, pooled, at least 1. Team days
-/// bring rackets together. Each row has the days of one string.
-[[nodiscard]] double dailyRatio(std::span<const std::vector<double>> strings);
+/// bring rackets together. Each row has some weeks of one string: over longer times the seasons would count as
+/// clumping.
+[[nodiscard]] double dailyRatio(std::span<const std::vector<double>> rows);
 
 /// The chance of at most `jobs` jobs (not negative) in `days` days (positive): negative binomial with mean a t/b, made
 /// wider by days that clump (`dailyRatio` >= 1; 1 is the predictive distribution itself).

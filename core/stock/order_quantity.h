@@ -9,7 +9,7 @@ namespace rw::stock {
 
 /// What ordering and keeping cost.
 struct OrderCosts {
-    double perOrder;           ///< shipping and handling of an order, K
+    double perOrder;           ///< shipping and handling, K; of a parcel of several strings, this string's share
     double holdingRate = 0.20; ///< of its price, what keeping a reel for a year costs, h
 };
 

@@ -87,9 +87,12 @@ void planning(int queues) {
         QueueSize size;
     };
     const Row rows[] = {
-        {"up to 30 pieces, 6 lots", {4, 30, 3, 6, 50}}, {"30 pieces, 6 lots", {30, 30, 6, 6, 50}},
-        {"30, to the centimetre", {30, 30, 6, 6, 10}},  {"30, to the millimetre", {30, 30, 6, 6, 1}},
-        {"50 jobs, 6 lots", {85, 85, 6, 6, 50}},
+        {"4 to 30 pieces, 3 to 6 lots", {4, 30, 3, 6, 50, false}},
+        {"30 pieces, 6 lots", {30, 30, 6, 6, 50, false}},
+        {"30, to the centimetre", {30, 30, 6, 6, 10, false}},
+        {"30, to the millimetre", {30, 30, 6, 6, 1, false}},
+        {"50 jobs off one reel each", {85, 85, 6, 6, 50, true}},
+        {"50 jobs piece by piece", {85, 85, 6, 6, 50, false}},
     };
     for (const Row& row : rows) {
         const QueueResult result = runQueues(row.size, queues, kSeed);
@@ -114,16 +117,15 @@ void ordering(int shops) {
             return total;
         };
         const OrderingResult plain = sum(OrderRule::BelowTwoJobs);
-        const OrderingResult alone = sum(OrderRule::OrderPointAlone);
-        const OrderingResult together = sum(OrderRule::OrderPointTogether);
         std::printf("%.0f jobs a month\n", jobsPerMonth);
         const auto row = [&](const char* what, const OrderingResult& result) {
             std::printf("  %-38s %6.2f %%   0.40 %%   %+12.0f %%   %12.1f\n", what, result.withoutPercent(),
                         100 * (result.stockMetres / plain.stockMetres - 1), result.parcels);
         };
         row("order below two jobs", plain);
-        row("order point, each string alone", alone);
-        row("order point, one order together", together);
+        row("order point, a reel at a time", sum(OrderRule::ReelByReel));
+        row("order point, each string alone", sum(OrderRule::OrderPointAlone));
+        row("order point, one order together", sum(OrderRule::OrderPointTogether));
     }
 }
 

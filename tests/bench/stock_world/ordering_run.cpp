@@ -139,16 +139,18 @@ private:
 
     /// What strings sell on the whole and how days clump, from all that was seen; each string's history anew under it.
     void lookBack() {
-        std::vector<std::vector<double>> all;
+        std::vector<std::vector<double>> months; // each by itself, so that no season is taken for clumping
         double jobs = 0;
         for (const Kept& kept : m_kept) {
-            all.push_back(kept.asked);
+            for (auto day = kept.asked.begin(); kept.asked.end() - day >= kLookBackEvery; day += kLookBackEvery) {
+                months.emplace_back(day, day + kLookBackEvery);
+            }
             jobs += std::accumulate(kept.asked.begin(), kept.asked.end(), 0.0);
         }
         if (jobs <= 0) {
             return;
         }
-        m_service.dailyRatio = stock::dailyRatio(all);
+        m_service.dailyRatio = stock::dailyRatio(months);
         const double perStringAndDay = jobs / static_cast<double>(kStrings * m_kept.front().asked.size());
         for (Kept& kept : m_kept) {
             kept.demand = stock::Demand::likeOthers(perStringAndDay);
@@ -177,7 +179,8 @@ private:
             draft(positions);
             return;
         }
-        for (const stock::StringPosition& position : positions) {
+        for (stock::StringPosition& position : positions) {
+            position.reelsPerOrder = m_rule == OrderRule::ReelByReel ? 1 : position.reelsPerOrder;
             draft({position});
         }
     }
@@ -191,8 +194,13 @@ private:
                 .jobsPerDay = kept.demand.jobsPerDay(),
                 .jobsPerReel = kJobsPerReel,
                 .reelsPerOrder = stock::reelsPerOrder(reelsPerYear, static_cast<double>(kReelPrice.minor()),
-                                                      {.perOrder = static_cast<double>(kShipping.minor())}),
+                                                      {.perOrder = shippingOfALine()}),
                 .reelPrice = kReelPrice};
+    }
+
+    /// A parcel's shipping is shared by all that it brings.
+    [[nodiscard]] double shippingOfALine() const {
+        return static_cast<double>(kShipping.minor()) * std::max(1, m_parcelsSent) / std::max(1, m_linesSent);
     }
 
     void draft(const std::vector<stock::StringPosition>& positions) {
@@ -201,6 +209,8 @@ private:
             return;
         }
         Parcel parcel = newParcel();
+        ++m_parcelsSent;
+        m_linesSent += static_cast<int>(lines.size());
         for (const stock::DraftLine& line : lines) {
             parcel.reels[static_cast<std::size_t>(line.article.value())] += line.reels;
         }
@@ -236,6 +246,8 @@ private:
     std::vector<Parcel> m_parcels;
     std::vector<double> m_leadDays;
     stock::Service m_service;
+    int m_parcelsSent = 0;
+    int m_linesSent = 0;
     int m_day = 0;
     OrderingResult m_result;
 };

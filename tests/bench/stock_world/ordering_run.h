@@ -8,6 +8,7 @@ namespace rw::world {
 /// When a shop orders.
 enum class OrderRule {
     BelowTwoJobs,      ///< a reel when fewer than two jobs are left and on the way
+    ReelByReel,        ///< a reel at the order point, each string a parcel of its own
     OrderPointAlone,   ///< at the order point, each string a parcel of its own
     OrderPointTogether ///< at the order point, with what is due soon in one parcel
 };

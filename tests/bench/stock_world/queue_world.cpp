@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 #include <ctime>
+#include <numeric>
 #include <vector>
 
 namespace rw::world {
@@ -28,8 +29,9 @@ Queue nextQueue(const QueueSize& size, Dice& dice) {
     Queue queue;
     const auto wanted = static_cast<std::size_t>(dice.wholeWithin(size.fewestPieces, size.mostPieces));
     Length all = Length::fromMillimetres(0);
+    std::int64_t jobs = 0;
     while (queue.pieces.size() < wanted) {
-        const auto job = JobId::of(static_cast<std::int64_t>(queue.pieces.size()) + 1);
+        const auto job = JobId::of(++jobs);
         for (const Length piece : nextJob(Work::Mixed, dice)) {
             if (queue.pieces.size() < wanted) {
                 queue.pieces.push_back({somewhatShorter(piece, size.stepMm, dice), job, std::nullopt});
@@ -48,11 +50,14 @@ Queue nextQueue(const QueueSize& size, Dice& dice) {
     return queue;
 }
 
-stock::RemnantValue valueOfMixedWork(Dice& dice) {
+stock::RemnantValue valueOfMixedWork(bool wholeJobs, Dice& dice) {
     std::vector<Length> cuts;
     while (cuts.size() < 200) {
-        for (const Length piece : nextJob(Work::Mixed, dice)) {
-            cuts.push_back(piece);
+        const std::vector<Length> pieces = nextJob(Work::Mixed, dice);
+        if (wholeJobs) {
+            cuts.push_back(std::accumulate(pieces.begin(), pieces.end(), Length::fromMillimetres(0)));
+        } else {
+            cuts.insert(cuts.end(), pieces.begin(), pieces.end());
         }
     }
     return {stock::mixOfString(cuts, stock::mixOfFirstDay(cuts)), Length::fromMillimetres(5'000)};
@@ -61,16 +66,16 @@ stock::RemnantValue valueOfMixedWork(Dice& dice) {
 
 QueueResult runQueues(const QueueSize& size, int queues, std::uint64_t seed) {
     Dice dice(seed);
-    const stock::RemnantValue value = valueOfMixedWork(dice);
+    const stock::RemnantValue value = valueOfMixedWork(size.sameReel, dice);
     QueueResult result;
     std::vector<double> ms;
     for (int i = 0; i < queues; ++i) {
         const Queue queue = nextQueue(size, dice);
         const auto plan = [&](std::chrono::milliseconds limit) {
-            return stock::planQueue(queue.lots, queue.pieces, value, {.sameReel = false, .limit = limit});
+            return stock::planQueue(queue.lots, queue.pieces, value, {.sameReel = size.sameReel, .limit = limit});
         };
         const std::clock_t start = std::clock();
-        const stock::QueuePlan best = plan(4s);
+        const stock::QueuePlan best = plan(6s);
         const double took = 1'000.0 * static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
         ms.push_back(took);
         result.provenInTwoSeconds += best.proven && took < 2'000 ? 1 : 0;

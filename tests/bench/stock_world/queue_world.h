@@ -12,7 +12,8 @@ struct QueueSize {
     int mostPieces;
     int fewestLots;
     int mostLots;
-    int stepMm; ///< pieces are whole steps; 50 is a tape's, 1 is the worst that can be
+    int stepMm;    ///< pieces are whole steps; 50 is a tape's, 1 is the worst that can be
+    bool sameReel; ///< all pieces of a job off one lot
 };
 
 struct QueueResult {
