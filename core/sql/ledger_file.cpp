@@ -86,7 +86,13 @@ bool hasLog(const std::string& path) {
     return !error && size > 0;
 }
 
-Result<void> inspectContents(const std::string& given, const std::string& path, std::uint64_t size, int known) {
+/// How long an open file is now; 0 when nobody can say.
+std::uint64_t sizeOf(const Descriptor& file) {
+    struct stat facts {};
+    return fstat(file.get(), &facts) == 0 ? static_cast<std::uint64_t>(facts.st_size) : 0;
+}
+
+Result<void> inspectContents(const std::string& given, const std::string& path, int known) {
     const Descriptor file(path);
     if (file.get() < 0) {
         return refuseFile(Code::LedgerNotWritable, given, "it may not even be read");
@@ -115,8 +121,9 @@ Result<void> inspectContents(const std::string& given, const std::string& path, 
                       {{"ledger", given}, {"found", std::int64_t{found}}, {"known", std::int64_t{known}}});
     }
     // With a log beside it the file may have been left in the middle of taking the log's pages over, the first of which
-    // tells the new length. SQLite finishes that.
-    if (size < header.fileSize() && !hasLog(path)) {
+    // tells the new length. SQLite finishes that. The size comes last: it only grows, and where the log has gone since
+    // the header was read, all of it is in the file.
+    if (!hasLog(path) && sizeOf(file) < header.fileSize()) {
         return refuseFile(Code::LedgerDamaged, given, "the end of the file is missing");
     }
     return {};
@@ -192,9 +199,7 @@ Result<LedgerFile> inspectLedgerFile(const std::string& given, int known) {
     }
     if (exists) {
         Result<void> contents; // of one that is open here somebody looked at them before opening it
-        (void)OpenFile::unlessOpen(facts.st_dev, facts.st_ino, [&] {
-            contents = inspectContents(given, path, static_cast<std::uint64_t>(facts.st_size), known);
-        });
+        (void)OpenFile::unlessOpen(facts.st_dev, facts.st_ino, [&] { contents = inspectContents(given, path, known); });
         if (!contents) {
             return tl::unexpected(contents.error());
         }

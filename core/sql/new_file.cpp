@@ -2,15 +2,22 @@
 #include "core/sql/new_file.h"
 
 #include "core/base/world_error.h"
+#include "core/sql/open_file.h"
 
 #include <fcntl.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <cstring>
+#include <ctime>
 #include <filesystem>
+#include <string_view>
+#include <utility>
+#include <vector>
 
 namespace rw::sql {
 
@@ -27,43 +34,90 @@ namespace {
     throw LedgerLost(what);
 }
 
-/// Puts a file, or the names in a folder, on the disk. Some file systems do not know that of a folder and say so;
-/// nothing can be done about it there.
-bool sync(const std::string& path) {
-    const int fd = open(path.c_str(), O_RDONLY | O_CLOEXEC);
+/// Puts the names in a folder on the disk. Some file systems do not know that of a folder and say so; nothing can be
+/// done about it there.
+void syncFolder(const std::filesystem::path& folder) {
+    const int fd = open(folder.c_str(), O_RDONLY | O_CLOEXEC);
+    if (fd >= 0) {
+        fsync(fd);
+        close(fd);
+    }
+}
+
+void removeWithSqlitesFiles(const std::string& path) {
+    for (const char* beside : {"", "-wal", "-shm", "-journal"}) {
+        unlink((path + beside).c_str());
+    }
+}
+
+/// Whether somebody is still making it. A lock of this kind ends with its process, however that ends, and has nothing
+/// to do with the locks that SQLite holds.
+bool isBeingMade(const std::string& path) {
+    const int fd = open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NOFOLLOW | O_NONBLOCK);
     if (fd < 0) {
+        return true;
+    }
+    const bool free = flock(fd, LOCK_EX | LOCK_NB) == 0;
+    close(fd);
+    return !free;
+}
+
+bool isLeftOver(const std::string& path) {
+    constexpr std::time_t kHour = 3600; // a ledger is made in seconds; its copy takes as long as the disk does
+    struct stat facts {};
+    if (lstat(path.c_str(), &facts) != 0 || !S_ISREG(facts.st_mode) || facts.st_uid != geteuid() ||
+        facts.st_mtime > std::time(nullptr) - kHour) {
         return false;
     }
-    const bool done = fsync(fd) == 0;
-    close(fd);
-    return done;
+    bool leftOver = false;
+    (void)OpenFile::unlessOpen(facts.st_dev, facts.st_ino, [&] { leftOver = !isBeingMade(path); });
+    return leftOver;
+}
+
+/// "shop.ledger.new-XXXXXX" and "shop.ledger.version-2.new-XXXXXX" belong to shop.ledger.
+bool isNewFileOf(std::string_view name, std::string_view target) {
+    constexpr std::string_view kNew = ".new-";
+    constexpr std::string_view kVersion = ".version-";
+    constexpr std::size_t kRandom = 6;
+    if (!name.starts_with(target) || name.size() < target.size() + kNew.size() + kRandom) {
+        return false;
+    }
+    std::string_view rest = name.substr(target.size());
+    if (rest.starts_with(kVersion)) {
+        rest.remove_prefix(std::min(rest.find_first_not_of("0123456789", kVersion.size()), rest.size()));
+    }
+    return rest.starts_with(kNew) && rest.size() == kNew.size() + kRandom;
 }
 
 } // namespace
 
 NewFile::NewFile(std::string target)
     : m_target(std::move(target))
-    , m_path(m_target + ".new-XXXXXX") {
-    const int fd = mkstemp(m_path.data());
-    if (fd < 0) {
+    , m_path(m_target + ".new-XXXXXX")
+    , m_fd(mkostemp(m_path.data(), O_CLOEXEC)) {
+    if (m_fd < 0) {
         throwSystemError(errno, "creating " + m_target);
     }
-    fchmod(fd, S_IRUSR | S_IWUSR); // a umask may have taken the owner's bits away
-    close(fd);
+    fchmod(m_fd, S_IRUSR | S_IWUSR); // a umask may have taken the owner's bits away
+    flock(m_fd, LOCK_EX | LOCK_NB);
 }
 
 NewFile::~NewFile() {
+    if (m_fd >= 0) {
+        close(m_fd);
+    }
     if (!m_path.empty()) {
-        unlink(m_path.c_str());
-        unlink((m_path + "-wal").c_str());
-        unlink((m_path + "-shm").c_str());
-        unlink((m_path + "-journal").c_str());
+        removeWithSqlitesFiles(m_path);
     }
 }
 
+/// The descriptor goes before the file has its name: from then on a connection may have it open (see OpenFile).
 void NewFile::finish() {
-    if (!sync(m_path)) {
-        throwSystemError(errno, "writing " + m_target);
+    const bool synced = fsync(m_fd) == 0;
+    const int error = errno;
+    close(std::exchange(m_fd, -1));
+    if (!synced) {
+        throwSystemError(error, "writing " + m_target);
     }
 }
 
@@ -101,7 +155,24 @@ void NewFile::publishOver() {
 
 void NewFile::published() {
     m_path.clear();
-    sync(std::filesystem::path(m_target).parent_path());
+    syncFolder(std::filesystem::path(m_target).parent_path());
+}
+
+void sweepNewFiles(const std::string& target) {
+    const std::filesystem::path path(target);
+    std::vector<std::string> left; // found first: a folder that changes while it is listed may be listed wrongly
+    std::error_code error;
+    for (std::filesystem::directory_iterator each(path.parent_path(), error), end; !error && each != end;
+         each.increment(error)) {
+        if (isNewFileOf(each->path().filename().string(), path.filename().string())) {
+            left.push_back(each->path().string());
+        }
+    }
+    for (const std::string& file : left) {
+        if (isLeftOver(file)) {
+            removeWithSqlitesFiles(file);
+        }
+    }
 }
 
 } // namespace rw::sql

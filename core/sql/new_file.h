@@ -6,7 +6,8 @@
 namespace rw::sql {
 
 /// A file that is made under a name of its own beside `target` (mode 0600, whatever the umask is) and gets the target's
-/// name when it is whole. Destroyed before that, it and SQLite's files beside it are gone.
+/// name when it is whole. Destroyed before that, it and SQLite's files beside it are gone. A process that is killed
+/// leaves it; sweepNewFiles finds it then.
 class NewFile {
 public:
     explicit NewFile(std::string target); ///< throws WorldError
@@ -25,6 +26,11 @@ private:
     void published();
     std::string m_target;
     std::string m_path;
+    int m_fd; ///< locked until the file has its name, so that nobody sweeps it away
 };
+
+/// Removes what killed processes left of new files for `target` and for the copies beside it: those of this user that
+/// are an hour old and that no process is still making. What cannot be removed stays.
+void sweepNewFiles(const std::string& target);
 
 } // namespace rw::sql

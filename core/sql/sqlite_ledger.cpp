@@ -28,7 +28,7 @@ void createLedger(const std::string& path, Instant now) {
         writeFirstFacts(*connection, now);
         // Closing would move the log into the file too, but would not say when the disk had no room for it.
         if (connection->scalar("PRAGMA wal_checkpoint(TRUNCATE)") != "0") {
-            throw LedgerFull("the new ledger's log could not be moved into its file");
+            throw LedgerBusy("somebody reads the new ledger before it has its name");
         }
     }
     (void)file.publishUnlessTaken(); // somebody else's, written meanwhile, serves as well
@@ -83,6 +83,7 @@ Result<std::unique_ptr<Connection>> openSqliteLedger(const std::string& path, If
     if (!file) {
         return tl::unexpected(file.error());
     }
+    sweepNewFiles(file->path);
     if (!file->exists) {
         if (ifMissing == IfMissing::Refuse) {
             return refuse(Code::LedgerUnreachable, {{"ledger", path}, {"reason", "there is no such file"}});

@@ -9,6 +9,7 @@
 #include <QTemporaryDir>
 
 #include <gmock/gmock.h>
+#include <sqlite3.h>
 #include <sys/resource.h>
 
 #include <csignal>
@@ -25,6 +26,43 @@ void noFileBeyond(rlim_t bytes) {
     const rlimit limit{bytes, bytes};
     setrlimit(RLIMIT_FSIZE, &limit);
 }
+
+/// A disk on which a database's log still fits and what the log has to go into does not: the place between the two is
+/// a few kilobytes wide and moves with the schema, so no limit on a real disk finds it for sure. From here on, for this
+/// process, writing a database's own file beyond its first pages is answered with `answer`.
+class NoRoomForTheLog {
+public:
+    static void from(int answer) {
+        s_answer = answer;
+        s_system = sqlite3_vfs_find(nullptr);
+        s_ours = *s_system;
+        s_ours.zName = "no room for the log";
+        s_ours.xOpen = open;
+        sqlite3_vfs_register(&s_ours, 1);
+    }
+
+private:
+    static int open(sqlite3_vfs*, const char* name, sqlite3_file* file, int flags, int* flagsFound) {
+        const int code = s_system->xOpen(s_system, name, file, flags, flagsFound);
+        if (code == SQLITE_OK && (flags & SQLITE_OPEN_MAIN_DB) != 0) {
+            s_systemsMethods = file->pMethods;
+            s_methods = *file->pMethods;
+            s_methods.xWrite = write;
+            file->pMethods = &s_methods;
+        }
+        return code;
+    }
+    static int write(sqlite3_file* file, const void* bytes, int amount, sqlite3_int64 at) {
+        constexpr sqlite3_int64 kRoom = 40'000;
+        return at < kRoom ? s_systemsMethods->xWrite(file, bytes, amount, at) : s_answer;
+    }
+
+    static inline int s_answer = SQLITE_OK;
+    static inline sqlite3_vfs* s_system = nullptr;
+    static inline sqlite3_vfs s_ours{};
+    static inline const sqlite3_io_methods* s_systemsMethods = nullptr;
+    static inline sqlite3_io_methods s_methods{};
+};
 
 std::string whatIsThrown(const std::function<void()>& work) {
     try {
@@ -83,6 +121,22 @@ TEST(FullDisk, ALedgerThatCannotBeMadeLeavesNothing) {
             << room;
         EXPECT_TRUE(std::filesystem::is_empty(folder.path().toStdString())) << room;
     }
+}
+
+// Its log was written whole, and the disk is full when the log goes into the file that gets the ledger's name.
+TEST(FullDisk, ANewLedgerIsWholeInItsFileOrIsNone) {
+    const QTemporaryDir folder;
+    const auto path = folder.filePath(QStringLiteral("shop.ledger")).toStdString();
+    const auto making = [&](int answer) {
+        return inOtherProcess([&] {
+            NoRoomForTheLog::from(answer);
+            return whatIsThrown([&] { (void)mustOpen(path); });
+        });
+    };
+    EXPECT_EQ(making(SQLITE_FULL), "full");
+    EXPECT_TRUE(std::filesystem::is_empty(folder.path().toStdString()));
+    EXPECT_THAT(making(SQLITE_BUSY), testing::HasSubstr("somebody reads the new ledger"));
+    EXPECT_TRUE(std::filesystem::is_empty(folder.path().toStdString()));
 }
 
 TEST(FullDisk, ALedgerThatFillsUpStaysWhole) {

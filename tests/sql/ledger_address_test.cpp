@@ -53,6 +53,10 @@ TEST(PostgresAddress, IsTakenApart) {
     EXPECT_EQ(parts->password, QStringLiteral("p@ss"));
     EXPECT_EQ(parts->database, QStringLiteral("shop one"));
     EXPECT_TRUE(parts->options.endsWith(QStringLiteral(" sslmode='require'")));
+    for (const char* bound :
+         {"connect_timeout", "keepalives_idle", "keepalives_interval", "keepalives_count", "tcp_user_timeout"}) {
+        EXPECT_TRUE(parts->options.contains(QLatin1String(bound) + QLatin1String("='"))) << bound;
+    }
     const auto local = PostgresAddress::parse("postgresql:///shop?host=/run/postgresql&application_name=it's");
     ASSERT_TRUE(local.has_value());
     EXPECT_TRUE(local->host.isEmpty());

@@ -8,13 +8,16 @@
 
 #include <QTemporaryDir>
 
+#include <fcntl.h>
 #include <gmock/gmock.h>
+#include <sys/file.h>
 #include <sys/stat.h>
 #include <unistd.h>
 
 #include <filesystem>
 #include <fstream>
 #include <map>
+#include <set>
 #include <sstream>
 
 namespace rw::sql::test {
@@ -66,6 +69,14 @@ protected:
         return result;
     }
 
+    [[nodiscard]] std::set<std::string> names() const {
+        std::set<std::string> result;
+        for (const auto& entry : fs::directory_iterator(folder())) {
+            result.insert(entry.path().filename());
+        }
+        return result;
+    }
+
     void expectRefusedAndUntouched(Code code, const std::string& reason) const {
         const auto before = everything();
         EXPECT_EQ(refusedAs(path()), refused(code, reason));
@@ -92,6 +103,39 @@ protected:
 private:
     QTemporaryDir m_folder;
 };
+
+// A process that is killed while it makes a ledger or a copy cannot clean up.
+TEST_F(SqliteLedgerTest, WhatAKilledProcessLeftIsSweptAndNothingElse) {
+    (void)mustOpen(path());
+    const auto before = names();
+    const auto leave = [this](const std::string& name, std::chrono::minutes age) {
+        writeFile(path(name), "half a ledger");
+        fs::last_write_time(path(name), fs::file_time_type::clock::now() - age);
+    };
+    constexpr auto kOld = std::chrono::minutes(61);
+    constexpr auto kYoung = std::chrono::minutes(59);
+    leave("shop.ledger.new-aB3xY9", kOld);
+    leave("shop.ledger.new-aB3xY9-wal", kYoung);
+    leave("shop.ledger.new-aB3xY9-shm", kYoung);
+    leave("shop.ledger.version-12.new-aB3xY9", kOld);
+    const std::set<std::string> stay{"shop.ledger.new-young1",     "shop.ledger.new-made12",
+                                     "shop.ledger.new-notes",      "shop.ledger.version-1",
+                                     "shop.ledger.new-aB3xY9.txt", "shop.ledger.version-x.new-aB3xY9",
+                                     "other.ledger.new-aB3xY9"};
+    for (const std::string& name : stay) {
+        leave(name, name == "shop.ledger.new-young1" ? kYoung : kOld);
+    }
+    const int made = open(path("shop.ledger.new-made12").c_str(), O_RDONLY | O_CLOEXEC);
+    ASSERT_EQ(flock(made, LOCK_EX), 0);
+    (void)mustOpen(path());
+    close(made);
+    auto expected = before;
+    expected.insert(stay.begin(), stay.end());
+    EXPECT_EQ(names(), expected);
+    (void)mustOpen(path());
+    expected.erase("shop.ledger.new-made12");
+    EXPECT_EQ(names(), expected) << "whoever was making it has gone";
+}
 
 TEST_F(SqliteLedgerTest, ANewFileIsItsOwnersAloneWhateverTheUmask) {
     for (const mode_t mask : {0U, 0022U, 0277U}) {
