@@ -55,6 +55,7 @@ Result<desk::JobCard> cardOf(desk::Transaction& ledger, std::int64_t number,
     }
     return desk::jobCard(ledger, *job, *machine);
 }
+
 /// A card written over the ledger, or over what SQLite keeps beside it, would be the end of the shop's books.
 bool isTheLedger(const std::string& out, const std::string& ledger) {
     std::error_code ignored;

@@ -5,9 +5,11 @@
 #include "app/cli/reports.h"
 #include "core/exchange/json_text.h"
 #include "ui/documents/job_card.h"
+#include "ui/documents/whole_file.h"
 #include "ui/drawing/head_drawing.h"
 #include "ui/text/format.h"
 
+#include <QBuffer>
 #include <QDateTime>
 #include <QDir>
 #include <QImage>
@@ -43,6 +45,20 @@ tl::unexpected<Refusal> unwritable(const QString& file, std::string reason) {
     return refuse(Code::FileUnwritable, {{"file", file.toStdString()}, {"reason", std::move(reason)}});
 }
 
+QByteArray headAsPng(const desk::JobCard& card) {
+    const ui::Palette palette = ui::Palette::light();
+    QImage image(1400, 1600, QImage::Format_ARGB32_Premultiplied);
+    image.fill(palette.paper);
+    {
+        QPainter painter(&image);
+        ui::drawHead(painter, image.rect(), card.plan, {ui::HeadDetail::Page, palette});
+    }
+    QBuffer png;
+    png.open(QIODevice::WriteOnly);
+    image.save(&png, "PNG");
+    return png.data();
+}
+
 Result<QStringList> leavePapers(const desk::JobCard& card, const Reader& reader, const std::string& folder) {
     const QDir dir(ui::fromUtf8(folder));
     if (folder.empty() || !dir.mkpath(QStringLiteral("."))) {
@@ -55,16 +71,9 @@ Result<QStringList> leavePapers(const desk::JobCard& card, const Reader& reader,
     if (const auto written = ui::writeJobCardPdf(pdf, card, style); !written) {
         return tl::unexpected(written.error());
     }
-    const ui::Palette palette = ui::Palette::light();
-    QImage image(1400, 1600, QImage::Format_ARGB32_Premultiplied);
-    image.fill(palette.paper);
-    {
-        QPainter painter(&image);
-        ui::drawHead(painter, image.rect(), card.plan, {ui::HeadDetail::Page, palette});
-    }
     const QString png = dir.filePath(QStringLiteral("head.png"));
-    if (!image.save(png)) {
-        return unwritable(png, "the folder does not take it");
+    if (const auto written = ui::writeWholeFile(png, headAsPng(card)); !written) {
+        return tl::unexpected(written.error());
     }
     return QStringList{pdf, png};
 }

@@ -50,6 +50,13 @@ public:
     using WorldError::WorldError;
 };
 
+/// A file that was being written could not be, and nothing of it was kept: its disk is full or gave way. what() names
+/// the file and says why.
+class FileLost : public WorldError {
+public:
+    using WorldError::WorldError;
+};
+
 /// The work was cancelled by the person who asked for it. Nothing of the transaction was kept.
 class Cancelled : public WorldError {
 public:

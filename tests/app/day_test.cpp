@@ -13,6 +13,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace rw::cli::test {
 namespace {
 
@@ -70,6 +72,19 @@ TEST(Day, LeavesThePapersAndNothingElse) {
 TEST(Day, SaysWhereItCannotLeaveThem) {
     EXPECT_THAT(refusalOf(kDay + QStringList{QStringLiteral("--out"), QStringLiteral("/proc/day")}),
                 HasSubstr("/proc/day"));
+}
+
+TEST(Day, AFullDiskIsABrokenWorld) {
+    for (const char* paper : {"job-card.pdf", "head.png"}) {
+        const QTemporaryDir folder;
+        ASSERT_TRUE(QFile::link(QStringLiteral("/dev/full"), folder.filePath(QString::fromUtf8(paper))));
+        const Outcome run = cli(kDay + QStringList{QStringLiteral("--out"), folder.path()});
+        EXPECT_EQ(run.code, 3) << paper;
+        EXPECT_EQ(run.out, "");
+        EXPECT_THAT(run.err, HasSubstr(paper));
+        EXPECT_THAT(run.err, HasSubstr("No space left on device"));
+        EXPECT_EQ(std::ranges::count(run.err, '\n'), 1) << run.err;
+    }
 }
 
 TEST(Day, HasEveryStationAsJson) {

@@ -101,6 +101,15 @@ TEST_P(LedgerCommands, ACardIsWritten) {
                 HasSubstr("99999"));
 }
 
+TEST_P(LedgerCommands, ACardForWhichThereIsNoRoomIsABrokenWorld) {
+    const Outcome run = on("card", {QStringLiteral("--job"), QStringLiteral("2120"), QStringLiteral("--out"),
+                                    QStringLiteral("/dev/full")});
+    EXPECT_EQ(run.code, 3);
+    EXPECT_EQ(run.out, "");
+    EXPECT_EQ(run.err, "reelwright-cli: The file could not be written, and nothing of it was kept. Make room and do it "
+                       "again. (/dev/full: No space left on device)\n");
+}
+
 TEST_P(LedgerCommands, CheckNamesWhatIsWrong) {
     EXPECT_EQ(on("check").code, 0);
     EXPECT_TRUE(json("check")[QStringLiteral("whole")].toBool());

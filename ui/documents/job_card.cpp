@@ -3,13 +3,13 @@
 
 #include "ui/documents/card_painter.h"
 #include "ui/documents/card_words.h"
+#include "ui/documents/whole_file.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
 namespace rw::ui {
 
@@ -17,10 +17,6 @@ namespace {
 struct Card {
     Q_DECLARE_TR_FUNCTIONS(Card)
 };
-
-tl::unexpected<Refusal> unwritable(const QString& path, const QString& reason) {
-    return refuse(Code::FileUnwritable, {{"file", path.toStdString()}, {"reason", reason.toStdString()}});
-}
 } // namespace
 
 void paintJobCard(QPainter& painter, const QRectF& area, const desk::JobCard& card, const JobCardStyle& style) {
@@ -54,17 +50,11 @@ Result<void> writeJobCardPdf(const QString& path, const desk::JobCard& card, con
                                          a4 ? QPageLayout::Portrait : QPageLayout::Landscape,
                                          QMarginsF(margin, margin, margin, margin), QPageLayout::Millimeter));
         QPainter painter;
-        if (!painter.begin(&writer)) {
-            return unwritable(path, page.errorString());
-        }
+        painter.begin(&writer); // into memory: nothing can be in its way
         paintJobCard(painter, QRectF(0, 0, writer.width(), writer.height()), card, style);
         painter.end();
     }
-    QSaveFile file(path);
-    if (!file.open(QIODevice::WriteOnly) || file.write(page.data()) != page.size() || !file.commit()) {
-        return unwritable(path, file.errorString());
-    }
-    return {};
+    return writeWholeFile(path, page.data());
 }
 
 } // namespace rw::ui

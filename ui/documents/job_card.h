@@ -27,7 +27,7 @@ void paintJobCard(QPainter& painter, const QRectF& area, const desk::JobCard& ca
 
 enum class CardPaper { A4, A5Landscape };
 
-/// One page, fonts embedded. FileUnwritable {file, reason}; a file that was there is kept then.
+/// One page, fonts embedded, written by writeWholeFile.
 [[nodiscard]] Result<void> writeJobCardPdf(const QString& path, const desk::JobCard& card,
                                            const JobCardStyle& style = {}, CardPaper paper = CardPaper::A4);
 

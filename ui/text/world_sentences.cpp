@@ -53,6 +53,10 @@ QString sentenceFor(const std::exception_ptr& error) {
     } catch (const LedgerGuard& e) {
         return withDetail(
             WorldSentences::tr("The ledger refused this to keep its books right; nothing of it was kept."), e);
+    } catch (const FileLost& e) {
+        return withDetail(WorldSentences::tr("The file could not be written, and nothing of it was kept. "
+                                             "Make room and do it again."),
+                          e);
     } catch (const std::bad_alloc&) {
         return WorldSentences::tr("This computer has no memory left for this; nothing of it was kept.");
     } catch (const std::exception& e) {

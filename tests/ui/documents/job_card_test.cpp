@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/documents/job_card.h"
 
+#include "core/base/world_error.h"
 #include "tests/ui/canvas.h"
 #include "tests/ui/no_warnings.h"
 #include "tests/ui/sample_cards.h"
@@ -84,6 +85,11 @@ TEST(JobCardPdf, RefusesWhereItCannotWriteAndKeepsWhatWasThere) {
     const auto overFolder = writeJobCardPdf(folder.path(), samples::petra());
     ASSERT_FALSE(overFolder);
     EXPECT_EQ(overFolder.error().code(), Code::FileUnwritable);
+}
+
+TEST(JobCardPdf, OnAFullDeviceIsLost) {
+    EXPECT_THROW((void)writeJobCardPdf(QStringLiteral("/dev/full"), samples::petra()), FileLost);
+    EXPECT_TRUE(writeJobCardPdf(QStringLiteral("/dev/null"), samples::petra()));
 }
 
 Canvas painted(const desk::JobCard& card, QRect area, const Palette& palette = Palette::light()) {

@@ -207,6 +207,7 @@ TEST(Sentences, EveryKindOfBrokenWorldHasItsOwn) {
                                             worldSentence<LedgerReadOnly>("read-only"),
                                             worldSentence<LedgerBusy>("locked"),
                                             worldSentence<LedgerGuard>("lot K-2 below zero"),
+                                            worldSentence<FileLost>("card.pdf: No space left on device"),
                                             worldSentence<Cancelled>(),
                                             worldSentence<std::bad_alloc>(),
                                             worldSentence<std::runtime_error>("odd."),
