@@ -54,7 +54,7 @@ Result<Given> optionsOf(const Command& command, std::span<const std::string> wor
         } else if (i + 1 < words.size()) {
             value = words[++i];
         }
-        if (value.empty()) {
+        if (value.find_first_not_of(" \t\r\n") == std::string::npos) {
             return refuse(Code::Missing, {{"what", "value of " + name}});
         }
         given.set(name, std::move(value));

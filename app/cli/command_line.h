@@ -17,7 +17,7 @@ struct CommandLine {
 };
 
 /// The words behind the program's name. Refusals: Missing {what} for a command, a needed option or an option's value,
-/// an empty one too; UnknownKey {key, known} for a word that is none of them; ImpossibleValue for an option given
+/// a blank one too; UnknownKey {key, known} for a word that is none of them; ImpossibleValue for an option given
 /// twice. `--help` is understood anywhere, whatever else is wrong.
 [[nodiscard]] Result<CommandLine> parseCommandLine(std::span<const std::string> words);
 

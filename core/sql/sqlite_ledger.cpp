@@ -54,25 +54,14 @@ Result<void> checkContents(Connection& connection, const std::string& given) {
 }
 
 Result<std::unique_ptr<Connection>> openExisting(const std::string& path, const std::string& given, Instant now) {
-    const auto refused = [&](Code code, const WorldError& error) {
-        return refuse(code, {{"ledger", given}, {"reason", error.what()}});
-    };
-    try {
-        auto connection = Connection::openSqlite(path);
-        if (auto contents = checkContents(*connection, given); !contents) {
-            return tl::unexpected(contents.error());
-        }
-        useLog(*connection);
-        migrate(*connection, migrations(Dialect::Sqlite), now,
-                [&](int version) { copySqlite(path, path + ".version-" + std::to_string(version)); });
-        return connection;
-    } catch (const LedgerCorrupt& error) {
-        return refused(Code::LedgerDamaged, error);
-    } catch (const LedgerReadOnly& error) {
-        return refused(Code::LedgerNotWritable, error);
-    } catch (const LedgerLost& error) {
-        return refused(Code::LedgerUnreachable, error);
+    auto connection = Connection::openSqlite(path);
+    if (auto contents = checkContents(*connection, given); !contents) {
+        return tl::unexpected(contents.error());
     }
+    useLog(*connection);
+    migrate(*connection, migrations(Dialect::Sqlite), now,
+            [&](int version) { copySqlite(path, path + ".version-" + std::to_string(version)); });
+    return connection;
 }
 
 } // namespace
@@ -83,14 +72,26 @@ Result<std::unique_ptr<Connection>> openSqliteLedger(const std::string& path, If
     if (!file) {
         return tl::unexpected(file.error());
     }
-    sweepNewFiles(file->path);
-    if (!file->exists) {
-        if (ifMissing == IfMissing::Refuse) {
-            return refuse(Code::LedgerUnreachable, {{"ledger", path}, {"reason", "there is no such file"}});
-        }
-        createLedger(file->path, now);
+    const auto refused = [&](Code code, const std::string& reason) {
+        return refuse(code, {{"ledger", path}, {"reason", reason}});
+    };
+    if (!file->exists && ifMissing == IfMissing::Refuse) {
+        return refused(Code::LedgerUnreachable, "there is no such file");
     }
-    return openExisting(file->path, path, now);
+    sweepNewFiles(file->path);
+    // Nobody has worked here yet and nothing of it can be lost: what stands in the way is a refusal.
+    try {
+        if (!file->exists) {
+            createLedger(file->path, now);
+        }
+        return openExisting(file->path, path, now);
+    } catch (const LedgerCorrupt& error) {
+        return refused(Code::LedgerDamaged, error.what());
+    } catch (const LedgerReadOnly& error) {
+        return refused(Code::LedgerNotWritable, error.what());
+    } catch (const LedgerLost& error) {
+        return refused(Code::LedgerUnreachable, error.what());
+    }
 }
 
 } // namespace rw::sql

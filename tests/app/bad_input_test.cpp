@@ -141,7 +141,9 @@ TEST(BadInput, LedgersThatAreNone) {
         EXPECT_THAT(refused(text), HasSubstr("not a ledger"));
         EXPECT_THAT(refused(folder.path()), HasSubstr("folder"));
         EXPECT_THAT(refused(QStringLiteral("/no/such/folder/shop.ledger")), HasSubstr("/no/such/folder"));
+        EXPECT_THAT(refused(QStringLiteral("/proc/shop.ledger")), HasSubstr("/proc/shop.ledger cannot be opened"));
         EXPECT_THAT(refused(QString()), HasSubstr("missing"));
+        EXPECT_THAT(refused(QStringLiteral(" \n")), HasSubstr("missing"));
         EXPECT_THAT(refused(QStringLiteral("postgresql://nobody@localhost:1/none")), HasSubstr("cannot be opened"));
     }
     QFile file(text);

@@ -78,7 +78,7 @@ CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
         cut.length = lengthText(piece.piece.current().cut->length, locale);
         cut.source = lot.isEmpty()
                          ? sourceWord(piece.piece.source)
-                         : Card::tr("cut off %1, which holds %2 now").arg(lot, lengthText(piece.leavesOnLot, locale));
+                         : Card::tr("cut off %1, which holds %2 now").arg(lot, heldText(piece.leavesOnLot, locale));
         return cut;
     }
     if (!piece.lot) {

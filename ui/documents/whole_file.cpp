@@ -3,29 +3,49 @@
 
 #include "core/base/world_error.h"
 
+#include <QFileInfo>
 #include <QSaveFile>
 
 namespace rw::ui {
 
-Result<void> writeWholeFile(const QString& path, const QByteArray& bytes) {
-    QSaveFile file(path);
+namespace {
+tl::unexpected<Refusal> unwritable(const QFileDevice& file, const QString& reason) {
+    return refuse(Code::FileUnwritable, {{"file", file.fileName().toStdString()}, {"reason", reason.toStdString()}});
+}
+
+FileLost lost(const QFileDevice& file) {
+    return FileLost(file.fileName().toStdString() + ": " + file.errorString().toStdString());
+}
+
+Result<void> writeInto(QFileDevice& file, const QByteArray& bytes) {
     // Without a buffer: what is kept back for later fails later, where Qt has forgotten why.
     if (!file.open(QIODevice::WriteOnly | QIODevice::Unbuffered)) {
-        return refuse(Code::FileUnwritable,
-                      {{"file", path.toStdString()}, {"reason", file.errorString().toStdString()}});
+        return unwritable(file, file.errorString());
     }
-    const auto lost = [&] { return FileLost(path.toStdString() + ": " + file.errorString().toStdString()); };
     for (qsizetype written = 0; written < bytes.size();) {
         const qint64 more = file.write(bytes.constData() + written, bytes.size() - written);
         if (more <= 0) {
-            throw lost();
+            throw lost(file);
         }
         written += more;
     }
-    if (!file.commit()) {
-        throw lost();
-    }
     return {};
+}
+} // namespace
+
+Result<void> writeWholeFile(const QString& path, const QByteArray& bytes) {
+    const QFileInfo there(path);
+    if (there.exists() && !there.isFile()) {
+        // A QSaveFile would put a file in the place of a device, if this user may.
+        QFile device(path);
+        return there.isDir() ? unwritable(device, QStringLiteral("it is a folder")) : writeInto(device, bytes);
+    }
+    QSaveFile file(path);
+    const auto written = writeInto(file, bytes);
+    if (written && !file.commit()) {
+        throw lost(file);
+    }
+    return written;
 }
 
 } // namespace rw::ui

@@ -8,6 +8,7 @@
 #include "tests/ui/sample_plans.h"
 
 #include <QFile>
+#include <QFileInfo>
 #include <QRegularExpression>
 #include <QTemporaryDir>
 
@@ -90,6 +91,9 @@ TEST(JobCardPdf, RefusesWhereItCannotWriteAndKeepsWhatWasThere) {
 TEST(JobCardPdf, OnAFullDeviceIsLost) {
     EXPECT_THROW((void)writeJobCardPdf(QStringLiteral("/dev/full"), samples::petra()), FileLost);
     EXPECT_TRUE(writeJobCardPdf(QStringLiteral("/dev/null"), samples::petra()));
+    for (const char* device : {"/dev/full", "/dev/null"}) {
+        EXPECT_FALSE(QFileInfo(QString::fromUtf8(device)).isFile()) << device << " was replaced by a card";
+    }
 }
 
 Canvas painted(const desk::JobCard& card, QRect area, const Palette& palette = Palette::light()) {
