@@ -214,7 +214,7 @@ private:
                      QStringLiteral("%1 cut off %2")
                          .arg(ui::lengthText(piece.piece.planned, m_reader.locale),
                               printable(ui::fromUtf8(done->lot->tag))),
-                     {QStringLiteral("the reel holds %1 now").arg(ui::lengthText(done->lot->length, m_reader.locale))});
+                     {QStringLiteral("the reel holds %1 now").arg(ui::heldText(done->lot->length, m_reader.locale))});
             }
             return {};
         });

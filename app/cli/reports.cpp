@@ -96,8 +96,8 @@ QStringList stockLines(const desk::ShelfString& string, const Reader& reader) {
     const QLocale& locale = reader.locale;
     QStringList lines;
     lines << words(string.article.code) + QStringLiteral("  ") + articleText(string.article, locale);
-    lines << QStringLiteral("   %1; %2 of about %3")
-                 .arg(ui::holdingText(string.holding, locale), ui::jobsText(string.wholeJobs),
+    lines << QStringLiteral("   %1; %2, about %3 each")
+                 .arg(ui::holdingText(string.holding, locale), ui::jobsFreeText(string),
                       ui::aboutLengthText(static_cast<double>(string.perJob.millimetres()), locale));
     if (string.runningShort) {
         lines << QStringLiteral("   ") + warning(ui::runningShortText(string));
@@ -105,10 +105,10 @@ QStringList stockLines(const desk::ShelfString& string, const Reader& reader) {
     TextTable table({Align::Left, Align::Left, Align::Left, Align::Right, Align::Right, Align::Left});
     for (const desk::ShelfLot& shelf : string.lots) {
         const QString promised = shelf.promised.isPositive()
-                                     ? ui::lengthText(shelf.promised, locale) + QStringLiteral(" promised")
+                                     ? ui::heldText(shelf.promised, locale) + QStringLiteral(" promised")
                                      : QString();
         table.add({words(shelf.lot.tag), ui::lotKindWord(shelf.lot.kind), lotState(shelf.lot),
-                   ui::lengthText(shelf.lot.length, locale), promised, ui::wholeJobsText(shelf.whole, locale)});
+                   ui::heldText(shelf.lot.length, locale), promised, ui::wholeJobsText(shelf.whole, locale)});
     }
     return lines << table.lines(3);
 }
@@ -272,11 +272,11 @@ QStringList lotLines(const desk::LotLife& life, std::size_t atMost, const Reader
         const QString sign = movement.change.isPositive() ? QStringLiteral("+") : QString();
         const std::int64_t job = i < life.jobNumbers.size() ? life.jobNumbers[i] : 0;
         table.add({ui::momentText(movement.by.at, reader.zone, reader.locale), ui::movementWord(movement.reason),
-                   sign + ui::lengthText(movement.change, reader.locale),
+                   sign + ui::heldText(movement.change, reader.locale),
                    job == 0 ? QString() : QStringLiteral("job %1").arg(job)});
     }
     return QStringList{
-               QStringLiteral("%1 holds %2").arg(words(life.lot.tag), ui::lengthText(life.lot.length, reader.locale))}
+               QStringLiteral("%1 holds %2").arg(words(life.lot.tag), ui::heldText(life.lot.length, reader.locale))}
            << table.lines(2);
 }
 

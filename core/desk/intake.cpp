@@ -17,6 +17,18 @@ std::vector<ProposedCut> cutsFor(const Intake& intake, const length::CutPlan& pl
     return cuts;
 }
 
+/// A price that is missing is missing of a string that somebody knows by its name.
+Refusal withStringsName(const Refusal& refusal, const Intake& intake) {
+    std::vector<Argument> arguments = refusal.arguments();
+    for (const StringArticle* article : {&intake.mainsArticle, &intake.crossesArticle}) {
+        if (refusal.code() == Code::Missing && refusal.number("article") == article->id->value()) {
+            arguments.push_back({"string", article->name});
+            break;
+        }
+    }
+    return Refusal(refusal.code(), std::move(arguments));
+}
+
 Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDraft& draft, Method method,
                        const std::vector<PieceProposal>& pieces, Instant now) {
     const auto list = ledger.priceLists().validOn(localDate(intake.settings.workshop.hours, now));
@@ -36,7 +48,8 @@ Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDr
                                   .customersOwn = !shops,
                                   .packet = shops && piece.lot && piece.lot->kind == LotKind::Packet});
     }
-    return quote(*list, request);
+    auto quoted = quote(*list, request);
+    return quoted ? quoted : tl::unexpected(withStringsName(quoted.error(), intake));
 }
 
 bool isAbove(const TensionPair& asked, const std::optional<Tension>& highest) {

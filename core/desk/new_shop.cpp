@@ -4,15 +4,11 @@
 #include "core/desk/lookups.h"
 #include "core/desk/settings.h"
 
-#include <algorithm>
-
 namespace rw::desk {
 
 namespace {
 constexpr int kFinestStep = 1;
 constexpr int kCoarsestStep = 1000;
-constexpr int kThinnest = 400; ///< micrometres
-constexpr int kThickest = 2000;
 
 tl::unexpected<Refusal> outOfRange(std::string_view what, std::int64_t value, std::int64_t lowest,
                                    std::int64_t highest) {
@@ -32,12 +28,6 @@ PriceLine priceOf(ChargeKind kind, const Money& amount) {
             .article = std::nullopt,
             .label = {},
             .amount = amount};
-}
-
-PriceLine priceOf(ChargeKind kind, const Money& amount, StringArticleId article) {
-    PriceLine line = priceOf(kind, amount);
-    line.article = article;
-    return line;
 }
 } // namespace
 
@@ -89,54 +79,6 @@ Result<void> setUpShop(Transaction& ledger, const NewShop& wanted, Instant now) 
     prices.lines.push_back(priceOf(ChargeKind::Rush, wanted.rush.value_or(Money::zero(currency))));
     ledger.priceLists().add(prices);
     return {};
-}
-
-Result<StringArticle> addString(Transaction& ledger, const NewString& wanted, Instant now) {
-    StringArticle article = wanted.article;
-    const auto code = wordsOf("code", article.code, kLongestTag);
-    if (!code) {
-        return tl::unexpected<Refusal>(code.error());
-    }
-    const auto name = wordsOf("name", article.name, kLongestFrameName);
-    if (!name) {
-        return tl::unexpected<Refusal>(name.error());
-    }
-    const auto colour = maybeWordsOf("colour", article.colour, kLongestMark);
-    if (!colour) {
-        return tl::unexpected<Refusal>(colour.error());
-    }
-    if (article.diameterMicrometres < kThinnest || article.diameterMicrometres > kThickest) {
-        return refuse(Code::OutOfRange, {{"what", std::string("thickness")},
-                                         {"text", std::to_string(article.diameterMicrometres / 1000.0)},
-                                         {"lowest", std::string("0.4 mm")},
-                                         {"highest", std::string("2 mm")}});
-    }
-    const auto strings = ledger.strings().all();
-    if (std::ranges::any_of(strings, [&](const StringArticle& other) { return other.code == *code; })) {
-        return refuse(Code::ImpossibleValue, {{"key", std::string("code")},
-                                              {"text", *code},
-                                              {"expected", std::string("a code that no other string has")}});
-    }
-    const CivilDate today = localDate(readSettings(ledger.shop()).workshop.hours, now);
-    const auto prices = ledger.priceLists().validOn(today);
-    if (!prices) {
-        return refuse(Code::Missing, {{"what", std::string("price list")}});
-    }
-    for (const auto& amount : {std::optional(wanted.fullBed), wanted.halfBed}) {
-        if (amount && !(amount->currency() == prices->currency)) {
-            return mismatch(amount->currency(), prices->currency);
-        }
-    }
-    article.code = *code;
-    article.name = *name;
-    article.colour = *colour;
-    article.id = ledger.strings().add(article);
-    std::vector<PriceLine> lines{priceOf(ChargeKind::FullBed, wanted.fullBed, *article.id)};
-    if (wanted.halfBed) {
-        lines.push_back(priceOf(ChargeKind::HalfBed, *wanted.halfBed, *article.id));
-    }
-    ledger.priceLists().addLines(*prices, lines);
-    return article;
 }
 
 } // namespace rw::desk

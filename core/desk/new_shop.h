@@ -6,7 +6,8 @@
 #include <optional>
 #include <string>
 
-// What a shop's first day takes before a racket can be taken in: who works there, a machine, prices, a string.
+// What a shop's first day takes before a racket can be taken in: who works there, a machine, prices; and a string
+// (core/desk/sold_string.h).
 namespace rw::desk {
 
 struct NewShop {
@@ -23,14 +24,5 @@ struct NewShop {
 /// Sets an empty ledger up: open Monday to Saturday from 10 to 18 until the shop says otherwise. Missing {name,
 /// machine}, TooLong, OutOfRange (the step), CurrencyMismatch; ImpossibleValue when somebody works here already.
 [[nodiscard]] Result<void> setUpShop(Transaction& ledger, const NewShop& shop, Instant now);
-
-struct NewString {
-    StringArticle article;
-    Money fullBed;
-    std::optional<Money> halfBed; ///< nothing: it is not sold by the half
-};
-/// A string the shop sells from now on, with its price on today's list. Missing {code, name}, TooLong, OutOfRange (its
-/// thickness), CurrencyMismatch; ImpossibleValue for a code in use; Missing {price list}.
-[[nodiscard]] Result<StringArticle> addString(Transaction& ledger, const NewString& string, Instant now);
 
 } // namespace rw::desk

@@ -57,14 +57,13 @@ Result<std::vector<ShelfString>> shelf(Transaction& ledger) {
                            .lots = {},
                            .holding = {Length::fromMillimetres(0), Length::fromMillimetres(0)},
                            .perJob = Length::fromMillimetres(0),
-                           .wholeJobs = 0,
+                           .wholeJobsFree = 0,
                            .runningShort = false};
         string.holding = holdingOf(mine, promised, *string.article.id, std::nullopt);
         string.perJob = perJobOf(ledger, string.article, settings);
         for (const Lot& lot : mine) {
-            const WholeJobs whole = wholeJobs(lot.length, string.perJob);
-            string.lots.push_back({lot, lot.length - uncommitted(lot, promised), whole});
-            string.wholeJobs += whole.jobs;
+            const Length free = uncommitted(lot, promised);
+            string.lots.push_back({lot, lot.length - free, wholeJobs(free, string.perJob)});
         }
         string.wholeJobsFree = wholeJobsFree(mine, promised, string.perJob);
         string.runningShort = isRunningShort(string.wholeJobsFree, settings.runningShortJobs);

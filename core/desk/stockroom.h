@@ -14,17 +14,16 @@ namespace rw::desk {
 struct ShelfLot {
     Lot lot;
     Length promised; ///< planned on this very lot
-    WholeJobs whole; ///< of the string's usual job
+    WholeJobs whole; ///< of the string's usual job, in what of it is free
 };
 
 struct ShelfString {
     StringArticle article;
     std::vector<ShelfLot> lots; ///< the shop's open ones
     Holding holding;
-    Length perJob;          ///< what one job usually takes: the mean of its last twenty, else the sport's usual plan
-    std::int64_t wholeJobs; ///< over the lots, each on its own, of what is left
-    bool runningShort;      ///< fewer whole jobs free (wholeJobsFree) than the shop wants (setting, default 2)
-    std::int64_t wholeJobsFree = 0; ///< over the lots, each on its own, without what is promised
+    Length perJob;              ///< what a whole job usually takes: the mean of its last twenty, else the usual plan
+    std::int64_t wholeJobsFree; ///< over the lots, each on its own; negative when more is promised than is there
+    bool runningShort;          ///< fewer of them than the shop wants (setting, default 2)
 };
 [[nodiscard]] Result<std::vector<ShelfString>> shelf(Transaction& ledger);
 

@@ -48,7 +48,7 @@ void CutStrip::start(const PieceInHand& inHand, const desk::CardPiece& piece, co
         m_lots->addItem(sourceWord(piece.piece.source), qint64{0});
     }
     for (const auto& lot : lots) {
-        m_lots->addItem(tr("off %1, %2 left").arg(fromUtf8(lot.tag), lengthText(lot.length)), qint64{lot.id->value()});
+        m_lots->addItem(tr("off %1, %2 left").arg(fromUtf8(lot.tag), heldText(lot.length)), qint64{lot.id->value()});
     }
     const QString role = pieceWord(piece.piece.role);
     if (piece.lot) {

@@ -78,7 +78,7 @@ void StringChoice::fillSources(PieceSource source, const std::optional<LotId>& l
     m_source->addItem(tr("off the shelf"), kProposed);
     if (const auto* chosen = string()) {
         for (const auto& there : chosen->lots) {
-            m_source->addItem(tr("off %1, %2 left").arg(fromUtf8(there.lot.tag), lengthText(there.lot.length)),
+            m_source->addItem(tr("off %1, %2 left").arg(fromUtf8(there.lot.tag), heldText(there.lot.length)),
                               qint64{there.lot.id->value()});
         }
     }

@@ -38,6 +38,15 @@ const desk::ShelfLot* ShelfModel::lotAt(const QModelIndex& index) const {
     return lot < lots.size() ? &lots[lot] : nullptr;
 }
 
+QModelIndex ShelfModel::indexOf(StringArticleId string) const {
+    for (int row = 0; row < rowCount(); ++row) {
+        if (stringAt(row).article.id == string) {
+            return index(row, 0);
+        }
+    }
+    return {};
+}
+
 QModelIndex ShelfModel::indexOf(LotId lot) const {
     for (int row = 0; row < rowCount(); ++row) {
         for (int column = 1; column < columnCount(); ++column) {

@@ -23,6 +23,7 @@ public:
     [[nodiscard]] const desk::ShelfString& stringAt(int row) const { return m_shelf[static_cast<std::size_t>(row)]; }
     [[nodiscard]] const desk::ShelfLot* lotAt(const QModelIndex& index) const; ///< nullptr on a label or a gap
     [[nodiscard]] QModelIndex indexOf(LotId lot) const;                        ///< invalid when it is not there
+    [[nodiscard]] QModelIndex indexOf(StringArticleId string) const;           ///< its label
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] int columnCount(const QModelIndex& parent = {}) const override;

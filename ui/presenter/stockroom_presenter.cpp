@@ -10,9 +10,7 @@ void StockroomPresenter::refresh() {
     read([](desk::Transaction& ledger) { return desk::shelf(ledger); },
          [this](Result<std::vector<desk::ShelfString>> shelf) {
              if (shelf) {
-                 m_shelf = std::move(*shelf);
-                 m_loaded = true;
-                 Q_EMIT shelfChanged();
+                 setShelf(std::move(*shelf));
              }
          });
     if (m_selected) {
@@ -46,11 +44,26 @@ void StockroomPresenter::loadLife() {
                        });
 }
 
-void StockroomPresenter::receive(const Receipt& receipt) {
+template<class UseCase, class Done>
+void StockroomPresenter::act(UseCase useCase, Done done) {
     if (m_acting || !somebodyWorks()) {
         return;
     }
     m_acting = true;
+    write(
+        std::move(useCase),
+        [this, done = std::move(done)](auto result) {
+            m_acting = false;
+            if (!result) {
+                Q_EMIT refused(result.error());
+                return;
+            }
+            done(*result);
+        },
+        [this] { m_acting = false; });
+}
+
+void StockroomPresenter::receive(const Receipt& receipt) {
     const desk::ReceiveLot command{receipt.tag.trimmed().toStdString(),
                                    receipt.article,
                                    receipt.kind,
@@ -60,30 +73,17 @@ void StockroomPresenter::receive(const Receipt& receipt) {
                                    receipt.shipping,
                                    receipt.batch.trimmed().toStdString(),
                                    by()};
-    write([command](desk::Transaction& ledger) { return desk::receiveLot(ledger, command); },
-          [this](Result<Lot> lot) {
-              m_acting = false;
-              if (!lot) {
-                  Q_EMIT refused(lot.error());
-                  return;
-              }
-              Q_EMIT received(*lot);
-          },
-          [this] { m_acting = false; });
+    act([command](desk::Transaction& ledger) { return desk::receiveLot(ledger, command); },
+        [this](const Lot& lot) { Q_EMIT received(lot); });
 }
 
 void StockroomPresenter::correct(LotId lot, Length measured) {
-    if (m_acting || !somebodyWorks()) {
-        return;
-    }
-    m_acting = true;
-    const desk::CorrectLot command{lot, measured, by()};
     struct Corrected {
         Lot lot;
         Length by;
     };
-    write(
-        [command](desk::Transaction& ledger) -> Result<Corrected> {
+    act(
+        [command = desk::CorrectLot{lot, measured, by()}](desk::Transaction& ledger) -> Result<Corrected> {
             const auto before = ledger.lots().get(command.lot);
             auto after = desk::correctLot(ledger, command);
             if (!after) {
@@ -92,32 +92,52 @@ void StockroomPresenter::correct(LotId lot, Length measured) {
             const Length change = before ? after->length - before->length : Length::fromMillimetres(0);
             return Corrected{std::move(*after), change};
         },
-        [this](Result<Corrected> done) {
-            m_acting = false;
-            if (!done) {
-                Q_EMIT refused(done.error());
-                return;
-            }
-            Q_EMIT corrected(done->lot, done->by);
-        },
-        [this] { m_acting = false; });
+        [this](const Corrected& done) { Q_EMIT corrected(done.lot, done.by); });
 }
 
-void StockroomPresenter::addString(const desk::NewString& string) {
-    if (m_acting) {
-        return;
-    }
-    m_acting = true;
-    write([string, now = shift().now()](desk::Transaction& ledger) { return desk::addString(ledger, string, now); },
-          [this](Result<StringArticle> article) {
-              m_acting = false;
-              if (!article) {
-                  Q_EMIT refused(article.error());
-                  return;
-              }
-              Q_EMIT stringAdded(*article);
-          },
-          [this] { m_acting = false; });
+void StockroomPresenter::addString(const desk::SoldString& string) {
+    struct Added {
+        StringArticle article;
+        std::vector<desk::ShelfString> shelf;
+    };
+    act(
+        [string, now = shift().now()](desk::Transaction& ledger) -> Result<Added> {
+            auto article = desk::addString(ledger, string, now);
+            if (!article) {
+                return tl::unexpected<Refusal>(article.error());
+            }
+            auto shelf = desk::shelf(ledger);
+            if (!shelf) {
+                return tl::unexpected<Refusal>(shelf.error());
+            }
+            return Added{std::move(*article), std::move(*shelf)};
+        },
+        [this](const Added& added) {
+            setShelf(added.shelf);
+            Q_EMIT stringAdded(added.article);
+        });
+}
+
+void StockroomPresenter::readString(StringArticleId string) {
+    read([string, now = shift().now()](desk::Transaction& ledger) { return desk::soldString(ledger, string, now); },
+         [this](const Result<desk::SoldString>& found) {
+             if (found) {
+                 Q_EMIT stringRead(*found);
+             } else {
+                 Q_EMIT refused(found.error());
+             }
+         });
+}
+
+void StockroomPresenter::changeString(const desk::SoldString& string) {
+    act([string, now = shift().now()](desk::Transaction& ledger) { return desk::changeString(ledger, string, now); },
+        [this](const StringArticle& article) { Q_EMIT stringChanged(article); });
+}
+
+void StockroomPresenter::setShelf(std::vector<desk::ShelfString> shelf) {
+    m_shelf = std::move(shelf);
+    m_loaded = true;
+    Q_EMIT shelfChanged();
 }
 
 } // namespace rw::ui

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/desk/new_shop.h"
+#include "core/desk/sold_string.h"
 #include "core/desk/stockroom.h"
 #include "ui/presenter/station_presenter.h"
 
@@ -38,18 +38,27 @@ public:
     };
     void receive(const Receipt& receipt);
     void correct(LotId lot, Length measured);
-    void addString(const desk::NewString& string);
+    void addString(const desk::SoldString& string);
+    /// Asks what is said of a string and what it costs today; comes with stringRead().
+    void readString(StringArticleId string);
+    void changeString(const desk::SoldString& string);
 
 Q_SIGNALS:
     void shelfChanged();
     void lifeChanged();
     void received(const Lot& lot);
     void corrected(const Lot& lot, Length by);
-    void stringAdded(const StringArticle& article);
+    void stringAdded(const StringArticle& article); ///< it is on the shelf already
+    void stringRead(const desk::SoldString& string);
+    void stringChanged(const StringArticle& article);
     void refused(const Refusal& why);
 
 private:
     void loadLife();
+    void setShelf(std::vector<desk::ShelfString> shelf);
+    /// Writes, unless something is being written: what was pressed twice is done once. Tells of a refusal.
+    template<class UseCase, class Done>
+    void act(UseCase useCase, Done done);
 
     std::vector<desk::ShelfString> m_shelf;
     bool m_loaded = false;

@@ -26,8 +26,8 @@ void CorrectStrip::start(const Lot& lot) {
     m_lot = lot.id;
     m_measured->setValue(std::nullopt);
     m_line.note->clearAll();
-    m_line.note->setNote(tr("%1 holds %2 by the book. Enter corrects it, Esc goes back.")
-                             .arg(fromUtf8(lot.tag), lengthText(lot.length)));
+    m_line.note->setNote(
+        tr("%1 holds %2 by the book. Enter corrects it, Esc goes back.").arg(fromUtf8(lot.tag), heldText(lot.length)));
     m_measured->setFocus(Qt::OtherFocusReason);
 }
 

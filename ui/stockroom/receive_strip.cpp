@@ -2,12 +2,12 @@
 #include "ui/stockroom/receive_strip.h"
 
 #include "ui/model/shelf_model.h"
-#include "ui/text/sentences.h"
 #include "ui/text/words.h"
 #include "ui/widgets/choice.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/money_edit.h"
+#include "ui/widgets/refused_line.h"
 
 #include <QVBoxLayout>
 
@@ -26,6 +26,7 @@ ReceiveStrip::ReceiveStrip(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sheet);
+    m_sheet->setTight();
     m_string->setAccessibleName(tr("String that came"));
     m_kind->setAccessibleName(tr("Reel or packet"));
     for (const LotKind kind : {LotKind::Reel, LotKind::Packet}) {
@@ -33,12 +34,10 @@ ReceiveStrip::ReceiveStrip(QWidget* parent)
     }
     m_length->setAccessibleName(tr("Length as printed"));
     m_tag->setAccessibleName(tr("Tag"));
-    m_tag->setMaxLength(20);
     m_tag->setPlaceholderText(tr("tag: the next free one"));
     m_price->setAccessibleName(tr("Price of it"));
     m_shipping->setAccessibleName(tr("Its share of the shipping"));
     m_shipping->setMayBeBlank(true);
-    m_batch->setMaxLength(200);
     m_stringLine = m_sheet->addLine(tr("Came in"), {m_string, m_kind});
     m_lengthLine = m_sheet->addLine(tr("Length"), {m_length, m_tag});
     m_priceLine = m_sheet->addLine(tr("Price"), {m_price, m_shipping});
@@ -74,6 +73,9 @@ void ReceiveStrip::start(const std::vector<desk::ShelfString>& strings, const st
 }
 
 std::optional<StockroomPresenter::Receipt> ReceiveStrip::receipt() {
+    for (const auto& line : {m_stringLine, m_lengthLine, m_priceLine, m_batchLine}) {
+        line.note->setProblem({});
+    }
     if (m_string->currentIndex() < 0) {
         m_stringLine.note->setProblem(tr("no string yet: N adds one"));
         return std::nullopt;
@@ -100,6 +102,14 @@ std::optional<StockroomPresenter::Receipt> ReceiveStrip::receipt() {
     };
 }
 
-void ReceiveStrip::showRefusal(const Refusal& why) { m_batchLine.note->setProblem(sentenceFor(why)); }
+void ReceiveStrip::showRefusal(const Refusal& why) {
+    showBeside(why,
+               {{"length", m_length, m_lengthLine.note},
+                {"tag", m_tag, m_lengthLine.note},
+                {"price", m_price, m_priceLine.note},
+                {"shipping", m_shipping, m_priceLine.note},
+                {"batch", m_batch, m_batchLine.note}},
+               m_batchLine.note);
+}
 
 } // namespace rw::ui

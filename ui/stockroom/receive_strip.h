@@ -31,6 +31,8 @@ public:
     [[nodiscard]] QComboBox* strings() const { return m_string; }
     [[nodiscard]] LengthEdit* length() const { return m_length; }
     [[nodiscard]] MoneyEdit* price() const { return m_price; }
+    [[nodiscard]] QLineEdit* tag() const { return m_tag; }
+    [[nodiscard]] QLineEdit* batch() const { return m_batch; }
 
 private:
     Sheet* m_sheet;

@@ -66,7 +66,7 @@ void ShelfDelegate::paintLabel(QPainter* painter, const QStyleOptionViewItem& op
         bold.setBold(true);
         line(QStringLiteral("▼ ") + runningShortText(string), bold, palette.accent);
     } else {
-        line(jobsText(string.wholeJobs), option.font, palette.ink);
+        line(jobsFreeText(string), option.font, palette.ink);
     }
 }
 
@@ -87,7 +87,7 @@ void ShelfDelegate::paintLot(QPainter* painter, const QStyleOptionViewItem& opti
     const QRect below(room.left(), room.bottom() - words, room.width(), words);
     painter->drawText(below, Qt::AlignHCenter | Qt::AlignTop, fromUtf8(there.lot.tag));
     painter->setFont(option.font);
-    painter->drawText(below, Qt::AlignHCenter | Qt::AlignBottom, lengthText(there.lot.length));
+    painter->drawText(below, Qt::AlignHCenter | Qt::AlignBottom, heldText(there.lot.length));
 }
 
 ShelfView::ShelfView(ShelfModel* shelf, QWidget* parent)

@@ -4,9 +4,9 @@
 #include "ui/presenter/stockroom_presenter.h"
 #include "ui/stockroom/correct_strip.h"
 #include "ui/stockroom/life_strip.h"
-#include "ui/stockroom/new_string_strip.h"
 #include "ui/stockroom/receive_strip.h"
 #include "ui/stockroom/shelf_view.h"
+#include "ui/stockroom/string_strip.h"
 #include "ui/text/format.h"
 #include "ui/text/lot_words.h"
 #include "ui/text/sentences.h"
@@ -29,7 +29,7 @@ StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, QWidget* pa
     , m_life(new LifeStrip(shift, m_strip))
     , m_receive(new ReceiveStrip(m_strip))
     , m_correct(new CorrectStrip(m_strip))
-    , m_newString(new NewStringStrip(m_strip)) {
+    , m_string(new StringStrip(m_strip)) {
     build();
     makeKeys();
     connectPresenter();
@@ -49,7 +49,7 @@ void StockroomStation::build() {
     m_empty->setFont(largeFont(*this, 1.3));
     m_empty->setAutoFillBackground(true);
     m_empty->setBackgroundRole(QPalette::Base);
-    for (QWidget* strip : QList<QWidget*>{m_life, m_receive, m_correct, m_newString}) {
+    for (QWidget* strip : QList<QWidget*>{m_life, m_receive, m_correct, m_string}) {
         m_strip->addWidget(strip);
     }
     m_strip->setFixedHeight(176);
@@ -66,6 +66,7 @@ void StockroomStation::makeKeys() {
     m_correctKey = addKey(tr("&Correct a reel"), {QKeySequence(Qt::Key_C)}, [this] { openCorrect(); });
     m_receiveKey = addKey(tr("&Receive string"), {QKeySequence(Qt::Key_R)}, [this] { openReceive(); });
     m_newKey = addKey(tr("A &new string"), {QKeySequence(Qt::Key_N)}, [this] { openNewString(); });
+    m_editKey = addKey(tr("&Edit a string"), {QKeySequence(Qt::Key_E)}, [this] { openString(); });
     m_confirmKey =
         addCommand(tr("C&onfirm"), {QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)}, [this] { confirm(); });
     m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { closeStrip(); });
@@ -87,15 +88,26 @@ void StockroomStation::connectPresenter() {
     });
     connect(presenter, &StockroomPresenter::stringAdded, this, [this](const StringArticle& article) {
         closeStrip();
+        m_view->setCurrentIndex(m_shelf.indexOf(*article.id)); // R receives a reel of just this one
         Q_EMIT said(tr("%1 is on the list. R receives a reel of it.").arg(articleTitle(article)));
+    });
+    connect(presenter, &StockroomPresenter::stringRead, this, [this](const desk::SoldString& string) {
+        if (m_strip->currentWidget() == m_life) {
+            open(m_string);
+            m_string->startWith(string, m_shift.shop().currency);
+        }
+    });
+    connect(presenter, &StockroomPresenter::stringChanged, this, [this](const StringArticle& article) {
+        closeStrip();
+        Q_EMIT said(tr("%1 is kept; its prices hold from today.").arg(articleTitle(article)));
     });
     connect(presenter, &StockroomPresenter::refused, this, [this](const Refusal& why) {
         if (m_strip->currentWidget() == m_receive) {
             m_receive->showRefusal(why);
         } else if (m_strip->currentWidget() == m_correct) {
             m_correct->showRefusal(why);
-        } else if (m_strip->currentWidget() == m_newString) {
-            m_newString->showRefusal(why);
+        } else if (m_strip->currentWidget() == m_string) {
+            m_string->showRefusal(why);
         } else {
             Q_EMIT said(sentenceFor(why));
         }
@@ -174,8 +186,16 @@ void StockroomStation::openCorrect() {
 }
 
 void StockroomStation::openNewString() {
-    open(m_newString);
-    m_newString->start(m_shift.shop().currency);
+    const QModelIndex current = m_view->currentIndex();
+    const Sport sport = current.isValid() ? m_shelf.stringAt(current.row()).article.sport : Sport::Tennis;
+    open(m_string);
+    m_string->startNew(sport, m_shift.shop().currency);
+}
+
+void StockroomStation::openString() {
+    if (const auto string = currentString()) {
+        m_presenter->readString(*string);
+    }
 }
 
 void StockroomStation::open(QWidget* strip) {
@@ -189,6 +209,7 @@ void StockroomStation::enableKeys() {
     m_backKey->setEnabled(writing);
     m_receiveKey->setEnabled(!writing);
     m_newKey->setEnabled(!writing);
+    m_editKey->setEnabled(!writing && currentString().has_value());
     m_correctKey->setEnabled(!writing && currentLot().has_value());
     Q_EMIT keysChanged();
 }
@@ -207,9 +228,13 @@ void StockroomStation::confirm() {
         if (const auto measured = m_correct->measured()) {
             m_presenter->correct(*m_correct->lot(), *measured);
         }
-    } else if (m_strip->currentWidget() == m_newString) {
-        if (const auto string = m_newString->string()) {
-            m_presenter->addString(*string);
+    } else if (m_strip->currentWidget() == m_string) {
+        if (const auto string = m_string->string()) {
+            if (string->article.id) {
+                m_presenter->changeString(*string);
+            } else {
+                m_presenter->addString(*string);
+            }
         }
     }
 }

@@ -16,11 +16,11 @@ namespace rw::ui {
 
 class CorrectStrip;
 class LifeStrip;
-class NewStringStrip;
 class ReceiveStrip;
 class ShelfView;
 class Shift;
 class StockroomPresenter;
+class StringStrip;
 
 /// Stockroom: the shelf with its reels, what runs short, and below it the reel that is looked at.
 class StockroomStation final : public Station {
@@ -41,12 +41,13 @@ public:
     [[nodiscard]] LifeStrip* lifeStrip() const { return m_life; }
     [[nodiscard]] ReceiveStrip* receiveStrip() const { return m_receive; }
     [[nodiscard]] CorrectStrip* correctStrip() const { return m_correct; }
-    [[nodiscard]] NewStringStrip* newStringStrip() const { return m_newString; }
+    [[nodiscard]] StringStrip* stringStrip() const { return m_string; }
     [[nodiscard]] QString runningShort() const { return m_short->text(); }
 
     void openReceive();
     void openCorrect();
     void openNewString();
+    void openString(); ///< what the string under the keyboard is and costs, once the ledger has told it
     void closeStrip();
 
 private:
@@ -71,10 +72,11 @@ private:
     LifeStrip* m_life;
     ReceiveStrip* m_receive;
     CorrectStrip* m_correct;
-    NewStringStrip* m_newString;
+    StringStrip* m_string;
     QAction* m_correctKey = nullptr;
     QAction* m_receiveKey = nullptr;
     QAction* m_newKey = nullptr;
+    QAction* m_editKey = nullptr;
     QAction* m_confirmKey = nullptr;
     QAction* m_backKey = nullptr;
     bool m_filling = false;

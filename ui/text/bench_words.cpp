@@ -87,10 +87,10 @@ QString cutDoneText(const desk::CutDone& done, Length length, const QLocale& loc
     }
     QString words =
         done.lot ? BenchWords::tr("Cut %1 off %2, which now holds %3.")
-                       .arg(lengthText(length, locale), fromUtf8(done.lot->tag), lengthText(done.lot->length, locale))
+                       .arg(lengthText(length, locale), fromUtf8(done.lot->tag), heldText(done.lot->length, locale))
                  : BenchWords::tr("Cut %1.").arg(lengthText(length, locale));
     if (done.corrected && done.corrected->millimetres() != 0) {
-        words += BenchWords::tr(" The book was corrected by %1.").arg(lengthText(*done.corrected, locale));
+        words += BenchWords::tr(" The book was corrected by %1.").arg(heldText(*done.corrected, locale));
     }
     if (done.lot && !done.lot->isOpen()) {
         words += BenchWords::tr(" It is used up and closed.");

@@ -48,6 +48,12 @@ QString lengthText(Length length, const QLocale& locale) {
     return Format::tr("%1 m").arg(lengthNumber(length, locale));
 }
 
+QString heldText(Length length, const QLocale& locale) {
+    constexpr std::int64_t kCentimetre = 10;
+    const std::int64_t over = (length.millimetres() % kCentimetre + kCentimetre) % kCentimetre;
+    return lengthText(length - Length::fromMillimetres(over), locale);
+}
+
 QString aboutLengthText(double millimetres, const QLocale& locale) {
     return Format::tr("%1 m").arg(withoutGroups(locale).toString(millimetres / 1000.0, 'f', 2));
 }

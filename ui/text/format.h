@@ -21,6 +21,9 @@ namespace rw::ui {
 
 /// "11.2 m": every millimetre that is there, no trailing noughts.
 [[nodiscard]] QString lengthText(Length length, const QLocale& locale = QLocale());
+/// "11.2 m": to the centimetre below, as a tape is read, no trailing noughts: for what a reel holds, where a yard or a
+/// foot leaves odd millimetres.
+[[nodiscard]] QString heldText(Length length, const QLocale& locale = QLocale());
 /// "11.2": the metres alone.
 [[nodiscard]] QString lengthNumber(Length length, const QLocale& locale = QLocale());
 /// "10.55 m": to the nearest centimetre, for what was computed and not measured.

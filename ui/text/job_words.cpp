@@ -76,10 +76,10 @@ QString cutStateText(const JobPiece& piece, const std::optional<Length>& lotLeft
         const DoneCut& cut = *piece.current().cut;
         const QString done =
             JobWords::tr("%1: cut, %2 off %3").arg(name, lengthText(cut.length, locale), fromUtf8(cut.lotTag));
-        return lotLeft ? JobWords::tr("%1, which now holds %2").arg(done, lengthText(*lotLeft, locale)) : done;
+        return lotLeft ? JobWords::tr("%1, which now holds %2").arg(done, heldText(*lotLeft, locale)) : done;
     }
     const QString open = JobWords::tr("%1: not cut").arg(name);
-    return lotLeft ? JobWords::tr("%1, %2 holds %3").arg(open, lotTag, lengthText(*lotLeft, locale)) : open;
+    return lotLeft ? JobWords::tr("%1, %2 holds %3").arg(open, lotTag, heldText(*lotLeft, locale)) : open;
 }
 
 } // namespace rw::ui

@@ -17,8 +17,8 @@ struct LotWords {
 
 /// "+200 m", "−10.8 m": a change, with its sign.
 QString changeText(Length change, const QLocale& locale) {
-    return change.isNegative() ? QStringLiteral("−") + lengthText(-change, locale)
-                               : QStringLiteral("+") + lengthText(change, locale);
+    return change.isNegative() ? QStringLiteral("−") + heldText(-change, locale)
+                               : QStringLiteral("+") + heldText(change, locale);
 }
 } // namespace
 
@@ -33,12 +33,12 @@ QString movementText(const Movement& movement, std::int64_t jobNumber, const QLo
 }
 
 QString receivedText(const Lot& lot, const QLocale& locale) {
-    return LotWords::tr("Received %1: %2. Write %1 on it.").arg(fromUtf8(lot.tag), lengthText(lot.length, locale));
+    return LotWords::tr("Received %1: %2. Write %1 on it.").arg(fromUtf8(lot.tag), heldText(lot.length, locale));
 }
 
 QString correctedText(const Lot& lot, Length by, const QLocale& locale) {
     const QString tag = fromUtf8(lot.tag);
-    const QString left = lengthText(lot.length, locale);
+    const QString left = heldText(lot.length, locale);
     return by.millimetres() == 0
                ? LotWords::tr("%1: the book was right, %2.").arg(tag, left)
                : LotWords::tr("%1 holds %2 now; the book was corrected by %3.").arg(tag, left, changeText(by, locale));

@@ -173,6 +173,24 @@ QString routeDoesNotFit(const Facts& facts) {
     return Sentences::tr("%1 does not fit: %2.").arg(facts.route(), reason);
 }
 
+/// The kinds are those of core/jobs/charge.h.
+QString missingPrice(const Facts& facts) {
+    const QString kind = facts.plain("kind", {});
+    const bool ofBed = kind == QLatin1String("full-bed") || kind == QLatin1String("half-bed");
+    const QString what = kind == QLatin1String("full-bed")            ? Sentences::tr("a full bed")
+                         : kind == QLatin1String("half-bed")          ? Sentences::tr("half a bed")
+                         : kind == QLatin1String("packet")            ? Sentences::tr("a packet")
+                         : kind == QLatin1String("own-string-labour") ? Sentences::tr("labour on the customer's string")
+                         : kind == QLatin1String("extra")             ? facts.typed("label")
+                                                                      : kind;
+    if (!facts.has("string")) {
+        return Sentences::tr("Today's list has no price for %1.").arg(what);
+    }
+    const QString ofString = Sentences::tr("%1 of %2").arg(what, facts.typed("string"));
+    return ofBed ? Sentences::tr("Today's list has no price for %1; E in the Stockroom sets it.").arg(ofString)
+                 : Sentences::tr("Today's list has no price for %1.").arg(ofString);
+}
+
 QString wrongLot(const Facts& facts) {
     if (facts.has("string")) {
         return Sentences::tr("%1 cannot be used for %2: it holds another string or belongs to somebody else.")
@@ -247,6 +265,9 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
         return Sentences::tr("%1 is a change, and there is no earlier %2 to change: write the whole value.")
             .arg(facts.typed("text"), facts.thing());
     case Code::Missing:
+        if (facts.has("kind")) {
+            return missingPrice(facts);
+        }
         return Sentences::tr("The %1 is missing.").arg(facts.thing());
     case Code::TooLong:
         if (facts.has("most")) {

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
 #include <array>
 
 namespace rw::ui {
@@ -37,6 +38,10 @@ QString oneMore(std::int64_t n) {
 }
 } // namespace
 
+QString jobsFreeText(const desk::ShelfString& string) {
+    return StockWords::tr("%1 free").arg(jobsText(std::max<std::int64_t>(0, string.wholeJobsFree)));
+}
+
 QString jobsText(std::int64_t jobs) {
     return jobs == 1 ? StockWords::tr("1 job") : StockWords::tr("%1 jobs").arg(QString::number(jobs));
 }
@@ -53,27 +58,26 @@ QString wholeJobsText(const WholeJobs& whole, const QLocale& locale) {
 QString fitText(Fit fit, Length leaves, const QLocale& locale) {
     switch (fit) {
     case Fit::Fits:
-        return StockWords::tr("leaves %1").arg(lengthText(leaves, locale));
+        return StockWords::tr("leaves %1").arg(heldText(leaves, locale));
     case Fit::FitsIfBookIsRight:
-        return StockWords::tr("fits by %1 if the book is right, measure before cutting")
-            .arg(lengthText(leaves, locale));
+        return StockWords::tr("fits by %1 if the book is right, measure before cutting").arg(heldText(leaves, locale));
     case Fit::DoesNotFit:
-        return StockWords::tr("%1 short by the book").arg(lengthText(-leaves, locale));
+        return StockWords::tr("%1 short by the book").arg(heldText(-leaves, locale));
     }
     return {};
 }
 
 QString holdingText(const Holding& holding, const QLocale& locale) {
-    const QString left = StockWords::tr("%1 left").arg(lengthText(holding.left, locale));
+    const QString left = StockWords::tr("%1 left").arg(heldText(holding.left, locale));
     if (holding.promised == Length::fromMillimetres(0)) {
         return StockWords::tr("%1, nothing promised").arg(left);
     }
-    const QString promised = StockWords::tr("%1 promised").arg(lengthText(holding.promised, locale));
+    const QString promised = StockWords::tr("%1 promised").arg(heldText(holding.promised, locale));
     const Length free = holding.free();
     if (free.isNegative()) {
-        return StockWords::tr("%1, %2, %3 more than there is").arg(left, promised, lengthText(-free, locale));
+        return StockWords::tr("%1, %2, %3 more than there is").arg(left, promised, heldText(-free, locale));
     }
-    return StockWords::tr("%1, %2, %3 free").arg(left, promised, lengthText(free, locale));
+    return StockWords::tr("%1, %2, %3 free").arg(left, promised, heldText(free, locale));
 }
 
 QString runningShortText(const desk::ShelfString& string) {
@@ -81,7 +85,7 @@ QString runningShortText(const desk::ShelfString& string) {
         return {};
     }
     const std::int64_t free = string.wholeJobsFree;
-    return free == 0   ? StockWords::tr("running short: no whole job free")
+    return free <= 0   ? StockWords::tr("running short: no whole job free")
            : free == 1 ? StockWords::tr("running short: 1 whole job free")
                        : StockWords::tr("running short: %1 whole jobs free").arg(QString::number(free));
 }

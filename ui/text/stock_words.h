@@ -24,6 +24,9 @@ namespace rw::ui {
 /// "running short: 1 whole job free", or "" when it is not.
 [[nodiscard]] QString runningShortText(const desk::ShelfString& string);
 
+/// "3 jobs free": what is promised is not counted.
+[[nodiscard]] QString jobsFreeText(const desk::ShelfString& string);
+
 /// "1 job", "3 jobs".
 [[nodiscard]] QString jobsText(std::int64_t jobs);
 

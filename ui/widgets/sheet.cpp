@@ -64,6 +64,11 @@ Sheet::Line Sheet::addLine(const QString& label, QWidget* editor) {
     return line;
 }
 
+void Sheet::setTight() {
+    m_grid->setContentsMargins(28, 8, 24, 6);
+    m_grid->setVerticalSpacing(2);
+}
+
 Sheet::Line Sheet::addLine(const QString& label, const QList<QWidget*>& parts) {
     auto* row = new QHBoxLayout;
     row->setSpacing(14);

@@ -20,6 +20,8 @@ class Sheet final : public QWidget {
 
 public:
     explicit Sheet(QWidget* parent = nullptr);
+    /// For a strip with no room to spare: less paper around the lines, so that a note has two.
+    void setTight();
 
     struct Line {
         QLabel* label;

@@ -18,6 +18,10 @@ ThicknessEdit::ThicknessEdit(QWidget* parent)
     setPlaceholderText(tr("mm"));
 }
 
+void ThicknessEdit::setValue(int micrometres) {
+    setText(tr("%1 mm").arg(QLocale().toString(micrometres / 1000.0, 'g', 4)));
+}
+
 Result<int> ThicknessEdit::micrometres() const {
     if (isBlank()) {
         return tl::unexpected<Refusal>(missing());
@@ -51,7 +55,7 @@ Refusal ThicknessEdit::missing() const { return Refusal(Code::Missing, {{"what",
 
 void ThicknessEdit::writeOut() {
     if (const auto value = micrometres()) {
-        setText(tr("%1 mm").arg(QLocale().toString(*value / 1000.0, 'g', 4)));
+        setValue(*value);
     }
 }
 

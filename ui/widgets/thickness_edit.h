@@ -15,6 +15,7 @@ class ThicknessEdit final : public ValueEdit {
 public:
     explicit ThicknessEdit(QWidget* parent = nullptr);
 
+    void setValue(int micrometres);                ///< emits nothing
     [[nodiscard]] Result<int> micrometres() const; ///< Missing when blank, OutOfRange outside 0.4 to 2 mm
 
 protected:

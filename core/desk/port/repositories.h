@@ -59,6 +59,7 @@ class Strings {
 public:
     virtual ~Strings() = default;
     virtual StringArticleId add(const StringArticle& article) = 0;
+    virtual void update(const StringArticle& article) = 0; ///< all but its code, which stands on its reels
     [[nodiscard]] virtual std::optional<StringArticle> get(StringArticleId id) = 0;
     [[nodiscard]] virtual std::vector<StringArticle> all() = 0; ///< by code
 };
@@ -114,7 +115,7 @@ public:
     /// The job that an attempt belongs to, for a movement's story.
     [[nodiscard]] virtual std::optional<JobId> ofAttempt(AttemptId attempt) = 0;
     /// What each of the newest strung or collected jobs took of a string, newest first: the sum of the cuts that held
-    /// (lost lengths left out). Jobs that took none of it are left out.
+    /// (lost lengths left out). Jobs that are not strung with it alone are left out: half a bed is no job's worth.
     [[nodiscard]] virtual std::vector<Length> lastTakes(StringArticleId article, int atMost) = 0;
     /// Writes an event; the ledger derives the state. LedgerGuard when the state does not allow it.
     virtual JobEventId record(const JobEvent& event) = 0;
@@ -134,8 +135,8 @@ class PriceLists {
 public:
     virtual ~PriceLists() = default;
     virtual void add(const PriceList& list) = 0;
-    /// Adds lines to a stored list, after those that it has.
-    virtual void addLines(const PriceList& list, const std::vector<PriceLine>& lines) = 0;
+    /// Gives a stored list these lines in place of those that it has.
+    virtual void replaceLines(const PriceList& list) = 0;
     [[nodiscard]] virtual std::optional<PriceList> validOn(CivilDate date) = 0;
 };
 

@@ -9,6 +9,11 @@ WHERE lot.article_id = :article
   AND movement.reason = 'cut'
   AND attempt.lost_at IS NULL
   AND job.state IN ('strung', 'collected')
+  AND NOT EXISTS (
+      SELECT 1
+      FROM job_piece AS other
+      WHERE other.job_id = job.id
+        AND (other.article_id <> :article OR other.source = 'customers-set'))
 GROUP BY job.id, job.logged_at
 ORDER BY job.logged_at DESC, job.id DESC
 LIMIT :at_most

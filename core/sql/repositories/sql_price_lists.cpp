@@ -28,27 +28,21 @@ void SqlPriceLists::add(const PriceList& list) {
     head.bind(":currency", list.currency.code());
     head.bind(":tax_rule", taxRuleText(list.taxRule));
     head.run();
-    const std::int64_t id = head.insertedId();
+    addLines(head.insertedId(), list);
+}
+
+void SqlPriceLists::replaceLines(const PriceList& list) {
+    Statement gone(m_connection, "delete_price_lines");
+    gone.bind(":price_list", list.id);
+    gone.run();
+    addLines(list.id, list);
+}
+
+void SqlPriceLists::addLines(std::int64_t id, const PriceList& list) {
     std::int64_t number = 0;
     for (const PriceLine& line : list.lines) {
         assert(line.amount.currency() == list.currency);
         addLine(id, ++number, line);
-    }
-}
-
-void SqlPriceLists::addLines(const PriceList& list, const std::vector<PriceLine>& lines) {
-    std::int64_t number = 0;
-    {
-        Statement there(m_connection, "list_price_lines");
-        there.bind(":price_list", list.id);
-        there.run();
-        while (there.next()) {
-            ++number;
-        }
-    }
-    for (const PriceLine& line : lines) {
-        assert(line.amount.currency() == list.currency);
-        addLine(list.id, ++number, line);
     }
 }
 

@@ -13,10 +13,11 @@ public:
         : m_connection(connection) {}
 
     void add(const PriceList& list) override;
-    void addLines(const PriceList& list, const std::vector<PriceLine>& lines) override;
+    void replaceLines(const PriceList& list) override;
     [[nodiscard]] std::optional<PriceList> validOn(CivilDate date) override;
 
 private:
+    void addLines(std::int64_t id, const PriceList& list);
     void addLine(std::int64_t list, std::int64_t number, const PriceLine& line);
 
     Connection& m_connection;

@@ -20,11 +20,9 @@ StringArticle articleIn(const Statement& statement) {
             .milligramsPerMetre = row.optionalWide("milligrams_per_metre"),
             .stretchPercent = row.optionalReal("stretch_percent")};
 }
-} // namespace
 
-StringArticleId SqlStrings::add(const StringArticle& article) {
-    Statement statement(m_connection, "add_string_article");
-    statement.bind(":code", article.code);
+/// All that may change.
+void bindFacts(Statement& statement, const StringArticle& article) {
     statement.bind(":name", article.name);
     statement.bind(":colour", article.colour);
     statement.bind(":sport", sportText(article.sport));
@@ -33,8 +31,22 @@ StringArticleId SqlStrings::add(const StringArticle& article) {
     statement.bind(":gauge_name", article.gaugeName);
     statement.bind(":milligrams_per_metre", article.milligramsPerMetre);
     statement.bind(":stretch_percent", article.stretchPercent);
+}
+} // namespace
+
+StringArticleId SqlStrings::add(const StringArticle& article) {
+    Statement statement(m_connection, "add_string_article");
+    statement.bind(":code", article.code);
+    bindFacts(statement, article);
     statement.run();
     return StringArticleId::of(statement.insertedId());
+}
+
+void SqlStrings::update(const StringArticle& article) {
+    Statement statement(m_connection, "update_string_article");
+    statement.bind(":article", stored(*article.id));
+    bindFacts(statement, article);
+    statement.run();
 }
 
 std::optional<StringArticle> SqlStrings::get(StringArticleId id) {

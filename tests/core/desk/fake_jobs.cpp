@@ -136,7 +136,10 @@ std::vector<Length> FakeJobs::lastTakes(StringArticleId article, int atMost) {
             }
         }
         const bool done = job.state == JobState::Strung || job.state == JobState::Collected;
-        if (done && taken.isPositive() && std::ssize(takes) < atMost) {
+        const bool alone = std::ranges::all_of(job.pieces, [&](const JobPiece& piece) {
+            return piece.article == article && piece.source != PieceSource::CustomersSet;
+        });
+        if (done && alone && taken.isPositive() && std::ssize(takes) < atMost) {
             takes.push_back(taken);
         }
     }

@@ -119,6 +119,9 @@ public:
         m_rows.articles.back().id = m_rows.next<StringArticleId>();
         return *m_rows.articles.back().id;
     }
+    void update(const StringArticle& article) override {
+        *std::ranges::find(m_rows.articles, article.id, &StringArticle::id) = article;
+    }
     std::optional<StringArticle> get(StringArticleId id) override { return copyOf(m_rows.articles, id); }
     std::vector<StringArticle> all() override {
         std::vector<StringArticle> all = m_rows.articles;
@@ -215,12 +218,8 @@ public:
     explicit FakePriceLists(Rows& rows)
         : m_rows(rows) {}
     void add(const PriceList& list) override { m_rows.priceLists.push_back(list); }
-    void addLines(const PriceList& list, const std::vector<PriceLine>& lines) override {
-        for (PriceList& stored : m_rows.priceLists) {
-            if (stored.validFrom == list.validFrom) {
-                stored.lines.insert(stored.lines.end(), lines.begin(), lines.end());
-            }
-        }
+    void replaceLines(const PriceList& list) override {
+        *std::ranges::find(m_rows.priceLists, list.validFrom, &PriceList::validFrom) = list;
     }
     std::optional<PriceList> validOn(CivilDate date) override {
         std::optional<PriceList> valid;

@@ -116,7 +116,7 @@ TEST_P(Scenario, SquashInOnePieceAndAFrameThatForcesItsSide) {
     const auto tarnweave = std::ranges::find(*strings, "T", [](const ShelfString& s) { return s.article.code; });
     EXPECT_EQ(tarnweave->holding.left, metres(27.6));
     EXPECT_EQ(tarnweave->perJob, metres(9.3));
-    EXPECT_EQ(tarnweave->wholeJobs, 2);
+    EXPECT_EQ(tarnweave->wholeJobsFree, 2);
     EXPECT_EQ(tarnweave->lots.front().whole.jobs, 2);
     EXPECT_EQ(tarnweave->lots.front().whole.nextShortBy, metres(0.3));
     EXPECT_FALSE(tarnweave->runningShort);

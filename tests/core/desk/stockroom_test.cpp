@@ -32,8 +32,9 @@ TEST_F(Stockroom, TheShelfCountsWholeJobsOfEachLotOnItsOwn) {
     for (const ShelfLot& held : k.lots) {
         whole += held.whole.jobs;
         EXPECT_EQ(held.promised, held.lot.tag == "K-7" ? metres(56) : metres(0)) << held.lot.tag;
+        EXPECT_EQ(held.whole.jobs, wholeJobs(held.lot.length - held.promised, k.perJob).jobs) << held.lot.tag;
     }
-    EXPECT_EQ(k.wholeJobs, whole);
+    EXPECT_EQ(k.wholeJobsFree, whole);
     EXPECT_FALSE(k.runningShort);
     EXPECT_TRUE(onShelf("L").runningShort) << "16.3 m free is one job";
     EXPECT_FALSE(onShelf("W").runningShort);
@@ -49,7 +50,7 @@ TEST_F(Stockroom, ACustomersReelIsNotOnTheShopsShelf) {
     EXPECT_EQ(l.lots.size(), 1U);
     EXPECT_EQ(l.holding.left, metres(48.7));
     EXPECT_EQ(l.holding.promised, metres(32.4));
-    EXPECT_EQ(l.wholeJobs, l.lots.front().whole.jobs);
+    EXPECT_EQ(l.wholeJobsFree, l.lots.front().whole.jobs);
 }
 
 TEST_F(Stockroom, AStringThatWasNeverUsedCountsByItsSportsPlan) {
@@ -60,7 +61,7 @@ TEST_F(Stockroom, AStringThatWasNeverUsedCountsByItsSportsPlan) {
     const ShelfString none = onShelf("N");
     EXPECT_GT(none.perJob, metres(9));
     EXPECT_LT(none.perJob, metres(13));
-    EXPECT_EQ(none.wholeJobs, 0);
+    EXPECT_EQ(none.wholeJobsFree, 0);
     EXPECT_TRUE(none.runningShort);
 }
 

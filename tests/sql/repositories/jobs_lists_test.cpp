@@ -113,9 +113,18 @@ TEST_P(JobsListsTest, LastTakesAreWhatHeld) {
     const auto unfinished = add("3", 3, {piece(PieceRole::Whole, k)});
     cut(attempt(unfinished, 0), k2, mm(11'200), 10);
 
-    EXPECT_THAT(jobs().lastTakes(k, 20), ElementsAre(mm(6'300), mm(11'950)));
-    EXPECT_THAT(jobs().lastTakes(k, 1), ElementsAre(mm(6'300)));
-    EXPECT_THAT(jobs().lastTakes(string("L"), 20), ElementsAre(mm(5'500)));
+    const auto ownMains = add("4", 4, {piece(PieceRole::Mains, k), piece(PieceRole::Crosses, k)});
+    connection().execute("UPDATE job_piece SET source = 'customers-set' WHERE role = 'mains' AND job_id = " +
+                         std::to_string(ownMains.value()));
+    cut(attempt(ownMains, 1), k2, mm(5'600), 11);
+    finish(ownMains);
+    const auto whole = add("5", 5, {piece(PieceRole::Whole, k)});
+    cut(attempt(whole, 0), k2, mm(11'200), 12);
+    finish(whole);
+
+    EXPECT_THAT(jobs().lastTakes(k, 20), ElementsAre(mm(11'200), mm(11'950))) << "half a bed is no job's worth";
+    EXPECT_THAT(jobs().lastTakes(k, 1), ElementsAre(mm(11'200)));
+    EXPECT_THAT(jobs().lastTakes(string("L"), 20), IsEmpty());
     EXPECT_THAT(jobs().lastTakes(string("T"), 20), IsEmpty());
 }
 

@@ -49,6 +49,20 @@ TEST_P(StringsTest, ComeBackAsTheyWereStoredAndAreListedByCode) {
     EXPECT_THAT(strings().all(),
                 ElementsAre(testing::Field(&StringArticle::code, "K"), testing::Field(&StringArticle::code, "T")));
     EXPECT_FALSE(strings().get(StringArticleId::of(987'654)));
+    StringArticle changed = full;
+    changed.id = strings().all().front().id;
+    strings().update(changed);
+    const auto stored = strings().get(*changed.id).value();
+    EXPECT_EQ(stored.code, "K") << "it stands on the reels";
+    EXPECT_EQ(stored.name, full.name);
+    EXPECT_EQ(stored.colour, full.colour);
+    EXPECT_EQ(stored.sport, full.sport);
+    EXPECT_EQ(stored.material, full.material);
+    EXPECT_EQ(stored.diameterMicrometres, full.diameterMicrometres);
+    EXPECT_EQ(stored.gaugeName, full.gaugeName);
+    EXPECT_EQ(stored.milligramsPerMetre, full.milligramsPerMetre);
+    EXPECT_EQ(stored.stretchPercent, full.stretchPercent);
+    EXPECT_EQ(strings().all().back().name, full.name) << "the other one is as it was";
     EXPECT_THAT(guardOf([&] { (void)strings().add(bare); }), HasSubstr("string_article_code"));
 }
 
@@ -80,6 +94,11 @@ TEST_P(PriceListsTest, TheNewestThatHasBegunIsValid) {
         EXPECT_EQ(stored.taxHundredthsPercent, line.taxHundredthsPercent);
     }
     EXPECT_EQ(priceLists().validOn(2026y / April / 6).value().taxRule, TaxRule::Added);
+    PriceList dearer = winter;
+    dearer.lines = {tube};
+    priceLists().replaceLines(dearer);
+    ASSERT_EQ(priceLists().validOn(2026y / April / 5).value().lines.size(), 1U);
+    EXPECT_EQ(priceLists().validOn(2026y / April / 5).value().lines[0].label, "grommet tube");
     EXPECT_FALSE(priceLists().validOn(2025y / December / 31));
     EXPECT_NE(guardOf([&] { priceLists().add({0, 2026y / April / 6, pound, TaxRule::Added, {}}); }), "");
 }

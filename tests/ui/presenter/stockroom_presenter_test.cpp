@@ -85,12 +85,36 @@ TEST_F(Stockroom, ANewStringHasItsPriceAndItsBoard) {
     article.code = "M";
     article.name = "Millrace 127";
     article.diameterMicrometres = 1270;
+    std::string added;
+    QObject::connect(&stockroom, &StockroomPresenter::stringAdded, [&](const StringArticle& string) {
+        added = onTheShelf(string.code).article.name; // whoever hears of it finds it on the shelf
+    });
     stockroom.addString({article, Money::fromMinor(1100, Currency::pounds()), std::nullopt});
     EXPECT_FALSE(why);
-    EXPECT_EQ(onTheShelf("M").article.name, "Millrace 127");
+    EXPECT_EQ(added, "Millrace 127");
     stockroom.addString({article, Money::fromMinor(1100, Currency::pounds()), std::nullopt});
     ASSERT_TRUE(why) << "the code is in use";
     EXPECT_EQ(why->code(), Code::ImpossibleValue);
+}
+
+TEST_F(Stockroom, AStringIsReadAndChanged) {
+    std::optional<desk::SoldString> found;
+    QObject::connect(&stockroom, &StockroomPresenter::stringRead, [&](const desk::SoldString& s) { found = s; });
+    stockroom.readString(string("L"));
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->article.name, "Larkspun 130");
+    ASSERT_TRUE(found->fullBed);
+    found->article.colour = "honey";
+    found->halfBed = Money::fromMinor(925, Currency::pounds());
+    stockroom.changeString(*found);
+    EXPECT_FALSE(why);
+    EXPECT_EQ(onTheShelf("L").article.colour, "honey");
+    stockroom.readString(string("L"));
+    EXPECT_EQ(found->halfBed, Money::fromMinor(925, Currency::pounds()));
+    found->article.name.clear();
+    stockroom.changeString(*found);
+    ASSERT_TRUE(why);
+    EXPECT_EQ(why->text("what"), "name");
 }
 
 } // namespace

@@ -34,6 +34,14 @@ TEST(Format, LengthsKeepEveryMillimetreAndNoNoughts) {
     EXPECT_EQ(said(aboutLengthText(10553.2, kEnglish)), "10.55 m");
 }
 
+TEST(Format, WhatAReelHoldsIsToldToTheCentimetreBelow) {
+    const auto held = [](std::int64_t mm) { return said(heldText(Length::fromMillimetres(mm), kEnglish)); };
+    EXPECT_EQ(held(201'168), "201.16 m"); // 220 yards (NIST SP 811: 1 yd = 0.9144 m)
+    EXPECT_EQ(held(6'350), "6.35 m");
+    EXPECT_EQ(held(9), "0 m");
+    EXPECT_EQ(held(-1), "-0.01 m");
+}
+
 TEST(Format, TensionsAreAPairInTheUnitAsked) {
     EXPECT_EQ(said(tensionText(tension("52"), kEnglish)), "52 lb");
     EXPECT_EQ(said(tensionText(tension("23.5 kg"), kGerman)), "23,5 kg");

@@ -119,6 +119,19 @@ TEST(Sentences, EveryCodeHasItsOwn) {
     }
 }
 
+TEST(Sentences, AMissingPriceSaysOfWhat) {
+    const auto missing = [](std::vector<Argument> arguments) {
+        arguments.push_back({"what", "price"});
+        return said(sentenceFor(Refusal(Code::Missing, std::move(arguments)), kEnglish));
+    };
+    EXPECT_EQ(missing({{"kind", "half-bed"}, {"string", "Larkspun 130"}}),
+              "Today's list has no price for half a bed of “Larkspun 130”; E in the Stockroom sets it.");
+    EXPECT_EQ(missing({{"kind", "packet"}, {"string", "Larkspun 130"}}),
+              "Today's list has no price for a packet of “Larkspun 130”.");
+    EXPECT_EQ(missing({{"kind", "rush"}}), "Today's list has no price for rush.");
+    EXPECT_EQ(missing({{"kind", "extra"}, {"label", "grommet tube"}}), "Today's list has no price for “grommet tube”.");
+}
+
 TEST(Sentences, RoutesSayWhyTheyDoNotFit) {
     const auto why = [](std::vector<Argument> arguments) {
         return said(sentenceFor(Refusal(Code::RouteDoesNotFit, std::move(arguments)), kEnglish));

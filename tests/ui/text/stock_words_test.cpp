@@ -51,14 +51,16 @@ TEST(StockWords, RunningShortIsSaidOnlyWhenItIs) {
                             .lots = {},
                             .holding = {mm(20000), mm(5000)},
                             .perJob = mm(11000),
-                            .wholeJobs = 1,
-                            .runningShort = false,
-                            .wholeJobsFree = 1};
+                            .wholeJobsFree = 1,
+                            .runningShort = false};
     EXPECT_TRUE(runningShortText(shelf).isEmpty());
     shelf.runningShort = true;
     EXPECT_EQ(said(runningShortText(shelf)), "running short: 1 whole job free");
     shelf.wholeJobsFree = 0;
     EXPECT_EQ(said(runningShortText(shelf)), "running short: no whole job free");
+    shelf.wholeJobsFree = -1;
+    EXPECT_EQ(said(runningShortText(shelf)), "running short: no whole job free") << "more is promised than is there";
+    EXPECT_EQ(said(jobsFreeText(shelf)), "0 jobs free");
 }
 
 } // namespace

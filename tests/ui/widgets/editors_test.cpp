@@ -6,6 +6,7 @@
 #include "ui/widgets/pattern_edit.h"
 #include "ui/widgets/tension_edit.h"
 #include "ui/widgets/thickness_edit.h"
+#include "ui/widgets/weight_edit.h"
 
 #include <QVBoxLayout>
 
@@ -175,6 +176,24 @@ TEST(ThicknessEditTest, IsInMillimetres) {
     EXPECT_EQ(desk.edit->problem()->code(), Code::OutOfRange);
     desk.typed("1.25 in");
     EXPECT_TRUE(desk.edit->problem());
+}
+
+TEST(WeightEditTest, IsInGramsAMetre) {
+    Desk<WeightEdit> desk;
+    desk.edit->setMayBeBlank(true);
+    EXPECT_FALSE(desk.edit->problem());
+    EXPECT_FALSE(desk.edit->readable());
+    desk.typed("1,65");
+    EXPECT_EQ(desk.edit->readable(), 1650);
+    desk.leave();
+    EXPECT_EQ(desk.edit->text(), QStringLiteral("1.65 g/m"));
+    EXPECT_EQ(desk.edit->readable(), 1650);
+    desk.typed("-1");
+    EXPECT_TRUE(desk.edit->problem());
+    desk.typed("1.65 oz");
+    EXPECT_TRUE(desk.edit->problem());
+    desk.typed("1.6505");
+    EXPECT_EQ(desk.edit->problem()->code(), Code::TooFine);
 }
 
 TEST(EveryEditor, TakesAtMostALineOfTextHoweverMuchIsPasted) {
