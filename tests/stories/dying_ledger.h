@@ -38,6 +38,7 @@ private:
         desk::Jobs& jobs() override { return m_transaction->jobs(); }
         desk::PriceLists& priceLists() override { return m_transaction->priceLists(); }
         desk::Shop& shop() override { return m_transaction->shop(); }
+        desk::Reports& reports() override { return m_transaction->reports(); }
         void commit() override {
             if (m_dies == Dies::AfterCommit) {
                 m_transaction->commit();
