@@ -3,6 +3,7 @@
 
 #include "core/length/cut_plan.h"
 
+#include <algorithm>
 #include <cmath>
 #include <stdexcept>
 
@@ -116,23 +117,25 @@ private:
                            (m_scenario.noting == Noting::HalfTheTails && m_world.chance(0.5));
         for (const Piece& piece : pieces) {
             if (piece.part == JobPart::LongSide) {
-                continue; // it is the whole that learns
+                continue; // the whole learns
             }
             noteOne(plan, piece, tails, known, request);
         }
         if (plan.method == Method::OnePiece) {
-            Piece whole{JobPart::LongSide, 0, 0};
-            bool anyShort = false;
-            for (const Piece& piece : pieces) {
-                whole.cutMm += piece.cutMm;
-                whole.needMm += piece.needMm;
-                anyShort = anyShort || piece.isShort();
-            }
-            // Where a side came short the other's tail tells nothing of the whole.
-            if (!anyShort) {
-                noteOne(plan, whole, tails, known, request);
-            }
+            noteOne(plan, wholeOf(pieces), tails, known, request);
         }
+    }
+
+    /// What is known of the whole from its two sides. Where one came short, the other's rest could not help it: the
+    /// whole needed more than the cut without that rest.
+    static Piece wholeOf(const std::vector<Piece>& sides) {
+        Piece whole{JobPart::LongSide, 0, 0};
+        const bool anyShort = std::ranges::any_of(sides, &Piece::isShort);
+        for (const Piece& side : sides) {
+            whole.cutMm += anyShort ? std::min(side.cutMm, side.needMm) : side.cutMm;
+            whole.needMm += side.needMm;
+        }
+        return whole;
     }
 
     void noteOne(const CutPlan& plan, const Piece& piece, bool tails, Experience& known, const CutRequest& request) {

@@ -1,113 +1,17 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/length/cut_plan.h"
-#include "core/length/route.h"
-#include "core/length/route_template.h"
-#include "core/length/stretch.h"
+#include "tests/core/length/random_frames.h"
 #include "tests/core/length/requests.h"
 
 #include <gtest/gtest.h>
 
 #include <algorithm>
 #include <cmath>
-#include <map>
-#include <random>
 
 using namespace rw;
 using namespace rw::length;
 
 namespace {
-
-/// Random frames, patterns and jobs, the same ones in every run.
-class Frames {
-public:
-    explicit Frames(unsigned seed)
-        : m_random(seed) {}
-
-    CutRequest next() {
-        const Sport sport = pick({Sport::Tennis, Sport::Squash, Sport::Badminton});
-        CutRequest request = defaultRequest(sport);
-        request.hoop.lengthMm = between(230, 380);
-        request.hoop.widthMm = between(160, 225);
-        request.hoop.openThroat = sport == Sport::Squash && coin();
-        if (coin()) {
-            request.hoop.headExponent = between(1.6, 3);
-            request.hoop.throatExponent = between(1.4, 2.6);
-            request.hoop.widestFromThroat = between(0.4, 0.65);
-        }
-        request.pattern.mains = whole(10, 24);
-        request.pattern.crosses = whole(12, 24);
-        request.pattern.spread = between(0, 0.6);
-        request.pattern.crossesCentreMm = between(-5, 10);
-        const Material material =
-            pick({Material::NaturalGut, Material::Nylon, Material::Multifilament, Material::Polyester});
-        request = of(request, material);
-        request.mains.tension = Tension::fromHundredths(whole(2000, 6000), TensionUnit::Pound).value();
-        request.crosses.tension = Tension::fromHundredths(whole(2000, 6000), TensionUnit::Pound).value();
-        request.ends.reachMm = between(150, 400);
-        request.ends.crossesStartClamped = coin();
-        request.shortSide = pick({Side::Left, Side::Right});
-        request.tapeStep = Length::fromMillimetres(pick({1, 10, 25, 50, 100}));
-        request.ceiling = pick({0.01, 0.001, 0.05});
-        return request;
-    }
-
-    double between(double low, double high) { return std::uniform_real_distribution<double>(low, high)(m_random); }
-    int whole(int low, int high) { return std::uniform_int_distribution<int>(low, high)(m_random); }
-    bool coin() { return whole(0, 1) == 1; }
-
-private:
-    template<class T>
-    T pick(std::initializer_list<T> from) {
-        return *(from.begin() + whole(0, static_cast<int>(from.size()) - 1));
-    }
-    std::mt19937 m_random;
-};
-
-/// Every job that can be strung on this frame: two pieces, and every route that fits.
-std::vector<CutPlan> allPlans(const CutRequest& request) {
-    std::vector<CutPlan> plans{planCut(inTwoPieces(request)).value()};
-    for (const RouteTemplate& route : routeTemplates()) {
-        if (auto plan = planCut(inOnePiece(request, std::string(route.name)))) {
-            plans.push_back(std::move(*plan));
-        }
-    }
-    return plans;
-}
-
-std::vector<RouteArm> armsOf(const CutPlan& plan) {
-    std::vector<RouteArm> arms;
-    for (const PiecePlan& piece : plan.pieces) {
-        for (const Arm& arm : piece.arms) {
-            RouteArm route{arm.side, {}, arm.endsAtEnd, arm.endsAtSide};
-            for (const LaidString& string : arm.strings) {
-                route.strings.push_back({string.id, string.to});
-            }
-            arms.push_back(std::move(route));
-        }
-    }
-    return arms;
-}
-
-TEST(CutPlan, EveryStringIsLaidExactlyOnceAndBeginsWhereTheLastStopped) {
-    Frames frames(1);
-    for (int round = 0; round < 300; ++round) {
-        const CutRequest request = frames.next();
-        const std::vector<CutPlan> plans = allPlans(request);
-        EXPECT_GE(plans.size(), 2U); // at least one route of one piece fits any pattern
-        for (const CutPlan& plan : plans) {
-            const auto arms = armsOf(plan);
-            EXPECT_FALSE(faultIn(arms, plan.mainsStart, request.pattern.mains, request.pattern.crosses)) << plan.route;
-            std::map<std::string, int> laid;
-            for (const RouteArm& arm : arms) {
-                for (const RouteString& string : arm.strings) {
-                    ++laid[string.id.text()];
-                }
-            }
-            EXPECT_EQ(laid.size(), static_cast<std::size_t>(request.pattern.mains + request.pattern.crosses));
-            EXPECT_TRUE(std::ranges::all_of(laid, [](const auto& entry) { return entry.second == 1; }));
-        }
-    }
-}
 
 TEST(CutPlan, ThePathIsWhatItIsMadeOf) {
     Frames frames(2);
@@ -159,80 +63,6 @@ TEST(CutPlan, LinksAreStraightBetweenExitPoints) {
     }
     links += apart(starts[0], starts[1]);
     EXPECT_NEAR(plan.pieces[0].linksMm, links, 1e-9);
-}
-
-TEST(CutPlan, LeftAndRightAreMirrorImages) {
-    Frames frames(3);
-    for (int round = 0; round < 100; ++round) {
-        CutRequest left = frames.next();
-        left.shortSide = Side::Left;
-        CutRequest right = left;
-        right.shortSide = Side::Right;
-        const auto a = allPlans(left);
-        const auto b = allPlans(right);
-        ASSERT_EQ(a.size(), b.size());
-        for (std::size_t i = 1; i < a.size(); ++i) { // two pieces name their left arm first on both
-            const PiecePlan& one = a[i].pieces[0];
-            const PiecePlan& other = b[i].pieces[0];
-            EXPECT_EQ(one.cut, other.cut);
-            EXPECT_NEAR(one.needMm, other.needMm, 1e-6);
-            EXPECT_EQ(one.shortSide->measure, other.shortSide->measure);
-            for (std::size_t arm = 0; arm < 2; ++arm) {
-                EXPECT_EQ(one.arms[arm].side, otherSide(other.arms[arm].side));
-                EXPECT_EQ(one.arms[arm].endsAtSide, otherSide(other.arms[arm].endsAtSide));
-                for (std::size_t s = 0; s < one.arms[arm].strings.size(); ++s) {
-                    EXPECT_NEAR(one.arms[arm].strings[s].from.x, -other.arms[arm].strings[s].from.x, 1e-9);
-                    EXPECT_NEAR(one.arms[arm].strings[s].from.y, other.arms[arm].strings[s].from.y, 1e-9);
-                }
-            }
-        }
-    }
-}
-
-TEST(CutPlan, NeedGrowsWithTheHeadAndFallsWithStretch) {
-    Frames frames(4);
-    for (int round = 0; round < 200; ++round) {
-        const CutRequest request = frames.next();
-        CutRequest larger = request;
-        larger.hoop.lengthMm = *request.hoop.lengthMm * 1.02;
-        larger.hoop.widthMm = *request.hoop.widthMm * 1.02;
-        CutRequest stretchier = request;
-        stretchier.mains.stretchPercent = stretchAt55(request.mains.material).middle() + 1;
-        stretchier.crosses.stretchPercent = stretchier.mains.stretchPercent;
-        const auto needs = allPlans(request);
-        const auto more = allPlans(larger);
-        const auto less = allPlans(stretchier);
-        for (std::size_t i = 0; i < needs.size(); ++i) {
-            EXPECT_GT(needOf(more[i]), needOf(needs[i]));
-            EXPECT_LT(needOf(less[i]), needOf(needs[i]));
-        }
-    }
-}
-
-TEST(CutPlan, EverythingTwiceAsLargeNeedsTwiceAsMuch) {
-    Frames frames(5);
-    for (int round = 0; round < 100; ++round) {
-        CutRequest small = frames.next();
-        small.hoop.lengthMm = frames.between(200, 220);
-        small.hoop.widthMm = frames.between(150, 170);
-        small.hoop.wallMm = 5;
-        small.pattern.crossesCentreMm = 2;
-        small.stretch = false;
-        small.mains.diameterMm = small.crosses.diameterMm = 0.7;
-        CutRequest large = small;
-        for (auto* length :
-             {&large.hoop.lengthMm, &large.hoop.widthMm, &large.hoop.wallMm, &large.pattern.crossesCentreMm}) {
-            *length = **length * 2;
-        }
-        large.mains.diameterMm = large.crosses.diameterMm = 1.4;
-        large.ends.reachMm = small.ends.reachMm * 2;
-        large.ends.startingKnotMm = small.ends.startingKnotMm * 2;
-        const auto one = allPlans(small);
-        const auto two = allPlans(large);
-        for (std::size_t i = 0; i < one.size(); ++i) {
-            EXPECT_NEAR(needOf(two[i]), 2 * needOf(one[i]), 1e-6);
-        }
-    }
 }
 
 TEST(CutPlan, NoChanceAboveTheCeilingUnlessHeld) {

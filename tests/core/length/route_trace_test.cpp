@@ -119,8 +119,7 @@ TEST(RouteTrace, EveryRouteOverEveryUsualPattern) {
                     }
                     EXPECT_EQ(laid.size(), static_cast<std::size_t>(mains + crosses));
                     if (mains % 2 == 0) {
-                        EXPECT_EQ(plan->pieces[0].arms[1].endsAtText(),
-                                  longSideEnds(std::string(route.name), crosses));
+                        EXPECT_EQ(plan->pieces[0].arms[1].endsAtText(), longSideEnds(std::string(route.name), crosses));
                     }
                     // No run along the hoop is longer than a stringer would leave, but for crosses laid out of order.
                     const auto longRun = std::ranges::find(plan->why, Why::Kind::LongOutsideRun, &Why::kind);
@@ -132,8 +131,8 @@ TEST(RouteTrace, EveryRouteOverEveryUsualPattern) {
     EXPECT_GT(traced, 700);
 }
 
-// With an odd number the two sides finish at opposite ends; from the head down works only where the long side is the one
-// that finishes at the head.
+// With an odd number the two sides finish at opposite ends; from the head down works only where the long side is the
+// one that finishes at the head.
 TEST(RouteTrace, OddMainsFromTheHeadDown) {
     for (int mains = kFewestMains + 1; mains < kMostMains; mains += 2) {
         for (const HoopEnd start : {HoopEnd::Head, HoopEnd::Throat}) {
@@ -146,9 +145,10 @@ TEST(RouteTrace, OddMainsFromTheHeadDown) {
                 const Arm& shortSide = plan.pieces[0].arms[0];
                 EXPECT_EQ(shortSide.side, side);
                 EXPECT_EQ(shortSide.endsAtEnd, HoopEnd::Throat);
-                const auto lastMain = std::ranges::find_if(plan.pieces[0].arms[1].strings, [](const LaidString& string) {
-                    return !string.id.isMain();
-                }) - 1;
+                const auto lastMain =
+                    std::ranges::find_if(plan.pieces[0].arms[1].strings,
+                                         [](const LaidString& string) { return !string.id.isMain(); }) -
+                    1;
                 EXPECT_EQ(lastMain->to, RunsTo::Head);
             }
         }
