@@ -76,6 +76,15 @@ const std::vector<Command>& commands() {
          {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson},
          never,
          runCut},
+        {"draw",
+         "the head of that frame with every string where the plan lays it, as a picture",
+         "The input is the same as for cut. The picture shows the pieces, each in its own line, where each begins and "
+         "is tied off, the runs outside the hoop, and which string passes over which.",
+         {{"--input", "FILE.json", "the request; - reads standard input", true},
+          {"--out", "FILE.svg", "where the picture goes", true},
+          kJson},
+         always,
+         runDraw},
         {"plan",
          "which reel each piece of a queue is best cut off, for a shop that is in no ledger",
          "The file is one JSON object with the lots, the pieces and how often each length is wanted. The plan places "

@@ -16,6 +16,7 @@ namespace rw::cli {
 [[nodiscard]] Result<Answer> runHistory(const Given& given);
 [[nodiscard]] Result<Answer> runCard(const Given& given);
 [[nodiscard]] Result<Answer> runCut(const Given& given);
+[[nodiscard]] Result<Answer> runDraw(const Given& given);
 [[nodiscard]] Result<Answer> runPlan(const Given& given);
 [[nodiscard]] Result<Answer> runForecast(const Given& given);
 

@@ -23,7 +23,7 @@ public:
         const bool cross = id.kind == StringId::Kind::Cross;
         const RunsTo to =
             cross ? (other.x > 0 ? RunsTo::Right : RunsTo::Left) : (other.y > 0 ? RunsTo::Head : RunsTo::Throat);
-        return {id, to, std::hypot(one.x - other.x, one.y - other.y), one, other};
+        return {id, to, std::hypot(one.x - other.x, one.y - other.y), one, other, m_head.wallMm};
     }
 
 private:

@@ -59,6 +59,7 @@ public:
         }
         drawHoop();
         if (m_how.detail != HeadDetail::Thumbnail) {
+            drawDirections();
             drawNumbers();
             drawOrientation();
         }
@@ -262,13 +263,57 @@ private:
             return;
         }
         if (knot) {
-            // The outer main is tied off at the same corner and its flag goes up, so these words go aside and down.
             const double way = start.outwards.x() >= 0 ? 1 : -1;
-            label(start.at + QPointF(way * 15, 4), {way, 0}, HeadWords::tr("crosses start"), m_how.palette.ink);
+            label(besideFlags(start.at + QPointF(way * 15, 0), way), {way, 0}, HeadWords::tr("crosses start"),
+                  m_how.palette.ink);
             return;
         }
         label(start.at + start.outwards * 10, start.outwards,
               m_plan.pieces.size() == 1 ? HeadWords::tr("start") : HeadWords::tr("mains start"), m_how.palette.ink);
+    }
+
+    /// Near `place`, where no flag at the same corner has its words.
+    [[nodiscard]] QPointF besideFlags(const QPointF& place, double way) const {
+        for (const double down : {4.0, 18.0, 32.0, -12.0}) {
+            const QPointF tried = place + QPointF(way * (down - 4) * 0.8, down); // the hoop widens on the way down
+            const bool covered = std::ranges::any_of(m_head.ends(), [&](const HeadGeometry::Mark& end) {
+                const QPointF words = end.at + end.lean * kPole + QPointF(way * 13, 4);
+                return std::abs(words.x() - tried.x()) < 60 && words.y() - 10 < tried.y() && tried.y() < words.y() + 20;
+            });
+            if (!covered) {
+                return tried;
+            }
+        }
+        return place;
+    }
+
+    /// Which way an arm begins: a head on its first string, and on the first after it turned from mains to crosses or
+    /// back.
+    void drawDirections() {
+        const HeadGeometry::Lying* before = nullptr;
+        for (const HeadGeometry::Lying& lying : m_head.strings()) {
+            const bool sameArm = before != nullptr && before->piece == lying.piece && before->arm == lying.arm;
+            if (!sameArm || before->id.isMain() != lying.id.isMain()) {
+                drawArrowHead(lying);
+            }
+            before = &lying;
+        }
+    }
+
+    void drawArrowHead(const HeadGeometry::Lying& lying) {
+        constexpr double kLong = 9;
+        constexpr double kWide = 7;
+        const QPointF along = (lying.chord.p2() - lying.chord.p1()) / lying.chord.length();
+        const QPointF across(-along.y(), along.x());
+        const QPointF tip = lying.chord.p1() + along * (kLong + 4);
+        const QPointF back = tip - along * kLong;
+        QPainterPath head(tip);
+        head.lineTo(back + across * kWide / 2);
+        head.lineTo(back - across * kWide / 2);
+        head.closeSubpath();
+        m_painter.setPen(Qt::NoPen);
+        m_painter.setBrush(styleOf(lying.piece, lying.arm).color);
+        m_painter.drawPath(head);
     }
 
     void drawFlag(const HeadGeometry::Mark& end, bool words) {

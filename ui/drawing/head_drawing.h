@@ -21,8 +21,8 @@ struct HeadDrawing {
 
 /// Draws the head of the frame to scale into `area`, centred, head up, as it lies on the machine: the hoop, every
 /// string of the plan and the runs outside between them. One line style a piece (the second piece, or the short side
-/// of one piece, is drawn hollow), a ring where a piece starts, a flag where it is tied off. Draws no background.
-/// Leaves the painter as it was.
+/// of one piece, is drawn hollow), a ring where a piece starts, a flag where it is tied off, an arrow's head on the first
+/// string of each arm and where it turns from mains to crosses. Draws no background. Leaves the painter as it was.
 void drawHead(QPainter& painter, const QRectF& area, const length::CutPlan& plan, const HeadDrawing& how = {});
 
 /// The picture in words, for people who do not see it.

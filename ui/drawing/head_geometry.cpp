@@ -212,7 +212,7 @@ void HeadGeometry::layStrings(const length::CutPlan& plan) {
                             .line = {},
                             .chord = QLineF(picture(laid.from), picture(laid.end)),
                             .unders = {}};
-                lying.line = throughTheWall(lying.chord, m_wall);
+                lying.line = throughTheWall(lying.chord, laid.wallMm);
                 if (last) {
                     m_links.push_back({p, a, linkPath(*last, lying.line.p1()), false});
                 } else {

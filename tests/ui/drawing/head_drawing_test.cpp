@@ -49,6 +49,19 @@ TEST(HeadDrawing, TwoPiecesNeedNoColour) {
     EXPECT_EQ(canvas.warm(canvas.all()), 0);
 }
 
+// Inside the hoop at either end of the middle mains: an arrow's head lies only where they start.
+TEST(HeadDrawing, ShowsWhereTheMiddleMainsStart) {
+    const QRect atHead(204, 82, 32, 16);
+    const QRect atThroat(204, 424, 32, 16);
+    samples::Head frame;
+    frame.mainsStart = HoopEnd::Head;
+    const Canvas fromHead = drawn(samples::twoPieces(frame));
+    frame.mainsStart = HoopEnd::Throat;
+    const Canvas fromThroat = drawn(samples::twoPieces(frame));
+    EXPECT_GT(fromHead.inked(atHead), fromThroat.inked(atHead) + 30);
+    EXPECT_GT(fromThroat.inked(atThroat), fromHead.inked(atThroat) + 30);
+}
+
 TEST(HeadDrawing, StaysInItsArea) {
     const QRect inside(60, 40, 300, 400);
     for (const HeadDetail detail : {HeadDetail::Thumbnail, HeadDetail::Card, HeadDetail::Page}) {
