@@ -26,7 +26,7 @@ QVariant RacketChoiceModel::show(const RacketRow& row, int role) const {
         case Qt::DisplayRole:
             return ownName(*row.own);
         case DetailRole:
-            return last ? tr("last %1, %2").arg(askedAndStrungText(*last), shortDateText(last->logged, m_zone))
+            return last ? tr("last %1, %2").arg(askedAndStrungText(*last), shortDateText(last->logged, m_now, m_zone))
                         : tr("never strung here");
         case AsideRole:
             return frameFacts(row.own->frame);

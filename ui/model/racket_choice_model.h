@@ -22,12 +22,16 @@ class RacketChoiceModel final : public ListModel<RacketRow> {
 
 public:
     using ListModel::ListModel;
-    void setZone(const QTimeZone& zone) { m_zone = zone; }
+    void setNow(Instant now, const QTimeZone& zone) {
+        m_now = now;
+        m_zone = zone;
+    }
 
 protected:
     [[nodiscard]] QVariant show(const RacketRow& row, int role) const override;
 
 private:
+    Instant m_now{};
     QTimeZone m_zone = QTimeZone::utc();
 };
 

@@ -83,8 +83,8 @@ QString moneyText(const Money& money, const QLocale& locale) {
     const std::string code = money.currency().code();
     if (code == "GBP" || code == "EUR") {
         // The C locale has no idea where a sign stands.
-        const QLocale place =
-            locale.language() == QLocale::C ? QLocale(QLocale::English, QLocale::UnitedKingdom) : locale;
+        QLocale place = locale.language() == QLocale::C ? QLocale(QLocale::English, QLocale::UnitedKingdom) : locale;
+        place.setNumberOptions(locale.numberOptions());
         // Less than nothing has a minus sign here, not the bookkeepers' brackets.
         const QString sign = amount < 0 ? place.negativeSign() : QString();
         return sign + place.toCurrencyString(std::abs(amount),
@@ -137,8 +137,10 @@ QString dateText(Instant instant, const QTimeZone& zone, const QLocale& locale) 
     return locale.toString(at(instant, zone).date(), QStringLiteral("d MMMM yyyy"));
 }
 
-QString shortDateText(Instant instant, const QTimeZone& zone, const QLocale& locale) {
-    return locale.toString(at(instant, zone).date(), QStringLiteral("ddd d MMM"));
+QString shortDateText(Instant instant, Instant now, const QTimeZone& zone, const QLocale& locale) {
+    const QDate date = at(instant, zone).date();
+    const bool thisYear = date.year() == at(now, zone).date().year();
+    return locale.toString(date, thisYear ? QStringLiteral("ddd d MMM") : QStringLiteral("ddd d MMM yyyy"));
 }
 
 QString momentText(Instant instant, const QTimeZone& zone, const QLocale& locale) {
@@ -155,7 +157,7 @@ QString promiseText(Instant promise, Instant now, const QTimeZone& zone, const Q
     if (days == 1) {
         return Format::tr("tomorrow %1").arg(clock);
     }
-    return momentText(promise, zone, locale);
+    return shortDateText(promise, now, zone, locale) + QLatin1Char(' ') + clock;
 }
 
 } // namespace rw::ui

@@ -55,11 +55,11 @@ namespace rw::ui {
 [[nodiscard]] QTimeZone timeZoneOf(std::string_view ianaName);
 /// "20 January 2026".
 [[nodiscard]] QString dateText(Instant at, const QTimeZone& zone, const QLocale& locale = QLocale());
-/// "Tue 20 Jan".
-[[nodiscard]] QString shortDateText(Instant at, const QTimeZone& zone, const QLocale& locale = QLocale());
+/// "Tue 20 Jan"; "Mon 20 Jan 2025" when that is another year than now's.
+[[nodiscard]] QString shortDateText(Instant at, Instant now, const QTimeZone& zone, const QLocale& locale = QLocale());
 /// "Tue 20 Jan 16:30".
 [[nodiscard]] QString momentText(Instant at, const QTimeZone& zone, const QLocale& locale = QLocale());
-/// "today 16:30", "tomorrow 10:30", "Thu 22 Jan 10:30".
+/// "today 16:30", "tomorrow 10:30", "Thu 22 Jan 10:30". What was earlier is said in the same way.
 [[nodiscard]] QString promiseText(Instant promise, Instant now, const QTimeZone& zone,
                                   const QLocale& locale = QLocale());
 

@@ -16,7 +16,6 @@ namespace rw::ui {
 namespace {
 constexpr int kMostRows = 7;
 constexpr int kNarrowest = 420;
-constexpr int kLongestText = 200; ///< as long as a name may be
 } // namespace
 
 Finder::Finder(QAbstractItemModel* results, QWidget* parent)
@@ -26,7 +25,6 @@ Finder::Finder(QAbstractItemModel* results, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_line);
-    m_line->setMaxLength(kLongestText);
     setFocusProxy(m_line);
 
     m_list->setModel(results);
@@ -67,7 +65,9 @@ void Finder::setReady(bool ready) {
     m_ready = ready;
     if (m_ready && m_pickWhenReady) {
         m_pickWhenReady = false;
-        pickCurrent();
+        if (m_list->model()->rowCount() > 0) {
+            pickHighlighted();
+        }
     }
 }
 
@@ -111,11 +111,12 @@ void Finder::place() {
 
 void Finder::hideResults() { m_list->hide(); }
 
-void Finder::pickCurrent() {
+std::optional<int> Finder::highlighted() const {
+    return isOpen() && m_ready ? std::optional(std::max(0, m_list->currentIndex().row())) : std::nullopt;
+}
+
+void Finder::pickHighlighted() {
     const int row = std::max(0, m_list->currentIndex().row());
-    if (m_list->model()->rowCount() == 0) {
-        return;
-    }
     hideResults();
     Q_EMIT picked(row);
 }
@@ -136,16 +137,17 @@ bool Finder::handleKey(int key) {
     case Qt::Key_Enter:
         if (m_searching && !m_ready) {
             m_pickWhenReady = true;
+            Q_EMIT hurried();
             return true;
         }
         if (isOpen()) {
-            pickCurrent();
+            pickHighlighted();
             return true;
         }
         return false;
     case Qt::Key_Tab:
         if (isOpen() && m_searching && m_ready) {
-            pickCurrent();
+            pickHighlighted();
             return true;
         }
         return false;

@@ -4,6 +4,8 @@
 #include <QString>
 #include <QWidget>
 
+#include <optional>
+
 class QAbstractItemModel;
 class QLineEdit;
 class QListView;
@@ -24,6 +26,10 @@ public:
     /// The results belong to what was typed. While they do not, Enter waits.
     void setReady(bool ready);
 
+    /// The row that Enter would pick now; nothing while the list is not open.
+    [[nodiscard]] std::optional<int> highlighted() const;
+    void pickHighlighted(); ///< precondition: highlighted()
+
     void setPicked(const QString& text); ///< what stands in the line; "": nothing is picked
     [[nodiscard]] bool hasPicked() const { return !m_picked.isEmpty(); }
     [[nodiscard]] QLineEdit* line() const { return m_line; }
@@ -31,6 +37,7 @@ public:
 
 Q_SIGNALS:
     void typed(const QString& text);
+    void hurried(); ///< Enter came before the answer: no more letters will follow
     void picked(int row);
 
 protected:
@@ -41,7 +48,6 @@ private:
     void hideResults();
     void place();
     [[nodiscard]] bool isOpen() const;
-    void pickCurrent();
     bool handleKey(int key);
 
     QLineEdit* m_line;

@@ -3,6 +3,7 @@
 
 #include "ui/text/format.h"
 
+#include <QLocale>
 #include <QRegularExpression>
 
 namespace rw::ui {
@@ -30,7 +31,10 @@ void MoneyEdit::setCurrency(Currency currency) {
 
 void MoneyEdit::setValue(const std::optional<Money>& money) {
     if (money) {
-        setText(moneyText(*money));
+        // What stands in a line is read again, and no group separator can be.
+        QLocale locale;
+        locale.setNumberOptions(locale.numberOptions() | QLocale::OmitGroupSeparator);
+        setText(moneyText(*money, locale));
     } else {
         clear();
     }

@@ -5,16 +5,23 @@
 
 namespace rw::ui {
 
+namespace {
+constexpr qsizetype kLongestValue = 200; ///< nobody types a longer one; something was pasted by mistake
+}
+
 ValueEdit::ValueEdit(QWidget* parent)
     : QLineEdit(parent) {
-    // Nobody types a longer value; what is pasted by mistake must not become a sentence's argument as a whole.
-    setMaxLength(200);
     connect(this, &QLineEdit::textEdited, this, &ValueEdit::valueChanged);
 }
 
 std::optional<Refusal> ValueEdit::problem() const {
     if (isBlank()) {
         return m_mayBeBlank ? std::nullopt : std::optional(missing());
+    }
+    if (text().size() > kLongestValue) {
+        return Refusal(Code::TooLong, {{"what", missing().text("what")},
+                                       {"length", std::int64_t{text().size()}},
+                                       {"most", std::int64_t{kLongestValue}}});
     }
     return problemWith();
 }
@@ -33,7 +40,7 @@ void ValueEdit::focusOutEvent(QFocusEvent* event) {
     if (event->reason() == Qt::PopupFocusReason || event->reason() == Qt::ActiveWindowFocusReason) {
         return;
     }
-    if (!isBlank() && !problemWith()) {
+    if (!isBlank() && !problem()) {
         writeOut();
     }
     Q_EMIT left();

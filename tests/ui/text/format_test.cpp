@@ -93,7 +93,9 @@ TEST(Format, TimesAreTheShopsOwn) {
     EXPECT_EQ(said(promiseText(now + 20h + 30min, now, zone, kEnglish)), "tomorrow 10:30");
     EXPECT_EQ(said(promiseText(now + 48h, now, zone, kEnglish)), "Wed 22 Jul 14:00");
     EXPECT_EQ(said(dateText(now, zone, kEnglish)), "20 July 2026");
-    EXPECT_EQ(said(shortDateText(now + 10h, zone, kEnglish)), "Tue 21 Jul");
+    EXPECT_EQ(said(shortDateText(now + 10h, now, zone, kEnglish)), "Tue 21 Jul");
+    EXPECT_EQ(said(shortDateText(now - 24h * 365, now, zone, kEnglish)), "Sun 20 Jul 2025");
+    EXPECT_EQ(said(promiseText(now + 24h * 365, now, zone, kEnglish)), "Tue 20 Jul 2027 14:00");
     EXPECT_FALSE(timeZoneOf("Nowhere/Such").isValid() && timeZoneOf("Nowhere/Such") != QTimeZone::utc());
 }
 

@@ -152,6 +152,39 @@ TEST(MoneyEditTest, TakesTheSignItWritesItself) {
     EXPECT_TRUE(desk.edit->problem());
 }
 
+TEST(MoneyEditTest, ReadsBackWhatItWroteInEveryLocale) {
+    const struct {
+        QLocale locale;
+        const char* written;
+    } cases[] = {{QLocale(QLocale::English, QLocale::UnitedKingdom), "£1234.50"},
+                 {QLocale(QLocale::German, QLocale::Germany), "1234,50\u00a0£"},
+                 {QLocale(QLocale::German, QLocale::Switzerland), nullptr},
+                 {QLocale(QLocale::French, QLocale::France), nullptr},
+                 {QLocale(QLocale::English, QLocale::India), nullptr},
+                 {QLocale::c(), "£1234.50"}};
+    const QLocale before;
+    for (const auto& c : cases) {
+        QLocale::setDefault(c.locale);
+        for (const std::int64_t minor : {123'450, 1'000'000'000, 99'999}) {
+            for (const Currency currency :
+                 {Currency::pounds(), *Currency::fromCode("EUR"), *Currency::fromCode("USD")}) {
+                Desk<MoneyEdit> desk(currency);
+                desk.edit->setValue(Money::fromMinor(minor, currency));
+                ASSERT_TRUE(desk.edit->readable()) << desk.edit->text().toStdString();
+                EXPECT_EQ(desk.edit->readable()->minor(), minor) << desk.edit->text().toStdString();
+            }
+        }
+        if (c.written != nullptr) {
+            Desk<MoneyEdit> desk(Currency::pounds());
+            desk.typed("£1234.50");
+            desk.leave();
+            EXPECT_EQ(desk.edit->text(), QString::fromUtf8(c.written));
+            EXPECT_EQ(desk.edit->readable()->minor(), 123'450);
+        }
+    }
+    QLocale::setDefault(before);
+}
+
 TEST(PatternEditTest, ReadsTwoNumbersHoweverTheyAreParted) {
     Desk<PatternEdit> desk;
     for (const char* typed : {"16x19", "16 × 19", "16/19", "16 19", "16X19"}) {
@@ -196,11 +229,18 @@ TEST(WeightEditTest, IsInGramsAMetre) {
     EXPECT_EQ(desk.edit->problem()->code(), Code::TooFine);
 }
 
-TEST(EveryEditor, TakesAtMostALineOfTextHoweverMuchIsPasted) {
+TEST(EveryEditor, SaysTooLongAndLosesNothingHoweverMuchIsPasted) {
     Desk<TensionEdit> desk;
+    const QString pasted = QStringLiteral("52") + QString(250, QLatin1Char(' ')) + QStringLiteral("lb");
+    desk.edit->setText(pasted);
+    ASSERT_TRUE(desk.edit->problem());
+    EXPECT_EQ(desk.edit->problem()->code(), Code::TooLong);
+    EXPECT_EQ(desk.edit->problem()->text("what"), "tension");
+    EXPECT_EQ(desk.edit->problem()->number("most"), 200);
+    desk.leave();
+    EXPECT_EQ(desk.edit->text(), pasted);
     desk.edit->setText(QString(10'000, QLatin1Char('7')));
-    EXPECT_LE(desk.edit->text().size(), 200);
-    EXPECT_TRUE(desk.edit->problem());
+    EXPECT_EQ(desk.edit->text().size(), 10'000);
     desk.edit->setText(QString::fromUtf8("\xF0\x9F\x8E\xBE \xD7\xA9\xD7\x9C\xD7\x95\xD7\x9D"));
     EXPECT_TRUE(desk.edit->problem());
 }

@@ -60,6 +60,32 @@ TEST_F(FinderTest, EnterBeforeTheAnswerWaitsForIt) {
     EXPECT_EQ(picked, QList<int>{0});
 }
 
+TEST_F(FinderTest, EnterBeforeTheAnswerHurriesIt) {
+    int hurried = 0;
+    QObject::connect(finder, &Finder::hurried, [&] { ++hurried; });
+    type("4");
+    finder->setReady(false);
+    press(Qt::Key_Return);
+    EXPECT_EQ(hurried, 1);
+}
+
+TEST_F(FinderTest, LosesNothingOfALongName) {
+    const QString name(250, QLatin1Char('n'));
+    finder->line()->insert(name);
+    EXPECT_EQ(finder->line()->text(), name);
+}
+
+TEST_F(FinderTest, KnowsWhatEnterWouldPick) {
+    EXPECT_FALSE(finder->highlighted());
+    type("a");
+    answer({QStringLiteral("one"), QStringLiteral("two")});
+    press(Qt::Key_Down);
+    ASSERT_EQ(finder->highlighted(), std::optional(1));
+    finder->pickHighlighted();
+    EXPECT_EQ(picked, QList<int>{1});
+    EXPECT_FALSE(finder->highlighted());
+}
+
 TEST_F(FinderTest, TypingOnTakesAWaitingEnterBack) {
     type("4");
     finder->setReady(false);
