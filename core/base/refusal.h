@@ -34,7 +34,7 @@ enum class Code {
     AlreadyCut,        ///< {job, piece, attempt, lengthMm, lot}
     NotCut,            ///< {job, piece}
     StaleAttempt,      ///< {job, piece, attempt}
-    ChangedMeanwhile,  ///< {what, mine, theirs}
+    ChangedMeanwhile,  ///< {what, mine, theirs}, or {what, job}: logged with another wish
     NotFound,          ///< {what, text}
     CurrencyMismatch,  ///< {left, right}
     // the ledger, before it is opened

@@ -11,30 +11,68 @@ namespace rw::desk {
 namespace {
 bool wasStrung(const Job& job) { return job.state == JobState::Strung || job.state == JobState::Collected; }
 
-std::optional<Job> lastJobOf(Transaction& ledger, RacketId racket) {
-    std::optional<Job> newest;
+struct Visits {
+    std::optional<Job> last;       ///< as RacketSummary::lastJob
+    std::optional<Instant> newest; ///< when the racket came in last, whatever became of it
+};
+
+Visits visitsOf(Transaction& ledger, RacketId racket) {
+    Visits visits;
     for (const JobId id : ledger.jobs().ofRacket(racket)) {
         auto job = ledger.jobs().get(id);
-        if (job && wasStrung(*job)) {
-            return job;
+        if (!job) {
+            continue;
         }
-        if (!newest) {
-            newest = std::move(job);
+        const bool strung = wasStrung(*job);
+        visits.newest = visits.newest.value_or(job->logged);
+        if (strung || !visits.last) {
+            visits.last = std::move(job);
+        }
+        if (strung) {
+            break;
         }
     }
-    return newest;
+    return visits;
 }
 
-Result<PersonFound> withRackets(Transaction& ledger, Customer customer) {
-    PersonFound found{std::move(customer), {}};
+constexpr int kNamesakes = 100; ///< more people, or frames, of one name than any shop has
+
+/// Somebody who is stored just so and has no racket yet.
+std::optional<CustomerId> addedBefore(Transaction& ledger, const Customer& customer) {
+    for (const Customer& other : ledger.customers().find(customer.name, kNamesakes)) {
+        if (other.name == customer.name && other.contacts == customer.contacts &&
+            ledger.customers().racketsOf(*other.id).empty()) {
+            return other.id;
+        }
+    }
+    return std::nullopt;
+}
+
+/// A frame that is stored just so.
+std::optional<FrameModelId> addedBefore(Transaction& ledger, FrameModel frame) {
+    for (const FrameModel& other : ledger.frames().find(frame.name, kNamesakes)) {
+        frame.id = other.id;
+        if (other == frame) {
+            return other.id;
+        }
+    }
+    return std::nullopt;
+}
+
+/// `openLots`: all of the ledger.
+Result<PersonFound> withRackets(Transaction& ledger, Customer customer, const std::vector<Lot>& openLots) {
+    PersonFound found{std::move(customer), {}, {}};
+    std::ranges::copy_if(openLots, std::back_inserter(found.lots),
+                         [&](const Lot& lot) { return lot.owner == found.customer.id; });
     for (Racket& racket : ledger.customers().racketsOf(*found.customer.id)) {
         auto frame = frameOf(ledger, racket.frame);
         if (!frame) {
             return tl::unexpected(frame.error());
         }
-        auto last = lastJobOf(ledger, *racket.id);
-        found.rackets.push_back({std::move(racket), *std::move(frame), std::move(last)});
+        Visits visits = visitsOf(ledger, *racket.id);
+        found.rackets.push_back({std::move(racket), *std::move(frame), std::move(visits.last), visits.newest});
     }
+    std::ranges::stable_sort(found.rackets, std::ranges::greater{}, &RacketSummary::newest);
     return found;
 }
 
@@ -50,8 +88,9 @@ Result<void> checkMarked(const MarkedRange& marked) {
 
 Result<std::vector<PersonFound>> findPeople(Transaction& ledger, std::string_view text, int atMost) {
     std::vector<PersonFound> people;
+    const std::vector<Lot> openLots = ledger.lots().open();
     for (Customer& customer : ledger.customers().find(text, atMost)) {
-        auto found = withRackets(ledger, std::move(customer));
+        auto found = withRackets(ledger, std::move(customer), openLots);
         if (!found) {
             return tl::unexpected(found.error());
         }
@@ -65,7 +104,7 @@ Result<PersonFound> person(Transaction& ledger, CustomerId id) {
     if (!customer) {
         return tl::unexpected(customer.error());
     }
-    return withRackets(ledger, *std::move(customer));
+    return withRackets(ledger, *std::move(customer), ledger.lots().open());
 }
 
 Result<CustomerId> addCustomer(Transaction& ledger, const Customer& customer) {
@@ -81,6 +120,9 @@ Result<CustomerId> addCustomer(Transaction& ledger, const Customer& customer) {
             return tl::unexpected(text.error());
         }
         contact.text = *std::move(text);
+    }
+    if (const auto before = addedBefore(ledger, kept)) {
+        return *before;
     }
     return ledger.customers().add(kept);
 }
@@ -99,6 +141,9 @@ Result<RacketId> addRacket(Transaction& ledger, const Racket& racket) {
     for (const Racket& other : ledger.customers().racketsOf(racket.customer)) {
         if (other.frame != racket.frame) {
             continue;
+        }
+        if (other.mark == *mark && ledger.jobs().ofRacket(*other.id).empty()) {
+            return *other.id;
         }
         if (mark->empty()) {
             return refuse(Code::Missing, {{"what", "mark"}});
@@ -138,6 +183,9 @@ Result<FrameModelId> addFrame(Transaction& ledger, const FrameModel& frame) {
     request.method = Method::TwoPiece;
     if (const auto plan = length::planCut(request); !plan) {
         return tl::unexpected(plan.error());
+    }
+    if (const auto before = addedBefore(ledger, kept)) {
+        return *before;
     }
     return ledger.frames().add(kept);
 }

@@ -14,21 +14,27 @@ namespace rw::desk {
 struct RacketSummary {
     Racket racket;
     FrameModel frame;
-    std::optional<Job> lastJob; ///< the newest strung or collected one, else the newest of any state
+    std::optional<Job> lastJob;    ///< the newest strung or collected one, else the newest of any state
+    std::optional<Instant> newest; ///< when it came in last; nothing: it never did
 };
 
 struct PersonFound {
     Customer customer;
-    std::vector<RacketSummary> rackets;
+    std::vector<RacketSummary> rackets; ///< the one that was here last first
+    std::vector<Lot> lots;              ///< string of theirs that is kept here: open lots
 };
 
 [[nodiscard]] Result<std::vector<PersonFound>> findPeople(Transaction& ledger, std::string_view text, int atMost = 20);
 [[nodiscard]] Result<PersonFound> person(Transaction& ledger, CustomerId id);
 
-/// Missing {name}, TooLong {name}. Name 1 to 200 characters, contacts likewise.
+/// Missing {name}, TooLong {name}. Name 1 to 200 characters, contacts likewise. Somebody of just this name and these
+/// contacts who has no racket yet is the same person: added again, after an answer that was lost, they stay one.
 [[nodiscard]] Result<CustomerId> addCustomer(Transaction& ledger, const Customer& customer);
+/// Missing or ImpossibleValue {mark} beside a twin, TooLong, NotFound. A racket just like it that nothing was logged
+/// for yet is this one: added again it stays one.
 [[nodiscard]] Result<RacketId> addRacket(Transaction& ledger, const Racket& racket);
-/// From a name, a sport and a pattern; everything else may be missing. Missing, TooLong, ImpossibleValue.
+/// From a name, a sport and a pattern; everything else may be missing. Missing, TooLong, ImpossibleValue. A frame that
+/// is known just so is that frame.
 [[nodiscard]] Result<FrameModelId> addFrame(Transaction& ledger, const FrameModel& frame);
 [[nodiscard]] Result<std::vector<FrameModel>> findFrames(Transaction& ledger, std::string_view text, int atMost = 20);
 
@@ -56,7 +62,16 @@ struct HandOver {
     std::string way;              ///< "cash", "card"; "" without payment
     By by;
 };
-/// WrongState unless strung. Done twice it is done once.
-[[nodiscard]] Result<Job> handOver(Transaction& ledger, const HandOver& command);
+/// What came of it: of a racket that was handed over before, what was true then.
+struct HandedOver {
+    Job job;
+    bool already = false;         ///< it was handed over before, at job.collected; nothing was changed or booked
+    std::optional<Money> paidNow; ///< booked by this hand-over
+    Money paid;                   ///< for the job in all
+
+    [[nodiscard]] Money owed() const { return job.total - paid; } ///< negative: in the customer's favour
+};
+/// WrongState unless strung. Done twice it is done once, and says so.
+[[nodiscard]] Result<HandedOver> handOver(Transaction& ledger, const HandOver& command);
 
 } // namespace rw::desk

@@ -21,10 +21,14 @@ Result<void> checkPayment(Transaction& ledger, const Money& payment, const std::
 }
 } // namespace
 
-Result<Job> handOver(Transaction& ledger, const HandOver& command) {
+Result<HandedOver> handOver(Transaction& ledger, const HandOver& command) {
     auto job = jobOf(ledger, command.job);
-    if (!job || job->state == JobState::Collected) {
-        return job;
+    if (!job) {
+        return tl::unexpected(job.error());
+    }
+    const Money paidBefore = ledger.jobs().paid(command.job);
+    if (job->state == JobState::Collected) {
+        return HandedOver{.job = *std::move(job), .already = true, .paidNow = std::nullopt, .paid = paidBefore};
     }
     if (const auto may = mayHappen(*job, JobEventKind::Collected); !may) {
         return tl::unexpected(may.error());
@@ -43,7 +47,10 @@ Result<Job> handOver(Transaction& ledger, const HandOver& command) {
     const JobEventId event = ledger.jobs().record(
         {std::nullopt, command.job, JobEventKind::Collected, command.by, std::nullopt, std::nullopt});
     ledger.jobs().handOver(command.job, event, *takenBy);
-    return jobOf(ledger, command.job);
+    return HandedOver{.job = jobOf(ledger, command.job).value(),
+                      .already = false,
+                      .paidNow = command.payment,
+                      .paid = ledger.jobs().paid(command.job)};
 }
 
 } // namespace rw::desk

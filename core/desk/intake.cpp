@@ -2,6 +2,7 @@
 #include "core/desk/intake.h"
 
 #include "core/desk/intake_plan.h"
+#include "core/desk/own_sets.h"
 #include "core/desk/piece_proposals.h"
 #include "core/desk/promise_for.h"
 
@@ -76,8 +77,10 @@ Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draf
         return tl::unexpected(price.error());
     }
     auto shortSide = shortSideOf(planned->plan, intake->frame, planned->side, cuts.front().shortSide);
+    std::vector<OwnSet> ownSets = judgeOwnSets(*intake, draft, planned->plan);
     return IntakePreview{.plan = std::move(planned->plan),
                          .pieces = *std::move(pieces),
+                         .ownSets = std::move(ownSets),
                          .shortSide = std::move(shortSide),
                          .quote = *std::move(price),
                          .promise = promiseFor(ledger, intake->settings, now, draft.rush),

@@ -4,6 +4,7 @@
 #include "core/calendar/promise.h"
 #include "core/desk/port/ledger.h"
 #include "core/length/cut_plan.h"
+#include "core/length/packet.h"
 #include "core/pricing/quote.h"
 #include "core/stock/shelf.h"
 
@@ -17,7 +18,8 @@ namespace rw::desk {
 struct WantedString {
     StringArticleId article;
     PieceSource source = PieceSource::ShopLot;
-    std::optional<LotId> lot; ///< pinned by somebody; nothing: the shop proposes one
+    std::optional<LotId> lot;                       ///< pinned by somebody; nothing: the shop proposes one
+    std::optional<Length> setLength = std::nullopt; ///< of a customer's own set, > 0, where somebody said it
 };
 
 /// What has been typed so far. A frame is enough for a plan; the customer comes when it is logged.
@@ -68,9 +70,28 @@ struct ShortSideProposal {
     int topCrosses = 0; ///< how many top crosses go on the short side
 };
 
+/// What does better than a set that is tight or not enough: the whole bed in one piece, crosses that start at a clamp
+/// instead of a knot, or the mains alone from the set and the crosses of other string.
+enum class SetAdvice { OnePiece, StartingClamp, OtherCrosses };
+
+/// Whether a customer's own set does what it is meant for, told before the old strings come out.
+struct OwnSet {
+    struct Way {
+        SetAdvice advice;
+        Length need;
+        length::PacketVerdict verdict; ///< better than that of the wish
+    };
+    PieceRole first; ///< the piece that is cut from it first: mains, crosses or the whole
+    Length length;
+    Length need; ///< what is meant to come from it should need together
+    length::PacketVerdict verdict;
+    std::optional<Way> better;
+};
+
 struct IntakePreview {
     length::CutPlan plan;
     std::vector<PieceProposal> pieces;
+    std::vector<OwnSet> ownSets; ///< those whose length is known
     std::optional<ShortSideProposal> shortSide;
     Quote quote;
     Instant promise;
@@ -92,7 +113,8 @@ struct LogJob {
     By by;
 };
 
-/// Logs the job, or gives back the one that the same request key logged before.
+/// Logs the job, or gives back the one that the same request key logged before. ChangedMeanwhile {what, job} when that
+/// one was logged with another wish: nobody may believe that the new wish counts.
 [[nodiscard]] Result<Job> logJob(Transaction& ledger, const LogJob& command);
 
 } // namespace rw::desk

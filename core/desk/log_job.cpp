@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/intake.h"
+#include "core/desk/logged_wish.h"
 #include "core/desk/lookups.h"
 #include "core/desk/settings.h"
 
@@ -21,6 +22,19 @@ Result<void> checkBelongs(const Racket& racket, const LogJob& command) {
 bool isPinned(const IntakeDraft& draft, PieceRole role) {
     const WantedString& wanted = role == PieceRole::Crosses ? draft.crosses.value_or(draft.mains) : draft.mains;
     return wanted.lot.has_value();
+}
+
+/// The job of a request key that was met before, when it is what is wished for now.
+Result<Job> loggedBefore(Transaction& ledger, JobId id, const LogJob& command, const std::string& note) {
+    auto job = jobOf(ledger, id);
+    const auto frame = frameOf(ledger, command.draft.frame);
+    if (!job || !frame) {
+        return job ? tl::unexpected(frame.error()) : job;
+    }
+    if (!isLoggedWish(*job, command, note, *frame)) {
+        return refuse(Code::ChangedMeanwhile, {{"what", "job"}, {"job", job->number}});
+    }
+    return job;
 }
 
 Job jobFrom(const LogJob& command, const IntakePreview& preview, std::string note) {
@@ -64,12 +78,12 @@ Result<Job> logJob(Transaction& ledger, const LogJob& command) {
     if (!key) {
         return tl::unexpected(key.error());
     }
-    if (const auto before = ledger.jobs().byRequestKey(command.requestKey)) {
-        return jobOf(ledger, *before);
-    }
     auto note = maybeWordsOf("note", command.note, kLongestNote);
     if (!note) {
         return tl::unexpected(note.error());
+    }
+    if (const auto before = ledger.jobs().byRequestKey(command.requestKey)) {
+        return loggedBefore(ledger, *before, command, *note);
     }
     const auto customer = customerOf(ledger, command.customer);
     const auto racket = racketOf(ledger, command.racket);

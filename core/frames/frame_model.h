@@ -44,6 +44,7 @@ struct FrameModel {
     Pattern pattern;
     MarkedRange marked;
     BenchNote note;
+    bool operator==(const FrameModel&) const = default;
 };
 
 } // namespace rw

@@ -3,12 +3,15 @@
 
 #include "ui/counter/intake_sheet.h"
 #include "ui/counter/rack_sheet.h"
+#include "ui/counter/to_be_strung_sheet.h"
 #include "ui/presenter/intake_presenter.h"
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/rack_presenter.h"
 #include "ui/presenter/racket_presenter.h"
+#include "ui/presenter/to_be_strung_presenter.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
+#include "ui/text/sentences.h"
 #include "ui/text/words.h"
 
 #include <QScrollArea>
@@ -24,9 +27,11 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     , m_racket(std::make_unique<RacketPresenter>(runner, shift, pause))
     , m_intake(std::make_unique<IntakePresenter>(runner, shift, pause))
     , m_rack(std::make_unique<RackPresenter>(runner, shift))
+    , m_toBeStrung(std::make_unique<ToBeStrungPresenter>(runner, shift))
     , m_pages(new QStackedWidget(this))
     , m_intakeSheet(new IntakeSheet(*m_person, *m_racket, *m_intake, shift))
-    , m_rackSheet(new RackSheet(*m_rack, shift)) {
+    , m_rackSheet(new RackSheet(*m_rack, shift))
+    , m_toBeStrungSheet(new ToBeStrungSheet(*m_toBeStrung, shift)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_pages);
@@ -39,22 +44,29 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     scroll->setWidget(m_intakeSheet);
     m_pages->addWidget(scroll);
     m_pages->addWidget(m_rackSheet);
+    m_pages->addWidget(m_toBeStrungSheet);
     makeKeys();
 
     connect(m_rackSheet, &RackSheet::left, this, &CounterStation::showIntake);
-    connect(m_intake.get(), &IntakePresenter::logged, this, [this](const Job& job) {
-        const auto& person = m_person->picked();
-        const auto& racket = m_racket->picked();
-        Q_EMIT said(loggedText(job, person ? fromUtf8(person->customer.name) : QString(),
-                               racket ? racketName(racket->frame.name, racket->racket.mark) : QString(), m_shift.now(),
+    connect(m_toBeStrungSheet, &ToBeStrungSheet::left, this, &CounterStation::showIntake);
+    connect(m_toBeStrung.get(), &ToBeStrungPresenter::done, this,
+            [this](const Job& job) { Q_EMIT said(jobCourseText(job)); });
+    connect(m_intake.get(), &IntakePresenter::logged, this, [this](const LoggedIntake& done) {
+        Q_EMIT said(loggedText(done.job, fromUtf8(done.customer.name),
+                               racketName(done.racket.frame.name, done.racket.racket.mark), m_shift.now(),
                                m_shift.zone()));
-        m_intakeSheet->startAfresh();
+        if (done.isOnTheCounter) {
+            m_intakeSheet->startAfresh();
+        }
     });
-    connect(m_rack.get(), &RackPresenter::handedOver, this,
-            [this](const Job& job, const Money& owed, const std::optional<Money>& paid) {
-                Q_EMIT said(handedOverText(job, owed, paid));
-                m_rackSheet->list()->setFocus(Qt::OtherFocusReason);
-            });
+    connect(m_intake.get(), &IntakePresenter::logRefused, this, [this](const Refusal& why, bool isOnTheCounter) {
+        if (!isOnTheCounter) {
+            Q_EMIT said(sentenceFor(why));
+        }
+    });
+    connect(m_rack.get(), &RackPresenter::handedOver, this, [this](const desk::HandedOver& done) {
+        Q_EMIT said(handedOverText(done, m_shift.now(), m_shift.zone()));
+    });
 }
 
 CounterStation::~CounterStation() = default;
@@ -70,6 +82,7 @@ void CounterStation::makeKeys() {
     addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
     addKey(tr("Of this &person"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });
+    addKey(tr("&To be strung"), {QKeySequence(Qt::Key_F9)}, [this] { showToBeStrung(); });
     addKey(tr("&New sheet"), {QKeySequence(Qt::CTRL | Qt::Key_N)}, [this] {
         showIntake();
         m_intakeSheet->startAfresh();
@@ -78,10 +91,12 @@ void CounterStation::makeKeys() {
 
 void CounterStation::enter() {
     refresh();
-    if (m_pages->currentIndex() == 0) {
+    if (m_pages->currentIndex() == Intake) {
         m_intakeSheet->enter();
-    } else {
+    } else if (m_pages->currentIndex() == Rack) {
         m_rackSheet->list()->setFocus(Qt::OtherFocusReason);
+    } else {
+        m_toBeStrungSheet->list()->setFocus(Qt::OtherFocusReason);
     }
 }
 
@@ -89,33 +104,45 @@ void CounterStation::refresh() {
     m_person->refresh();
     m_intake->refresh();
     m_rack->refresh();
+    m_toBeStrung->refresh();
 }
 
-void CounterStation::showPage(QWidget* sheet) {
-    m_pages->setCurrentIndex(sheet == m_rackSheet ? 1 : 0);
+void CounterStation::showPage(Page page) {
+    m_pages->setCurrentIndex(page);
     for (auto* key : m_intakeKeys) {
-        key->setEnabled(sheet == m_intakeSheet);
+        key->setEnabled(page == Intake);
     }
     Q_EMIT keysChanged();
 }
 
 void CounterStation::showRack() {
-    showPage(m_rackSheet);
+    showPage(Rack);
+    m_rackSheet->enter(pickedPerson());
+}
+
+void CounterStation::showToBeStrung() {
+    showPage(ToBeStrung);
+    m_toBeStrungSheet->enter(pickedPerson());
+}
+
+std::optional<CustomerId> CounterStation::pickedPerson() const {
     const auto& person = m_person->picked();
-    m_rackSheet->enter(person ? fromUtf8(person->customer.name) : QString());
+    return person ? person->customer.id : std::nullopt;
 }
 
 void CounterStation::showIntake() {
-    showPage(m_intakeSheet);
+    showPage(Intake);
     m_intakeSheet->enter();
 }
 
 void CounterStation::wantHistory(bool ofRacket) {
     const auto& person = m_person->picked();
     const auto& racket = m_racket->picked();
-    const auto* hanging = m_pages->currentWidget() == m_rackSheet ? m_rackSheet->current() : nullptr;
-    if (ofRacket && hanging != nullptr) {
-        Q_EMIT historyWanted({hanging->id, racketName(hanging->frame, hanging->mark)});
+    const auto* chosen = m_pages->currentIndex() == Rack          ? m_rackSheet->chosen()
+                         : m_pages->currentIndex() == ToBeStrung ? m_toBeStrungSheet->chosen()
+                                                                 : nullptr;
+    if (ofRacket && chosen != nullptr) {
+        Q_EMIT historyWanted({chosen->id, racketName(chosen->frame, chosen->mark)});
     } else if (ofRacket && racket) {
         Q_EMIT historyWanted({*racket->racket.id, racketName(racket->frame.name, racket->racket.mark)});
     } else if (person) {

@@ -19,6 +19,8 @@ class RackPresenter;
 class RackSheet;
 class RacketPresenter;
 class Shift;
+class ToBeStrungPresenter;
+class ToBeStrungSheet;
 
 /// Counter: a racket comes in, a racket goes home.
 class CounterStation final : public Station {
@@ -40,27 +42,33 @@ public:
     [[nodiscard]] RacketPresenter& racket() const { return *m_racket; }
     [[nodiscard]] IntakePresenter& intakePresenter() const { return *m_intake; }
     [[nodiscard]] RackPresenter& rackPresenter() const { return *m_rack; }
+    [[nodiscard]] ToBeStrungSheet* toBeStrung() const { return m_toBeStrungSheet; }
 
     void showRack();
+    void showToBeStrung();
     void showIntake();
 
 Q_SIGNALS:
     void historyWanted(const rw::ui::HistoryOf& of);
 
 private:
+    enum Page { Intake, Rack, ToBeStrung }; ///< in the order of the stack
+    void showPage(Page page);
     void makeKeys();
-    void showPage(QWidget* sheet);
     void wantHistory(bool ofRacket);
+    [[nodiscard]] std::optional<CustomerId> pickedPerson() const;
 
     Shift& m_shift;
     std::unique_ptr<PersonPresenter> m_person;
     std::unique_ptr<RacketPresenter> m_racket;
     std::unique_ptr<IntakePresenter> m_intake;
     std::unique_ptr<RackPresenter> m_rack;
+    std::unique_ptr<ToBeStrungPresenter> m_toBeStrung;
     QStackedWidget* m_pages;
-    QList<QAction*> m_intakeKeys; ///< they mean something on the intake sheet only
+    QList<QAction*> m_intakeKeys; ///< that mean nothing on another page
     IntakeSheet* m_intakeSheet;
     RackSheet* m_rackSheet;
+    ToBeStrungSheet* m_toBeStrungSheet;
 };
 
 } // namespace rw::ui

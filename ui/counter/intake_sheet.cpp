@@ -13,12 +13,16 @@
 #include "ui/text/words.h"
 #include "ui/widgets/choice.h"
 #include "ui/widgets/finder.h"
+#include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/pattern_edit.h"
 #include "ui/widgets/tension_edit.h"
 
 #include <QHBoxLayout>
+#include <QSignalBlocker>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace rw::ui {
 
@@ -77,7 +81,6 @@ void IntakeSheet::build() {
     m_side->addItem(tr("short side left"), static_cast<int>(Side::Left));
     m_side->addItem(tr("short side right"), static_cast<int>(Side::Right));
     m_note->setAccessibleName(tr("Note for the bench"));
-    m_note->setMaxLength(2000);
     m_note->setPlaceholderText(tr("words for the bench"));
 
     m_personLine = m_sheet->addLine(tr("&Person"), m_personFinder);
@@ -89,10 +92,12 @@ void IntakeSheet::build() {
     m_tensionLine = m_sheet->addLine(tr("&Tensions"), {m_mainsTension, m_crossesTension});
     m_methodLine = m_sheet->addLine(tr("Meth&od"), {m_method, m_side});
     m_sheet->addLine(tr("Extras"), {m_rush, m_extrasRow});
-    m_sheet->addLine(tr("&Note"), m_note);
+    m_noteLine = m_sheet->addLine(tr("&Note"), m_note);
     m_sheet->addStretch();
     m_sheet->addAcross(m_outcome);
 
+    m_mainsLine.note->watch(m_mains->setLength());
+    m_crossesLine.note->watch(m_crosses->setLength());
     m_tensionLine.note->watch(m_mainsTension);
     m_tensionLine.note->watch(m_crossesTension);
     m_newFrameLine.note->watch(m_newFrame->pattern());
@@ -114,7 +119,18 @@ void IntakeSheet::fillExtras() {
             m_extras << count;
         }
     }
+    showExtras();
     orderTabs();
+}
+
+void IntakeSheet::showExtras() {
+    const auto& wanted = m_intake.form().extras;
+    for (auto* extra : m_extras) {
+        const QSignalBlocker quiet(extra);
+        const auto named =
+            std::ranges::find(wanted, extra->accessibleName().toStdString(), &std::pair<std::string, int>::first);
+        extra->setValue(named == wanted.end() ? 0 : named->second);
+    }
 }
 
 void IntakeSheet::orderTabs() {
@@ -128,8 +144,10 @@ void IntakeSheet::orderTabs() {
                           m_newFrame->mark(),
                           m_mains->strings(),
                           m_mains->sources(),
+                          m_mains->setLength(),
                           m_crosses->strings(),
                           m_crosses->sources(),
+                          m_crosses->setLength(),
                           m_mainsTension,
                           m_crossesTension,
                           m_method,
@@ -147,7 +165,7 @@ void IntakeSheet::orderTabs() {
 void IntakeSheet::connectForm() {
     for (auto* choice : {m_mains, m_crosses}) {
         connect(choice, &StringChoice::chosen, this, [this] {
-            m_crosses->setMains(m_mains->article());
+            m_crosses->setMains(m_mains->article(), m_mains->source());
             showStock();
             formEdited();
         });
@@ -168,18 +186,27 @@ void IntakeSheet::connectForm() {
     connect(m_method, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
     connect(m_side, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
     connect(m_rush, &QCheckBox::toggled, this, [this] { formEdited(); });
-    connect(m_note, &QLineEdit::textEdited, this, [this] { formEdited(); });
+    connect(m_note, &QLineEdit::textEdited, this, [this] {
+        showNote();
+        formEdited();
+    });
     connect(m_outcome->logButton(), &QPushButton::clicked, this, [this] { log(); });
     connect(&m_intake, &IntakePresenter::formReplaced, this, &IntakeSheet::takeOverForm);
     connect(&m_intake, &IntakePresenter::stringsChanged, this, [this] {
+        for (auto* choice : {m_mains, m_crosses}) {
+            choice->setOwnLots(m_intake.ownLots());
+        }
         m_mains->setStrings(m_intake.strings());
         m_crosses->setStrings(m_intake.strings());
-        m_crosses->setMains(m_mains->article());
+        m_crosses->setMains(m_mains->article(), m_mains->source());
         showStock();
     });
     connect(&m_intake, &IntakePresenter::previewChanged, this, &IntakeSheet::showPreview);
-    connect(&m_intake, &IntakePresenter::logRefused, this,
-            [this](const Refusal& why) { m_outcome->setStillNeeded(sentenceFor(why)); });
+    connect(&m_intake, &IntakePresenter::logRefused, this, [this](const Refusal& why, bool isOnTheCounter) {
+        if (isOnTheCounter) {
+            m_outcome->setStillNeeded(sentenceFor(why));
+        }
+    });
 }
 
 void IntakeSheet::enter() {
@@ -195,11 +222,33 @@ void IntakeSheet::enter() {
 void IntakeSheet::startAfresh() {
     showNewPerson(false);
     showNewFrame(false);
+    m_newPerson->clear();
     m_person.clear();
     m_personFinder->setFocus(Qt::OtherFocusReason);
 }
 
+void IntakeSheet::pickHighlighted() {
+    const auto racket = m_racketFinder->highlighted();
+    const auto person = m_personFinder->highlighted();
+    if (racket && m_rackets.at(*racket).own) {
+        m_racketFinder->pickHighlighted();
+    } else if (person && m_people.at(*person).person) {
+        m_personFinder->pickHighlighted(); // and their only racket with them
+    }
+}
+
 void IntakeSheet::repeatLast(bool asStrung) {
+    pickHighlighted();
+    if (!m_person.picked()) {
+        m_personLine.note->setProblem(tr("first the person, then the racket whose last job is repeated"));
+        m_personFinder->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    if (!m_racket.picked()) {
+        m_racketFinder->setFocus(Qt::OtherFocusReason);
+        m_racketLine.note->setProblem(tr("which racket? F5 repeats the one that is marked"));
+        return;
+    }
     const auto which = asStrung ? IntakePresenter::Repeat::AsStrung : IntakePresenter::Repeat::AsAsked;
     if (!m_intake.canRepeat(which)) {
         m_racketLine.note->setProblem(asStrung ? tr("nothing was ever strung on this racket here")

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/intake.h"
 #include "ui/model/people_model.h"
 #include "ui/model/racket_choice_model.h"
 #include "ui/widgets/sheet.h"
@@ -10,6 +11,8 @@
 #include <QLineEdit>
 #include <QSpinBox>
 #include <QWidget>
+
+#include <vector>
 
 namespace rw::ui {
 
@@ -52,8 +55,12 @@ public:
     /// The margin of a line, for whoever wants to read it.
     [[nodiscard]] MarginNote* personNote() const { return m_personLine.note; }
     [[nodiscard]] MarginNote* racketNote() const { return m_racketLine.note; }
+    [[nodiscard]] MarginNote* mainsNote() const { return m_mainsLine.note; }
     [[nodiscard]] MarginNote* tensionNote() const { return m_tensionLine.note; }
     [[nodiscard]] MarginNote* methodNote() const { return m_methodLine.note; }
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override; ///< Enter goes on to the next field, and logs in the last
 
 private:
     void build();
@@ -62,6 +69,9 @@ private:
     void connectForm();
     void orderTabs();
     void fillExtras();
+    void showExtras(); ///< what the form holds of them
+    void pickHighlighted();
+    void showNote();
 
     void personPicked();
     void showInTheShop();
@@ -71,6 +81,7 @@ private:
     void takeOverForm(); ///< from the presenter into the editors
     void formEdited();   ///< from the editors into the presenter
     void showStock();
+    void showOwnSets(const std::vector<desk::OwnSet>& sets);
     void showPreview();
     [[nodiscard]] QString racketTitle() const;
 
@@ -106,6 +117,7 @@ private:
     Sheet::Line m_crossesLine{};
     Sheet::Line m_tensionLine{};
     Sheet::Line m_methodLine{};
+    Sheet::Line m_noteLine{};
     bool m_filling = false;
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/counter/intake_sheet.h"
 
+#include "core/desk/lookups.h"
 #include "ui/counter/new_frame_form.h"
 #include "ui/counter/new_person_form.h"
 #include "ui/counter/outcome_strip.h"
@@ -17,20 +18,33 @@
 #include "ui/text/stock_words.h"
 #include "ui/text/words.h"
 #include "ui/widgets/finder.h"
+#include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/pattern_edit.h"
 #include "ui/widgets/tension_edit.h"
 
-#include <algorithm>
+#include <QKeyEvent>
 
 // How the sheet goes on from line to line, and what its margin says.
 namespace rw::ui {
+
+namespace {
+/// Why a text is longer than is kept; "" when it is not.
+QString tooLongText(const QString& text, std::int64_t most, const char* what) {
+    const std::int64_t length = text.toUcs4().size();
+    return length <= most
+               ? QString()
+               : sentenceFor(Refusal(Code::TooLong, {{"what", std::string(what)}, {"length", length}, {"most", most}}));
+}
+} // namespace
 
 void IntakeSheet::connectPerson() {
     connect(m_personFinder, &Finder::typed, this, [this](const QString& text) {
         m_person.setText(text);
         m_personFinder->setReady(m_person.text().isEmpty() || m_person.isSearched());
+        m_personLine.note->setProblem(tooLongText(text, desk::kLongestName, "name"));
     });
+    connect(m_personFinder, &Finder::hurried, &m_person, &PersonPresenter::hurry);
     connect(&m_person, &PersonPresenter::foundChanged, this, [this] {
         m_people.setFound(m_person.found(), m_person.text());
         m_personFinder->setReady(m_person.text().isEmpty() || m_person.isSearched());
@@ -69,8 +83,13 @@ void IntakeSheet::personPicked() {
         showNewPerson(false);
     }
     m_personFinder->setPicked(picked ? fromUtf8(picked->customer.name) : QString());
+    m_personLine.note->setProblem({});
+    m_intake.setOwnLots(picked ? picked->lots : std::vector<Lot>());
     m_racket.setPerson(picked);
     m_racketFinder->setEnabled(picked.has_value());
+    if (!sameAsBefore && !m_racket.picked()) {
+        racketPicked(); // nothing that stood there without a racket is the next person's
+    }
     showInTheShop();
     showPreview();
     if (picked && !sameAsBefore) {
@@ -99,7 +118,11 @@ void IntakeSheet::showInTheShop() {
 }
 
 void IntakeSheet::connectRacket() {
-    connect(m_racketFinder, &Finder::typed, this, [this](const QString& text) { m_racket.setText(text); });
+    connect(m_racketFinder, &Finder::typed, this, [this](const QString& text) {
+        m_racket.setText(text);
+        m_racketLine.note->setProblem(tooLongText(text, desk::kLongestFrameName, "frame"));
+    });
+    connect(m_racketFinder, &Finder::hurried, &m_racket, &RacketPresenter::hurry);
     connect(&m_racket, &RacketPresenter::choicesChanged, this, [this] {
         std::vector<RacketRow> rows;
         for (const auto& choice : m_racket.choices()) {
@@ -109,7 +132,7 @@ void IntakeSheet::connectRacket() {
         if (m_racket.person()) {
             rows.push_back({std::nullopt, std::nullopt, m_racket.text()});
         }
-        m_rackets.setZone(m_shift.zone());
+        m_rackets.setNow(m_shift.now(), m_shift.zone());
         m_rackets.setRows(std::move(rows));
         m_racketFinder->setReady(m_racket.isSearched());
     });
@@ -164,7 +187,8 @@ void IntakeSheet::racketPicked() {
     m_intake.setRacket(picked);
     m_racketLine.note->clearAll();
     const bool canGoOn = picked.has_value();
-    for (QWidget* part : QList<QWidget*>{m_mains, m_crosses, m_mainsTension, m_crossesTension, m_method, m_side}) {
+    for (QWidget* part : QList<QWidget*>{m_mains, m_crosses, m_mainsTension, m_crossesTension, m_method, m_side, m_rush,
+                                         m_extrasRow, m_note}) {
         part->setEnabled(canGoOn);
     }
     if (!picked) {
@@ -194,7 +218,7 @@ void IntakeSheet::takeOverForm() {
     const IntakeForm& form = m_intake.form();
     m_filling = true;
     m_mains->setChosen(form.mains, form.mainsSource, form.mainsLot);
-    m_crosses->setMains(form.mains);
+    m_crosses->setMains(form.mains, form.mainsSource);
     m_crosses->setChosen(form.crosses, form.crossesSource, form.crossesLot);
     for (auto* edit : {m_mainsTension, m_crossesTension}) {
         edit->setDefaultUnit(m_shift.usualUnit());
@@ -204,13 +228,10 @@ void IntakeSheet::takeOverForm() {
     m_method->setCurrentIndex(form.method ? m_method->findData(static_cast<int>(*form.method)) : 0);
     m_side->setCurrentIndex(form.shortSide ? m_side->findData(static_cast<int>(*form.shortSide)) : 0);
     m_rush->setChecked(form.rush);
-    for (auto* extra : m_extras) {
-        const auto wanted = std::ranges::find_if(
-            form.extras, [&](const auto& named) { return fromUtf8(named.first) == extra->accessibleName(); });
-        extra->setValue(wanted == form.extras.end() ? 0 : wanted->second);
-    }
+    showExtras();
     m_note->setText(form.note);
     m_filling = false;
+    showNote();
     m_tensionLine.note->clearAll();
     showStock();
 }
@@ -223,9 +244,11 @@ void IntakeSheet::formEdited() {
     form.mains = m_mains->article();
     form.mainsSource = m_mains->source();
     form.mainsLot = m_mains->lot();
+    form.mainsSetLength = m_mains->setLength()->readable();
     form.crosses = m_crosses->article();
     form.crossesSource = m_crosses->source();
     form.crossesLot = m_crosses->lot();
+    form.crossesSetLength = m_crosses->setLength()->readable();
     form.mainsTension = m_mainsTension->readable();
     form.crossesTension = m_crossesTension->readable();
     if (const int method = m_method->currentData().toInt(); method >= 0) {
@@ -244,11 +267,37 @@ void IntakeSheet::formEdited() {
     m_intake.setForm(form);
 }
 
+void IntakeSheet::showNote() {
+    m_noteLine.note->setProblem(tooLongText(m_note->text(), desk::kLongestNote, "note"));
+    if (!m_racket.picked()) {
+        m_noteLine.note->setNote({});
+        return;
+    }
+    const bool carriedOver = !m_note->text().isEmpty() && !m_note->isModified();
+    m_noteLine.note->setNote(carriedOver ? tr("from last time: change it or clear it. Enter logs it")
+                                         : tr("Enter logs it, Ctrl+Enter from anywhere"));
+}
+
+void IntakeSheet::keyPressEvent(QKeyEvent* event) {
+    const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
+    if (!isEnter || event->isAutoRepeat()) {
+        QWidget::keyPressEvent(event);
+    } else if (m_note->hasFocus()) {
+        log();
+    } else if (m_racket.picked()) {
+        focusNextChild();
+    }
+}
+
 void IntakeSheet::showStock() {
-    const auto* mains = m_mains->string();
-    m_mainsLine.note->setNote(mains == nullptr ? QString() : holdingText(mains->holding));
-    const auto* crosses = m_crosses->article() ? m_crosses->string() : nullptr;
-    m_crossesLine.note->setNote(crosses == nullptr ? QString() : holdingText(crosses->holding));
+    // The shelf says nothing about string that the customer brings.
+    const auto words = [](const StringChoice& choice) {
+        const auto* string = choice.string();
+        const bool offTheShelf = string != nullptr && choice.source() == PieceSource::ShopLot;
+        return offTheShelf ? holdingText(string->holding) : QString();
+    };
+    m_mainsLine.note->setNote(words(*m_mains));
+    m_crossesLine.note->setNote(m_crosses->article() ? words(*m_crosses) : QString());
 }
 
 void IntakeSheet::showPreview() {
@@ -284,6 +333,7 @@ void IntakeSheet::showPreview() {
     m_tensionLine.note->setNote(tensions.join(QStringLiteral("; ")));
 
     const auto& preview = m_intake.preview();
+    showOwnSets(preview ? preview->ownSets : std::vector<desk::OwnSet>());
     if (!preview) {
         m_tensionLine.note->setWarning({});
         m_methodLine.note->clearAll();
@@ -307,6 +357,20 @@ void IntakeSheet::showPreview() {
     }
 }
 
+void IntakeSheet::showOwnSets(const std::vector<desk::OwnSet>& sets) {
+    m_mainsLine.note->setWarning({});
+    m_crossesLine.note->setWarning({});
+    showStock();
+    for (const auto& set : sets) {
+        auto* note = (set.first == PieceRole::Crosses ? m_crossesLine : m_mainsLine).note;
+        if (set.verdict == length::PacketVerdict::Enough) {
+            note->setNote(ownSetText(set));
+        } else {
+            note->setWarning(ownSetText(set));
+        }
+    }
+}
+
 void IntakeSheet::log() {
     if (!m_person.picked()) {
         m_personFinder->setFocus(Qt::OtherFocusReason);
@@ -322,6 +386,17 @@ void IntakeSheet::log() {
     }
     if (!m_tensionLine.note->showProblems()) {
         (m_mainsTension->problem() ? m_mainsTension : m_crossesTension)->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    for (auto* choice : {m_mains, m_crosses}) {
+        auto* note = (choice == m_mains ? m_mainsLine : m_crossesLine).note;
+        if (!note->showProblems()) {
+            choice->setLength()->setFocus(Qt::OtherFocusReason);
+            return;
+        }
+    }
+    if (!m_noteLine.note->problem().isEmpty()) {
+        m_note->setFocus(Qt::OtherFocusReason);
         return;
     }
     m_intake.log();

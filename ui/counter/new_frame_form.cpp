@@ -37,6 +37,7 @@ NewFrameForm::NewFrameForm(QWidget* parent)
 
 void NewFrameForm::start(const QString& name, const QString& mark) {
     m_name->setText(name);
+    m_sport->setCurrentIndex(0);
     m_pattern->clear();
     m_mark->setText(mark);
     (name.isEmpty() ? static_cast<QWidget*>(m_name) : m_sport)->setFocus(Qt::OtherFocusReason);

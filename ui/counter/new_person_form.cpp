@@ -30,6 +30,11 @@ void NewPersonForm::start(const Customer& from) {
     (m_name->text().isEmpty() ? m_name : m_phone)->setFocus(Qt::OtherFocusReason);
 }
 
+void NewPersonForm::clear() {
+    m_name->clear();
+    m_phone->clear();
+}
+
 Customer NewPersonForm::customer() const {
     Customer customer{std::nullopt, m_name->text().trimmed().toStdString(), {}, 0};
     const QString phone = m_phone->text().trimmed();

@@ -18,6 +18,7 @@ public:
     explicit NewPersonForm(QWidget* parent = nullptr);
 
     void start(const Customer& from); ///< puts the keyboard on what is still blank
+    void clear();
     [[nodiscard]] Customer customer() const;
     [[nodiscard]] QLineEdit* name() const { return m_name; }
     [[nodiscard]] QLineEdit* phone() const { return m_phone; }

@@ -80,7 +80,7 @@ void OutcomeStrip::show(const desk::IntakePreview& preview, Instant now, const Q
     m_why->setText(routeName(preview.plan));
     m_price->setText(moneyText(preview.quote.total));
     m_charges->setText(chargesText(preview.quote.charges));
-    m_promise->setText(tr("ready %1").arg(promiseText(preview.promise, now, zone)));
+    m_promise->setText(readyText(preview, now, zone));
     setThinking(false);
 }
 

@@ -6,10 +6,8 @@
 #include "ui/text/intake_words.h"
 #include "ui/text/sentences.h"
 #include "ui/widgets/choice.h"
-#include "ui/widgets/look.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/money_edit.h"
-#include "ui/widgets/row_delegate.h"
 
 #include <QKeyEvent>
 #include <QVBoxLayout>
@@ -22,9 +20,8 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     : QWidget(parent)
     , m_rack(rack)
     , m_shift(shift)
-    , m_title(new QLabel(tr("The rack"), this))
-    , m_empty(new QLabel(this))
-    , m_list(new QListView(this))
+    , m_list(
+          new JobList(tr("The rack"), tr("↑ ↓ choose   ·   Enter opens, Enter again hands over   ·   Esc back"), this))
     , m_sheet(new Sheet(this))
     , m_paid(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_way(new Choice(m_sheet))
@@ -33,27 +30,16 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(10);
-    m_title->setFont(largeFont(*this, 1.5));
-    layout->addWidget(m_title);
-    layout->addWidget(m_empty);
     layout->addWidget(m_list, 1);
     layout->addWidget(m_sheet);
     layout->addStretch();
 
-    m_list->setModel(&m_lines);
-    m_list->setItemDelegate(new RowDelegate(m_list));
-    m_list->setAccessibleName(tr("The rack"));
-    m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_list->installEventFilter(this);
-    m_empty->setWordWrap(true);
-    m_empty->setTextFormat(Qt::PlainText);
     m_paid->setAccessibleName(tr("Paid now"));
     m_way->setAccessibleName(tr("How it is paid"));
     m_way->addItem(tr("cash"), QStringLiteral("cash"));
     m_way->addItem(tr("card"), QStringLiteral("card"));
     m_way->addItem(tr("not paid yet"), QString());
     m_takenBy->setPlaceholderText(tr("the customer"));
-    m_takenBy->setMaxLength(200);
     m_handOver->setDefault(true);
 
     m_paidLine = m_sheet->addLine(tr("&Paid now"), {m_paid, m_way});
@@ -61,44 +47,47 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     m_sheet->addLine(QString(), m_handOver);
     m_paidLine.note->watch(m_paid);
 
-    connect(m_list, &QListView::activated, this, [this] { openCurrent(); });
-    connect(m_way, &QComboBox::currentIndexChanged, this,
-            [this] { m_paid->setEnabled(!m_way->currentData().toString().isEmpty()); });
+    connect(m_list, &JobList::entered, &m_rack, &RackPresenter::open);
+    // What is open is what the list stands at, or nothing is.
+    connect(m_list, &JobList::moved, this, [this] {
+        if (isOpen() && m_list->chosen() && m_list->chosen() != m_rack.opened()->id) {
+            m_rack.close();
+        }
+    });
+    connect(m_way, &QComboBox::currentIndexChanged, this, [this] {
+        m_paid->setEnabled(!m_way->currentData().toString().isEmpty());
+        showPayment();
+    });
+    connect(m_paid, &MoneyEdit::valueChanged, this, &RackSheet::showPayment);
     connect(m_handOver, &QPushButton::clicked, this, [this] { handOver(); });
     connect(&m_rack, &RackPresenter::linesChanged, this, &RackSheet::showLines);
     connect(&m_rack, &RackPresenter::openedChanged, this, &RackSheet::showOpened);
+    connect(&m_rack, &RackPresenter::handedOver, this, [this] {
+        // The next racket is somebody else's, perhaps: Enter must not open it, let alone hand it over.
+        list()->setFocus(Qt::OtherFocusReason);
+        m_list->chooseNone();
+    });
     connect(&m_rack, &RackPresenter::refused, this,
             [this](const Refusal& why) { m_takenLine.note->setProblem(sentenceFor(why)); });
     showLines();
     showOpened();
 }
 
-void RackSheet::enter(const QString& person) {
-    m_person = person;
+void RackSheet::enter(const std::optional<CustomerId>& person) {
     m_rack.close();
-    m_rack.refresh();
-    m_list->setFocus(Qt::OtherFocusReason);
+    m_list->begin(person);
     showLines();
+    m_rack.refresh();
+    list()->setFocus(Qt::OtherFocusReason);
 }
 
 bool RackSheet::isOpen() const { return m_rack.opened().has_value(); }
 
 void RackSheet::showLines() {
-    m_lines.setNow(m_shift.now(), m_shift.zone());
-    m_lines.setRows(m_rack.lines());
-    const bool empty = m_rack.lines().empty();
-    m_empty->setVisible(empty);
-    m_empty->setText(m_rack.isLoaded()
+    m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(),
+                     m_rack.isLoaded()
                          ? tr("Nothing hangs on the rack. A racket comes here when the bench has finished it.")
                          : QString());
-    m_list->setVisible(!empty);
-    if (!empty) {
-        const auto& lines = m_rack.lines();
-        const auto theirs =
-            std::ranges::find_if(lines, [&](const auto& line) { return fromUtf8(line.customer) == m_person; });
-        const int row = theirs == lines.end() ? 0 : static_cast<int>(theirs - lines.begin());
-        m_list->setCurrentIndex(m_lines.index(row, 0));
-    }
 }
 
 void RackSheet::showOpened() {
@@ -110,66 +99,71 @@ void RackSheet::showOpened() {
         return;
     }
     const Job& job = *m_rack.opened();
+    const Money owed = *m_rack.owed();
+    const bool nothingOwed = owed.minor() <= 0;
     m_paid->setCurrency(job.total.currency());
-    m_paid->setValue(*m_rack.owed());
+    m_paid->setMayBeBlank(nothingOwed);
+    m_paid->setValue(nothingOwed ? std::nullopt : std::optional(owed));
     m_way->setCurrentIndex(0);
     m_takenBy->clear();
-    m_paidLine.note->setNote(chargesText(job.charges) + tr("\ntotal %1").arg(moneyText(job.total)));
+    m_handOver->setText(tr("Hand over %1").arg(job.number));
     m_takenLine.note->setNote(tr("look at the tag and the mark, not only at the name"));
+    showPayment();
     m_paid->setFocus(Qt::OtherFocusReason);
     m_paid->selectAll();
 }
 
-const desk::JobLine* RackSheet::current() const {
-    const QModelIndex index = m_list->currentIndex();
-    return index.isValid() ? &m_lines.at(index.row()) : nullptr;
+std::optional<Money> RackSheet::paying() const {
+    const bool now = !m_way->currentData().toString().isEmpty() && !m_paid->isBlank();
+    return now ? m_paid->readable() : std::optional(Money::zero(m_rack.owed()->currency()));
 }
 
-void RackSheet::openCurrent() {
-    if (const auto* line = current()) {
-        m_rack.open(line->id);
+void RackSheet::showPayment() {
+    m_surplusShown = false;
+    if (!isOpen()) {
+        return;
     }
+    const Job& job = *m_rack.opened();
+    const Money owed = *m_rack.owed();
+    QString words = chargesText(job.charges) + tr("\ntotal %1").arg(moneyText(job.total));
+    if (owed != job.total) {
+        words += tr(", %1 of it is paid").arg(moneyText(job.total - owed));
+    }
+    m_paidLine.note->setNote(words);
+    const auto money = paying();
+    m_paidLine.note->setWarning(money ? paymentText(owed, *money) : QString());
 }
 
 void RackSheet::handOver() {
-    const QString way = m_way->currentData().toString();
-    std::optional<Money> payment;
-    if (!way.isEmpty()) {
-        if (!m_paidLine.note->showProblems()) {
-            m_paid->setFocus(Qt::OtherFocusReason);
-            return;
-        }
-        payment = m_paid->readable();
-        if (payment && payment->minor() == 0) {
-            payment.reset();
-        }
+    if (!m_paid->isEnabled()) {
+        m_rack.handOver(std::nullopt, {}, m_takenBy->text());
+        return;
     }
-    m_rack.handOver(payment, way, m_takenBy->text());
-}
-
-bool RackSheet::eventFilter(QObject* watched, QEvent* event) {
-    if (watched == m_list && event->type() == QEvent::KeyPress) {
-        const int key = static_cast<QKeyEvent*>(event)->key();
-        if (key == Qt::Key_Return || key == Qt::Key_Enter) {
-            openCurrent();
-            return true;
-        }
+    if (!m_paidLine.note->showProblems()) {
+        m_paid->setFocus(Qt::OtherFocusReason);
+        return;
     }
-    return QWidget::eventFilter(watched, event);
+    const Money payment = *paying();
+    if (payment.minor() > std::max<std::int64_t>(0, m_rack.owed()->minor()) && !m_surplusShown) {
+        m_surplusShown = true; // it stands in the margin; the next Enter takes it
+        return;
+    }
+    m_rack.handOver(payment.minor() == 0 ? std::nullopt : std::optional(payment), m_way->currentData().toString(),
+                    m_takenBy->text());
 }
 
 void RackSheet::keyPressEvent(QKeyEvent* event) {
     switch (event->key()) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
-        if (isOpen()) {
+        if (isOpen() && !event->isAutoRepeat()) {
             handOver();
         }
         return;
     case Qt::Key_Escape:
         if (isOpen()) {
             m_rack.close();
-            m_list->setFocus(Qt::OtherFocusReason);
+            list()->setFocus(Qt::OtherFocusReason);
         } else {
             Q_EMIT left();
         }

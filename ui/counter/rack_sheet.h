@@ -1,15 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "ui/model/job_line_model.h"
+#include "ui/counter/job_list.h"
 #include "ui/widgets/sheet.h"
 
 #include <QComboBox>
-#include <QLabel>
 #include <QLineEdit>
-#include <QListView>
 #include <QPushButton>
 #include <QWidget>
+
+#include <optional>
 
 namespace rw::ui {
 
@@ -24,36 +24,34 @@ class RackSheet final : public QWidget {
 public:
     RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent = nullptr);
 
-    /// Comes into view; the first racket of `person` is the current one where there is one.
-    void enter(const QString& person);
+    /// Comes into view; see JobList::begin().
+    void enter(const std::optional<CustomerId>& person);
 
-    [[nodiscard]] QListView* list() const { return m_list; }
+    [[nodiscard]] QListView* list() const { return m_list->list(); }
     [[nodiscard]] MoneyEdit* paid() const { return m_paid; }
     [[nodiscard]] QComboBox* way() const { return m_way; }
     [[nodiscard]] QLineEdit* takenBy() const { return m_takenBy; }
     [[nodiscard]] bool isOpen() const;
-    [[nodiscard]] const desk::JobLine* current() const; ///< the line the keyboard is at; null on an empty rack
+    /// The racket that is chosen; nullptr when none is.
+    [[nodiscard]] const desk::JobLine* chosen() const { return m_list->chosenLine(); }
 
 Q_SIGNALS:
     void left(); ///< Esc: back to taking in
 
 protected:
-    bool eventFilter(QObject* watched, QEvent* event) override;
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
     void showLines();
     void showOpened();
-    void openCurrent();
+    void showPayment();
     void handOver();
+    [[nodiscard]] std::optional<Money> paying() const; ///< nothing while it cannot be read
 
     RackPresenter& m_rack;
     Shift& m_shift;
-    JobLineModel m_lines;
-    QString m_person;
-    QLabel* m_title;
-    QLabel* m_empty;
-    QListView* m_list;
+    bool m_surplusShown = false; ///< more than is owed was said and may be taken
+    JobList* m_list;
     Sheet* m_sheet;
     MoneyEdit* m_paid;
     QComboBox* m_way;

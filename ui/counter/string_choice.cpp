@@ -5,6 +5,7 @@
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 #include "ui/widgets/choice.h"
+#include "ui/widgets/length_edit.h"
 
 #include <QHBoxLayout>
 #include <QSignalBlocker>
@@ -14,29 +15,39 @@
 namespace rw::ui {
 
 namespace {
-constexpr qint64 kProposed = 0;      ///< the lot that the shop proposes
-constexpr qint64 kCustomersSet = -1; ///< other values are ids of lots
+constexpr qint64 kProposed = 0; ///< the lot that the shop proposes
+constexpr qint64 kCustomersSet = -1;
+constexpr qint64 kAsTheMains = -2; ///< other values are ids of lots
 } // namespace
 
 StringChoice::StringChoice(First first, const QString& name, QWidget* parent)
     : QWidget(parent)
     , m_first(first)
     , m_string(new Choice(this))
-    , m_source(new Choice(this)) {
+    , m_source(new Choice(this))
+    , m_setLength(new LengthEdit(this)) {
     auto* layout = new QHBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(14);
     layout->addWidget(m_string, 3);
     layout->addWidget(m_source, 3);
+    layout->addWidget(m_setLength, 1);
+    m_setLength->setAccessibleName(tr("%1: length of the set").arg(name));
+    m_setLength->setPlaceholderText(tr("its length, m"));
+    m_setLength->setMayBeBlank(true);
     m_string->setAccessibleName(name);
     m_source->setAccessibleName(tr("%1: where from").arg(name));
     setFocusProxy(m_string);
     setStrings({});
     connect(m_string, &QComboBox::currentIndexChanged, this, [this] {
-        fillSources(source(), std::nullopt);
+        fillSources(PieceSource::ShopLot, std::nullopt);
         Q_EMIT chosen();
     });
-    connect(m_source, &QComboBox::currentIndexChanged, this, [this] { Q_EMIT chosen(); });
+    connect(m_source, &QComboBox::currentIndexChanged, this, [this] {
+        showSetLength();
+        Q_EMIT chosen();
+    });
+    connect(m_setLength, &LengthEdit::valueChanged, this, &StringChoice::chosen);
 }
 
 void StringChoice::setStrings(const std::vector<desk::ShelfString>& strings) {
@@ -65,26 +76,69 @@ void StringChoice::setChosen(const std::optional<StringArticleId>& article, Piec
     fillSources(source, lot);
 }
 
-void StringChoice::setMains(const std::optional<StringArticleId>& article) {
-    if (m_mains != article) {
+void StringChoice::setOwnLots(const std::vector<Lot>& lots) {
+    m_ownLots = lots;
+    fillSources(source(), lot());
+}
+
+void StringChoice::setMains(const std::optional<StringArticleId>& article, PieceSource source) {
+    if (m_mains != article || m_mainsSource != source) {
+        const bool followed = m_source->currentData().toLongLong() == kAsTheMains;
+        const auto from = followed ? source : this->source();
+        const auto pinned = lot();
         m_mains = article;
-        fillSources(source(), lot());
+        m_mainsSource = source;
+        fillSources(from, pinned);
     }
+}
+
+qint64 StringChoice::entryFor(PieceSource source, const std::optional<LotId>& lot) const {
+    if (lot) {
+        return lot->value();
+    }
+    if (isAlike() && source == m_mainsSource) {
+        return kAsTheMains;
+    }
+    if (source == PieceSource::CustomersLot && string() != nullptr) {
+        const auto own = std::ranges::find(m_ownLots, *string()->article.id, &Lot::article);
+        return own == m_ownLots.end() ? kProposed : own->id->value();
+    }
+    return source == PieceSource::CustomersSet ? kCustomersSet : kProposed;
 }
 
 void StringChoice::fillSources(PieceSource source, const std::optional<LotId>& lot) {
     const QSignalBlocker quiet(m_source);
     m_source->clear();
-    m_source->addItem(tr("off the shelf"), kProposed);
+    if (isAlike()) {
+        m_source->addItem(tr("as the mains"), kAsTheMains);
+    }
+    if (!isAlike() || m_mainsSource != PieceSource::ShopLot) {
+        m_source->addItem(tr("off the shelf"), kProposed);
+    }
+    const auto addLot = [this](const QString& words, const Lot& there) {
+        m_source->addItem(words.arg(fromUtf8(there.tag), heldText(there.length)), qint64{there.id->value()});
+    };
     if (const auto* chosen = string()) {
         for (const auto& there : chosen->lots) {
-            m_source->addItem(tr("off %1, %2 left").arg(fromUtf8(there.lot.tag), heldText(there.lot.length)),
-                              qint64{there.lot.id->value()});
+            addLot(tr("off %1, %2 left"), there.lot);
+        }
+        for (const Lot& own : m_ownLots) {
+            if (own.article == chosen->article.id) {
+                addLot(tr("customer's own %1, %2 left"), own);
+            }
         }
     }
     m_source->addItem(sourceWord(PieceSource::CustomersSet), kCustomersSet);
-    const qint64 wanted = source == PieceSource::CustomersSet ? kCustomersSet : lot ? lot->value() : kProposed;
-    m_source->setCurrentIndex(std::max(0, m_source->findData(wanted)));
+    m_source->setCurrentIndex(std::max(0, m_source->findData(entryFor(source, lot))));
+    showSetLength();
+}
+
+void StringChoice::showSetLength() {
+    const bool shown = m_source->currentData().toLongLong() == kCustomersSet;
+    if (!shown) {
+        m_setLength->clear();
+    }
+    m_setLength->setVisible(shown);
 }
 
 std::optional<StringArticleId> StringChoice::article() const {
@@ -93,7 +147,15 @@ std::optional<StringArticleId> StringChoice::article() const {
 }
 
 PieceSource StringChoice::source() const {
-    return m_source->currentData().toLongLong() == kCustomersSet ? PieceSource::CustomersSet : PieceSource::ShopLot;
+    const qint64 entry = m_source->currentData().toLongLong();
+    if (entry == kAsTheMains) {
+        return m_mainsSource;
+    }
+    if (entry == kCustomersSet) {
+        return PieceSource::CustomersSet;
+    }
+    const bool own = std::ranges::any_of(m_ownLots, [&](const Lot& lot) { return lot.id->value() == entry; });
+    return own ? PieceSource::CustomersLot : PieceSource::ShopLot;
 }
 
 std::optional<LotId> StringChoice::lot() const {

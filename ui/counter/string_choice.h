@@ -11,8 +11,10 @@
 
 namespace rw::ui {
 
-/// Which string, and where it comes from: the lot the shop proposes, one that somebody picks, or the customer's set.
-/// Typing a string's code moves to it.
+class LengthEdit;
+
+/// Which string, and where it comes from: the lot the shop proposes, one that somebody picks, the customer's
+/// own reel or set. Typing a string's code moves to it.
 class StringChoice final : public QWidget {
     Q_OBJECT
 
@@ -25,8 +27,10 @@ public:
     void setStrings(const std::vector<desk::ShelfString>& strings);
     /// Emits nothing.
     void setChosen(const std::optional<StringArticleId>& article, PieceSource source, const std::optional<LotId>& lot);
-    /// For First::Alike, whose lots to offer while nothing else is chosen.
-    void setMains(const std::optional<StringArticleId>& article);
+    /// Lots of the customer's own, of any string. Emits nothing.
+    void setOwnLots(const std::vector<Lot>& lots);
+    /// For First::Alike, whose lots to offer while nothing else is chosen, and where "as the mains" comes from.
+    void setMains(const std::optional<StringArticleId>& article, PieceSource source);
 
     [[nodiscard]] std::optional<StringArticleId> article() const;
     [[nodiscard]] PieceSource source() const;
@@ -36,18 +40,26 @@ public:
 
     [[nodiscard]] QComboBox* strings() const { return m_string; }
     [[nodiscard]] QComboBox* sources() const { return m_source; }
+    /// How long the customer's own set is; in view while one is chosen.
+    [[nodiscard]] LengthEdit* setLength() const { return m_setLength; }
 
 Q_SIGNALS:
     void chosen();
 
 private:
     void fillSources(PieceSource source, const std::optional<LotId>& lot);
+    void showSetLength();
+    [[nodiscard]] bool isAlike() const { return m_first == First::Alike && !article(); }
+    [[nodiscard]] qint64 entryFor(PieceSource source, const std::optional<LotId>& lot) const;
 
     First m_first;
     QComboBox* m_string;
     QComboBox* m_source;
+    LengthEdit* m_setLength;
     std::vector<desk::ShelfString> m_strings;
+    std::vector<Lot> m_ownLots;
     std::optional<StringArticleId> m_mains;
+    PieceSource m_mainsSource = PieceSource::ShopLot;
 };
 
 } // namespace rw::ui

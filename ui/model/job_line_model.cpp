@@ -28,6 +28,9 @@ QVariant JobLineModel::show(const desk::JobLine& line, int role) const {
         return jobLineTitle(line);
     case DetailRole: {
         QStringList facts{fromUtf8(line.customer), fromUtf8(line.strings), tensionPairText(line.asked)};
+        if (m_showsPhones && !line.phone.empty()) {
+            facts.insert(1, fromUtf8(line.phone));
+        }
         if (line.state != JobState::Logged) {
             facts.prepend(stateWithShape(line.state)); // in front, where a narrow list does not cut it off
         }

@@ -20,12 +20,14 @@ public:
         m_now = now;
         m_zone = zone;
     }
-    [[nodiscard]] int rowOf(JobId id) const; ///< -1 when it is not there
+    void setShowsPhones(bool shows) { m_showsPhones = shows; } ///< beside the name: namesakes are told apart
+    [[nodiscard]] int rowOf(JobId id) const;                   ///< -1 when it is not there
 
 protected:
     [[nodiscard]] QVariant show(const desk::JobLine& line, int role) const override;
 
 private:
+    bool m_showsPhones = false;
     Instant m_now{};
     QTimeZone m_zone = QTimeZone::utc();
 };

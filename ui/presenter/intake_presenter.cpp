@@ -3,13 +3,15 @@
 
 #include <QUuid>
 
+#include <algorithm>
 #include <cassert>
 
 namespace rw::ui {
 
 namespace {
-desk::WantedString wanted(StringArticleId article, PieceSource source, const std::optional<LotId>& lot) {
-    return {article, source, lot};
+/// Whether one of the lots holds the string.
+bool holds(const std::vector<Lot>& lots, StringArticleId article) {
+    return std::ranges::find(lots, article, &Lot::article) != lots.end();
 }
 } // namespace
 
@@ -60,6 +62,11 @@ void IntakePresenter::setRacket(const std::optional<desk::RacketSummary>& racket
     Q_EMIT previewChanged();
 }
 
+void IntakePresenter::setOwnLots(const std::vector<Lot>& lots) {
+    m_ownLots = lots;
+    Q_EMIT stringsChanged();
+}
+
 void IntakePresenter::setForm(const IntakeForm& form) {
     m_form = form;
     m_asking.cancel();
@@ -88,9 +95,10 @@ void IntakePresenter::repeatLast(Repeat which) {
     const Job& last = *m_racket->lastJob;
     IntakeForm form;
     form.mains = last.pieces.front().article;
-    form.mainsSource = last.pieces.front().source;
+    form.mainsSource = sourceNow(last.pieces.front());
+    form.crossesSource = form.mainsSource;
     if (last.pieces.size() > 1) {
-        form.crossesSource = last.pieces.back().source;
+        form.crossesSource = sourceNow(last.pieces.back());
         if (last.pieces.back().article != last.pieces.front().article) {
             form.crosses = last.pieces.back().article;
         }
@@ -99,11 +107,16 @@ void IntakePresenter::repeatLast(Repeat which) {
     form.mainsTension = tensions.mains;
     form.crossesTension = tensions.crosses;
     form.method = last.method; // its side comes along by itself, as last time, unless the frame now forces one
-    form.note = QString::fromStdString(last.note);
+    form.note = QString::fromStdString(last.note).replace(QLatin1Char('\n'), QStringLiteral("; "));
     form.rush = m_form.rush;
     form.extras = m_form.extras;
     setForm(form);
     Q_EMIT formReplaced();
+}
+
+PieceSource IntakePresenter::sourceNow(const JobPiece& piece) const {
+    const bool isGone = piece.source == PieceSource::CustomersLot && !holds(m_ownLots, piece.article);
+    return isGone ? PieceSource::ShopLot : piece.source;
 }
 
 std::optional<desk::IntakeDraft> IntakePresenter::draft() const {
@@ -116,14 +129,15 @@ std::optional<desk::IntakeDraft> IntakePresenter::draft() const {
         .method = m_form.method,
         .route = std::nullopt,
         .shortSide = m_form.shortSide,
-        .mains = wanted(*m_form.mains, m_form.mainsSource, m_form.mainsLot),
+        .mains = {*m_form.mains, m_form.mainsSource, m_form.mainsLot, m_form.mainsSetLength},
         .crosses = std::nullopt,
         .tensions = {*m_form.mainsTension, *m_form.crossesTension},
         .extras = m_form.extras,
         .rush = m_form.rush,
     };
     if (m_form.crosses || m_form.crossesLot || m_form.crossesSource != m_form.mainsSource) {
-        draft.crosses = wanted(m_form.crosses.value_or(*m_form.mains), m_form.crossesSource, m_form.crossesLot);
+        draft.crosses = desk::WantedString{m_form.crosses.value_or(*m_form.mains), m_form.crossesSource,
+                                           m_form.crossesLot, m_form.crossesSetLength};
     }
     return draft;
 }
@@ -165,28 +179,53 @@ std::vector<Lacking> IntakePresenter::lacking() const {
 }
 
 void IntakePresenter::log() {
-    if (m_logging || !lacking().empty() || !somebodyWorks()) {
+    if (m_logging == m_requestKey || !lacking().empty() || !somebodyWorks()) {
         return;
     }
-    m_logging = true;
+    m_logging = m_requestKey;
     const desk::LogJob command{m_requestKey, m_racket->racket.customer,           *m_racket->racket.id,
                                *draft(),     m_form.note.trimmed().toStdString(), std::nullopt,
                                by()};
-    write([command](desk::Transaction& ledger) { return desk::logJob(ledger, command); },
-          [this](Result<Job> job) {
-              m_logging = false;
-              if (!job) {
-                  Q_EMIT logRefused(job.error());
-                  return;
-              }
-              startAfresh();
-              m_racket.reset();
-              Q_EMIT logged(*job);
-              pickStrings();
-              Q_EMIT formReplaced();
-              Q_EMIT previewChanged();
-          },
-          [this] { m_logging = false; });
+    write(
+        [command, racket = *m_racket](desk::Transaction& ledger) -> Result<LoggedIntake> {
+            auto job = desk::logJob(ledger, command);
+            if (!job) {
+                return tl::unexpected<Refusal>(job.error());
+            }
+            auto person = desk::person(ledger, command.customer);
+            if (!person) {
+                return tl::unexpected<Refusal>(person.error());
+            }
+            return LoggedIntake{*std::move(job), std::move(person->customer), racket, true};
+        },
+        [this, key = m_requestKey](Result<LoggedIntake> done) { answered(key, std::move(done)); },
+        [this, key = m_requestKey] { forget(key); });
+}
+
+void IntakePresenter::forget(const std::string& key) {
+    if (m_logging == key) {
+        m_logging.clear();
+    }
+}
+
+void IntakePresenter::answered(const std::string& key, Result<LoggedIntake> done) {
+    forget(key);
+    const bool isOnTheCounter = key == m_requestKey;
+    if (!done) {
+        Q_EMIT logRefused(done.error(), isOnTheCounter);
+        return;
+    }
+    done->isOnTheCounter = isOnTheCounter;
+    if (!isOnTheCounter) {
+        Q_EMIT logged(*done);
+        return;
+    }
+    startAfresh();
+    m_racket.reset();
+    Q_EMIT logged(*done);
+    pickStrings();
+    Q_EMIT formReplaced();
+    Q_EMIT previewChanged();
 }
 
 } // namespace rw::ui

@@ -23,6 +23,8 @@ struct IntakeForm {
     PieceSource crossesSource = PieceSource::ShopLot;
     std::optional<LotId> mainsLot; ///< pinned by somebody
     std::optional<LotId> crossesLot;
+    std::optional<Length> mainsSetLength; ///< of a customer's own set
+    std::optional<Length> crossesSetLength;
     std::optional<Tension> mainsTension;
     std::optional<Tension> crossesTension;
     std::optional<Method> method;
@@ -34,6 +36,14 @@ struct IntakeForm {
 
 /// What an intake still lacks before it can be logged.
 enum class Lacking { Racket, Strings, Tensions };
+
+/// What was logged, and whose.
+struct LoggedIntake {
+    Job job;
+    Customer customer;
+    desk::RacketSummary racket;
+    bool isOnTheCounter; ///< the sheet still shows this intake; else the next one began before the answer came
+};
 
 /// Takes one racket in: shows what follows from what was typed, and logs it once.
 class IntakePresenter final : public StationPresenter {
@@ -48,6 +58,10 @@ public:
     /// A new racket on the counter: an empty form of its sport. Nothing: the counter is clear.
     void setRacket(const std::optional<desk::RacketSummary>& racket);
     [[nodiscard]] const std::optional<desk::RacketSummary>& racket() const { return m_racket; }
+
+    /// String of the customer's own that is kept here.
+    void setOwnLots(const std::vector<Lot>& lots);
+    [[nodiscard]] const std::vector<Lot>& ownLots() const { return m_ownLots; }
 
     void setForm(const IntakeForm& form); ///< from the editors; asks for a new preview
     [[nodiscard]] const IntakeForm& form() const { return m_form; }
@@ -75,26 +89,31 @@ Q_SIGNALS:
     void formReplaced(); ///< by the presenter: editors take it over
     void stringsChanged();
     void previewChanged();
-    void logged(const Job& job);
-    void logRefused(const Refusal& why);
+    void logged(const rw::ui::LoggedIntake& intake);
+    void logRefused(const Refusal& why, bool isOnTheCounter); ///< as LoggedIntake::isOnTheCounter
 
 private:
     void startAfresh();
     [[nodiscard]] std::optional<desk::IntakeDraft> draft() const;
     void askPreview();
     void pickStrings();
+    /// Where a piece that is strung again comes from: a customer's own reel that is gone, off the shelf.
+    [[nodiscard]] PieceSource sourceNow(const JobPiece& piece) const;
+    void answered(const std::string& key, Result<LoggedIntake> done);
+    void forget(const std::string& key);
 
     Pause m_pause;
     desk::CancelToken m_asking;
     std::optional<desk::RacketSummary> m_racket;
     IntakeForm m_form;
+    std::vector<Lot> m_ownLots;
     std::vector<desk::ShelfString> m_shelf;
     std::vector<desk::ShelfString> m_strings;
     std::optional<desk::IntakePreview> m_preview;
     std::optional<Refusal> m_refusal;
     bool m_thinking = false;
-    bool m_logging = false;
-    std::string m_requestKey; ///< kept until the job is known to be logged
+    std::string m_requestKey; ///< of this intake; kept until its job is known to be logged
+    std::string m_logging;    ///< the request key that is on its way; "": none
 };
 
 } // namespace rw::ui

@@ -36,6 +36,12 @@ void PersonPresenter::setText(const QString& text) {
     m_pause.again();
 }
 
+void PersonPresenter::hurry() {
+    if (!m_searched) {
+        m_pause.now();
+    }
+}
+
 void PersonPresenter::search() {
     if (m_text.isEmpty()) {
         return;

@@ -21,6 +21,7 @@ public:
     void refresh() override; ///< the picked person's rackets and jobs again
 
     void setText(const QString& text);
+    void hurry(); ///< the text is complete: looks for it at once
     [[nodiscard]] const QString& text() const { return m_text; }
     [[nodiscard]] const std::vector<desk::PersonFound>& found() const { return m_found; }
     /// An answer has come for the text as it stands.

@@ -22,7 +22,8 @@ void RackPresenter::open(JobId job) {
         Job job;
         Money owed;
     };
-    read(
+    m_opening.cancel();
+    m_opening = read(
         [job](desk::Transaction& ledger) -> Result<Owing> {
             auto found = ledger.jobs().get(job);
             if (!found) {
@@ -43,6 +44,7 @@ void RackPresenter::open(JobId job) {
 }
 
 void RackPresenter::close() {
+    m_opening.cancel();
     m_opened.reset();
     m_owed.reset();
     Q_EMIT openedChanged();
@@ -56,14 +58,16 @@ void RackPresenter::handOver(const std::optional<Money>& payment, const QString&
     const desk::HandOver command{*m_opened->id, takenBy.trimmed().toStdString(), payment,
                                  payment ? way.toStdString() : std::string(), by()};
     write([command](desk::Transaction& ledger) { return desk::handOver(ledger, command); },
-          [this, owed = *m_owed, payment](Result<Job> job) {
+          [this](Result<desk::HandedOver> done) {
               m_handing = false;
-              if (!job) {
-                  Q_EMIT refused(job.error());
+              if (!done) {
+                  Q_EMIT refused(done.error());
                   return;
               }
-              close();
-              Q_EMIT handedOver(*job, owed, payment);
+              if (m_opened && m_opened->id == done->job.id) {
+                  close();
+              }
+              Q_EMIT handedOver(*done);
           },
           [this] { m_handing = false; });
 }

@@ -23,7 +23,8 @@ public:
     [[nodiscard]] const std::vector<desk::JobLine>& lines() const { return m_lines; }
     [[nodiscard]] bool isLoaded() const { return m_loaded; }
 
-    /// Opens one job to be handed over; its charges and total come with opened().
+    /// Opens one job to be handed over; its charges and total come with opened(). Of several that were asked for the
+    /// last one opens.
     void open(JobId job);
     void close();
     [[nodiscard]] const std::optional<Job>& opened() const { return m_opened; }
@@ -35,11 +36,11 @@ public:
 Q_SIGNALS:
     void linesChanged();
     void openedChanged();
-    /// `owed` before, `paid` now.
-    void handedOver(const Job& job, const Money& owed, const std::optional<Money>& paid);
+    void handedOver(const rw::desk::HandedOver& done);
     void refused(const Refusal& why);
 
 private:
+    desk::CancelToken m_opening;
     std::vector<desk::JobLine> m_lines;
     bool m_loaded = false;
     bool m_handing = false;

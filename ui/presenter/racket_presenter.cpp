@@ -71,6 +71,12 @@ void RacketPresenter::setText(const QString& text) {
     }
 }
 
+void RacketPresenter::hurry() {
+    if (!m_searched) {
+        m_pause.now();
+    }
+}
+
 void RacketPresenter::matchOwn() {
     m_choices.clear();
     if (m_person) {

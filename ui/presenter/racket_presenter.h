@@ -32,6 +32,7 @@ public:
     [[nodiscard]] const std::optional<desk::PersonFound>& person() const { return m_person; }
 
     void setText(const QString& text);
+    void hurry(); ///< the text is complete: looks for it at once
     [[nodiscard]] const QString& text() const { return m_text; }
     /// The person's rackets that match the text, then frames that the shop knows.
     [[nodiscard]] const std::vector<RacketChoice>& choices() const { return m_choices; }

@@ -9,6 +9,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace rw::ui {
 
 namespace {
@@ -32,6 +34,57 @@ QString pieceProposalText(const desk::PieceProposal& piece, const QLocale& local
         words += IntakeWords::tr(" (%1 came short on this frame)").arg(lengthText(*piece.cameShortAt, locale));
     }
     return words;
+}
+
+QString readyText(const desk::IntakePreview& preview, Instant now, const QTimeZone& zone, const QLocale& locale) {
+    const QString promise = promiseText(preview.promise, now, zone, locale);
+    QStringList missing;
+    for (const desk::PieceProposal& piece : preview.pieces) {
+        if (piece.fit == Fit::DoesNotFit) {
+            missing << (piece.role == PieceRole::Whole ? IntakeWords::tr("this racket")
+                                                       : IntakeWords::tr("the %1").arg(pieceWord(piece.role)));
+        }
+    }
+    return missing.isEmpty() ? IntakeWords::tr("ready %1").arg(promise)
+                             : IntakeWords::tr("no string for %1; with it, ready %2")
+                                   .arg(missing.join(IntakeWords::tr(" and ")), promise);
+}
+
+namespace {
+QString wayText(const desk::OwnSet::Way& way, const QLocale& locale) {
+    const QString need = aboutLengthText(static_cast<double>(way.need.millimetres()), locale);
+    const QString what = [&] {
+        switch (way.advice) {
+        case desk::SetAdvice::OnePiece:
+            return IntakeWords::tr("one piece needs about %1").arg(need);
+        case desk::SetAdvice::StartingClamp:
+            return IntakeWords::tr("with a starting clamp about %1 are needed").arg(need);
+        case desk::SetAdvice::OtherCrosses:
+            return IntakeWords::tr("the mains alone need about %1, with other string for the crosses").arg(need);
+        }
+        return QString();
+    }();
+    return way.verdict == length::PacketVerdict::Enough ? IntakeWords::tr("%1: enough").arg(what)
+                                                        : IntakeWords::tr("%1: tight").arg(what);
+}
+} // namespace
+
+QString ownSetText(const desk::OwnSet& set, const QLocale& locale) {
+    const QString length = lengthText(set.length, locale);
+    const QString need = aboutLengthText(static_cast<double>(set.need.millimetres()), locale);
+    const QString otherwise = set.better ? QStringLiteral("; ") + wayText(*set.better, locale) : QString();
+    switch (set.verdict) {
+    case length::PacketVerdict::Enough:
+        return IntakeWords::tr("the set's %1 are enough, about %2 are needed").arg(length, need);
+    case length::PacketVerdict::Tight:
+        return set.first == PieceRole::Mains
+                   ? IntakeWords::tr("the set's %1 are tight, about %2 are needed: measure the mains first%3")
+                         .arg(length, need, otherwise)
+                   : IntakeWords::tr("the set's %1 are tight, about %2 are needed%3").arg(length, need, otherwise);
+    case length::PacketVerdict::NotEnough:
+        return IntakeWords::tr("the set's %1 are not enough, about %2 are needed%3").arg(length, need, otherwise);
+    }
+    return {};
 }
 
 QString stillNeededText(const QStringList& things) {
@@ -74,23 +127,58 @@ QString loggedText(const Job& job, const QString& person, const QString& racket,
     const QString number = QString::number(job.number);
     const QString words = IntakeWords::tr("Logged %1: %2, %3. Write %1 on the tag. %4")
                               .arg(number, person, racket, moneyText(job.total, locale));
-    return job.promised ? IntakeWords::tr("%1, promised %2.").arg(words, promiseText(*job.promised, now, zone, locale))
-                        : words + QLatin1Char('.');
+    if (!job.promised) {
+        return words + QLatin1Char('.');
+    }
+    const QString promise = promiseText(*job.promised, now, zone, locale);
+    const bool lacksString = std::ranges::any_of(
+        job.pieces, [](const JobPiece& piece) { return piece.source != PieceSource::CustomersSet && !piece.lot; });
+    return lacksString ? IntakeWords::tr("%1, ready %2 if there is string for it by then: none is free now.")
+                             .arg(words, promise)
+                       : IntakeWords::tr("%1, promised %2.").arg(words, promise);
 }
 
-QString handedOverText(const Job& job, const Money& owed, const std::optional<Money>& paid, const QLocale& locale) {
-    const QString done = IntakeWords::tr("Handed over %1.").arg(job.number);
-    const Money rest = paid ? owed - *paid : owed;
-    QStringList words{done};
-    if (paid) {
-        words << IntakeWords::tr("Paid %1.").arg(moneyText(*paid, locale));
+QString handedOverText(const desk::HandedOver& done, Instant now, const QTimeZone& zone, const QLocale& locale) {
+    const QString number = QString::number(done.job.number);
+    QStringList words;
+    if (done.already) {
+        const QString when = promiseText(done.job.collected.value_or(now), now, zone, locale);
+        words << IntakeWords::tr("%1 was handed over already, %2; nothing was booked now.").arg(number, when)
+              << IntakeWords::tr("%1 was paid for it.").arg(moneyText(done.paid, locale));
+    } else {
+        words << IntakeWords::tr("Handed over %1.").arg(number);
+        if (done.paidNow) {
+            words << IntakeWords::tr("Paid %1.").arg(moneyText(*done.paidNow, locale));
+        }
     }
-    if (rest.minor() > 0) {
-        words << IntakeWords::tr("%1 is still owed.").arg(moneyText(rest, locale));
-    } else if (rest.minor() < 0) {
-        words << IntakeWords::tr("%1 is in the customer's favour.").arg(moneyText(-rest, locale));
+    const Money owed = done.owed();
+    if (owed.minor() > 0) {
+        words << IntakeWords::tr("%1 is still owed.").arg(moneyText(owed, locale));
+    } else if (owed.minor() < 0) {
+        words << IntakeWords::tr("%1 is in the customer's favour.").arg(moneyText(-owed, locale));
     }
     return words.join(QLatin1Char(' '));
+}
+
+QString jobCourseText(const Job& job) {
+    switch (job.state) {
+    case JobState::Waiting:
+        return IntakeWords::tr("Job %1 waits now: %2.").arg(job.number).arg(fromUtf8(job.note).section(u'\n', -1));
+    case JobState::Withdrawn:
+        return IntakeWords::tr("Job %1 is withdrawn; the string promised to it is free again.").arg(job.number);
+    default:
+        return IntakeWords::tr("Job %1 goes on.").arg(job.number);
+    }
+}
+
+QString paymentText(const Money& owed, const Money& paying, const QLocale& locale) {
+    const Money rest = owed - paying;
+    if (rest.minor() > 0) {
+        return IntakeWords::tr("%1 stays owed").arg(moneyText(rest, locale));
+    }
+    return rest.minor() < 0 ? IntakeWords::tr("%1 too much: it becomes the customer's credit; Enter again takes it")
+                                  .arg(moneyText(-rest, locale))
+                            : QString();
 }
 
 } // namespace rw::ui

@@ -15,6 +15,13 @@ namespace rw::ui {
 /// "10.8 m off L-3, as last time: leaves 5.5 m", "9.3 m from the customer's own set", "10.8 m: no reel holds it".
 [[nodiscard]] QString pieceProposalText(const desk::PieceProposal& piece, const QLocale& locale = QLocale());
 
+/// "ready today 15:30"; while no reel holds a piece, that first and what could be promised with it.
+[[nodiscard]] QString readyText(const desk::IntakePreview& preview, Instant now, const QTimeZone& zone,
+                                const QLocale& locale = QLocale());
+
+/// "the set's 12 m are enough, about 11.25 m are needed"; of a tight or short one what would do better.
+[[nodiscard]] QString ownSetText(const desk::OwnSet& set, const QLocale& locale = QLocale());
+
 /// "Still needed: a racket, two tensions."
 [[nodiscard]] QString stillNeededText(const QStringList& things);
 
@@ -32,8 +39,13 @@ namespace rw::ui {
 [[nodiscard]] QString loggedText(const Job& job, const QString& person, const QString& racket, Instant now,
                                  const QTimeZone& zone, const QLocale& locale = QLocale());
 
-/// "Handed over 2119. Paid £30.00." / "Handed over 2119. £30.00 is still owed."
-[[nodiscard]] QString handedOverText(const Job& job, const Money& owed, const std::optional<Money>& paid,
+/// "Handed over 2119. Paid £30.00." / "Handed over 2119. £30.00 is still owed." / "2119 was handed over already, today
+/// 10:40; nothing was booked now. £30.00 was paid for it."
+[[nodiscard]] QString handedOverText(const desk::HandedOver& done, Instant now, const QTimeZone& zone,
                                      const QLocale& locale = QLocale());
+/// "Job 2119 waits now: a call back." / "Job 2119 is withdrawn." / "Job 2119 goes on."
+[[nodiscard]] QString jobCourseText(const Job& job);
+/// "£2.00 stays owed", "£1.50 too much: …"; "" when `paying` is just what is owed.
+[[nodiscard]] QString paymentText(const Money& owed, const Money& paying, const QLocale& locale = QLocale());
 
 } // namespace rw::ui

@@ -102,6 +102,9 @@ QString example(const QString& thing) {
     if (thing == QLatin1String("money")) {
         return Sentences::tr("; write it as 14 or 14.50");
     }
+    if (thing == QLatin1String("pattern")) {
+        return Sentences::tr("; write mains and crosses as 16 x 19");
+    }
     return {};
 }
 
@@ -216,6 +219,11 @@ QString alreadyCut(const Facts& facts) {
 }
 
 QString changedMeanwhile(const Facts& facts) {
+    if (facts.has("job")) {
+        return Sentences::tr("%1 was logged from this sheet before, with another wish, and was not changed. "
+                             "Begin a new sheet (Ctrl+N), and withdraw the one that does not count.")
+            .arg(facts.job());
+    }
     if (facts.has("mine") && facts.has("theirs")) {
         return Sentences::tr("Somebody else changed the %1 meanwhile: it is %2 now, yours says %3; choose one.")
             .arg(facts.thing(), facts.typed("theirs"), facts.typed("mine"));

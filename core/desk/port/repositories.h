@@ -87,7 +87,9 @@ struct JobLine {
     JobId id;
     std::int64_t number;
     JobState state;
+    CustomerId customerId;
     std::string customer;
+    std::string phone; ///< the first that is kept, to tell namesakes apart; "" without one
     std::string frame;
     std::string mark;
     Sport sport;

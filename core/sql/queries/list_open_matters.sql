@@ -11,7 +11,13 @@ WITH ready AS (
     FROM payment
     GROUP BY payment.job_id
 )
-SELECT job.id, job.number, job.state, customer.name AS customer_name, frame_model.name AS frame_name, racket.mark,
+SELECT job.id, job.number, job.state, job.customer_id, customer.name AS customer_name,
+       coalesce((SELECT contact.text
+                 FROM contact
+                 WHERE contact.customer_id = job.customer_id AND contact.kind = 'phone'
+                 ORDER BY contact.id
+                 LIMIT 1), '') AS phone,
+       frame_model.name AS frame_name, racket.mark,
        frame_model.sport, job.method, job.mains_hundredths, job.mains_unit, job.crosses_hundredths, job.crosses_unit,
        whole_article.code AS whole_code, mains_article.code AS mains_code, crosses_article.code AS crosses_code,
        job.promised_at, job.logged_at,

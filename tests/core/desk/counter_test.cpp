@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/core/desk/demo_fixture.h"
 
+#include <algorithm>
+
 // People, rackets and frames; handing over; history.
 namespace rw::desk::test {
 namespace {
@@ -52,6 +54,58 @@ TEST_F(Counter, NamesHaveSomethingInThemAndAnEnd) {
     ASSERT_TRUE(kept.has_value());
     EXPECT_EQ(personCalled("zoe angstrom").customer.name, "Zoë Ångström");
     EXPECT_EQ(personCalled("900111").customer.contacts.front().text, "07700 900111");
+}
+
+// The answer to the first may be lost when a station loses its ledger just after the commit.
+TEST_F(Counter, WhatIsAddedAgainWithNothingInBetweenStaysOne) {
+    const Customer zoe{std::nullopt, "Zoë Marchbanks", {{Contact::Kind::Phone, "07700 900111"}}};
+    const auto first = add(zoe);
+    EXPECT_EQ(*add(zoe), *first);
+    EXPECT_NE(*add(Customer{std::nullopt, "Zoë Marchbanks", {{Contact::Kind::Phone, "07700 900222"}}}), *first);
+
+    FrameModel frame;
+    frame.name = "Fennel Prow 102";
+    frame.pattern.mains = 18;
+    const auto firstFrame = add(frame);
+    EXPECT_EQ(*add(frame), *firstFrame);
+    frame.pattern.mains = 16;
+    EXPECT_NE(*add(frame), *firstFrame) << "another pattern is another frame";
+
+    const auto bring = [&] {
+        return write([&](Transaction& t) { return addRacket(t, {std::nullopt, *first, *firstFrame, "A"}); });
+    };
+    const auto racket = bring();
+    EXPECT_EQ(*bring(), *racket);
+    EXPECT_NE(*add(zoe), *first) << "somebody of the same name and number who has a racket is somebody else";
+    const RacketSummary summary = read([&](Transaction& t) { return person(t, *first); })->rackets.front();
+    logged(summary, draftFor(summary, "L", "L", "52", "50"), "first");
+    EXPECT_EQ(refusalOf(bring()), Code::ImpossibleValue) << "a second racket under the mark of the first";
+}
+
+TEST_F(Counter, ARacketThatWasHereLastComesFirst) {
+    const auto marks = [&] {
+        std::string text;
+        for (const RacketSummary& racket : personCalled("Castelmere").rackets) {
+            text += racket.racket.mark;
+        }
+        return text;
+    };
+    ASSERT_EQ(marks().size(), 2U);
+    const std::string last = marks().substr(1);
+    const RacketSummary racket = racketOf("Castelmere", "Aldermoor 98", last);
+    logged(racket, draftFor(racket, "L", "L", "52", "50"), "now");
+    EXPECT_EQ(marks().substr(0, 1), last);
+}
+
+TEST_F(Counter, NamesakesOnTheRackAreTwoPeopleWithTheirNumbers) {
+    const auto rack = read([](Transaction& t) { return onTheRack(t); });
+    ASSERT_FALSE(rack->empty());
+    for (const JobLine& line : *rack) {
+        const Customer whose = look([&](Transaction& t) { return *t.customers().get(line.customerId); });
+        EXPECT_EQ(line.customer, whose.name);
+        const auto phone = std::ranges::find(whose.contacts, Contact::Kind::Phone, &Contact::kind);
+        EXPECT_EQ(line.phone, phone == whose.contacts.end() ? "" : phone->text);
+    }
 }
 
 TEST_F(Counter, TwinsNeedAMarkEach) {
@@ -109,9 +163,17 @@ TEST_F(Counter, HandedOverOnceAndPaidOnce) {
 
     const auto done = give(command);
     ASSERT_TRUE(done.has_value());
-    EXPECT_EQ(done->state, JobState::Collected);
-    EXPECT_EQ(done->collected, kNow);
-    EXPECT_TRUE(give(command));
+    EXPECT_EQ(done->job.state, JobState::Collected);
+    EXPECT_EQ(done->job.collected, kNow);
+    EXPECT_FALSE(done->already);
+    EXPECT_EQ(done->paidNow, total);
+    EXPECT_EQ(done->owed(), pounds(0));
+    const auto again = give(command);
+    ASSERT_TRUE(again.has_value());
+    EXPECT_TRUE(again->already);
+    EXPECT_EQ(again->paidNow, std::nullopt) << "nothing was booked now";
+    EXPECT_EQ(again->paid, total);
+    EXPECT_EQ(again->job.collected, kNow);
     EXPECT_EQ(look([&](Transaction& t) { return t.jobs().paid(job); }), total);
     EXPECT_EQ(fake.rows.takenBy.at(job), "her brother");
     const JobId waiting = read([](Transaction& t) { return benchQueue(t); })->front().id;

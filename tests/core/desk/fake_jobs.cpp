@@ -17,6 +17,11 @@ JobState stateOf(const Rows& rows, JobId job) {
     return state.value();
 }
 
+std::string phoneOf(const Customer& customer) {
+    const auto phone = std::ranges::find(customer.contacts, Contact::Kind::Phone, &Contact::kind);
+    return phone == customer.contacts.end() ? std::string() : phone->text;
+}
+
 std::optional<DoneCut> cutOf(Rows& rows, const JobPiece& piece, const Attempt& attempt) {
     const auto moved = std::ranges::find_if(rows.movements, [&](const Movement& m) { return m.attempt == attempt.id; });
     if (moved != rows.movements.end()) {
@@ -92,7 +97,8 @@ std::vector<JobLine> FakeJobs::inStates(const std::vector<JobState>& states) {
         }
         const Racket& racket = *rowOf(m_rows.rackets, job.racket);
         const FrameModel& frame = *rowOf(m_rows.frames, racket.frame);
-        lines.push_back({*job.id, job.number, job.state, rowOf(m_rows.customers, job.customer)->name, frame.name,
+        const Customer& customer = *rowOf(m_rows.customers, job.customer);
+        lines.push_back({*job.id, job.number, job.state, job.customer, customer.name, phoneOf(customer), frame.name,
                          racket.mark, frame.sport, job.method, job.asked, codesOf(job), job.promised, job.logged});
     }
     std::ranges::sort(

@@ -11,11 +11,125 @@ TEST_F(Intake, PressingTwiceLogsOnce) {
     const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
     const IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
     const Job first = logged(racket, draft, "one key");
-    const IntakeDraft other = draftFor(racket, "L", "L", "60", "60");
-    const Job second = logged(racket, other, "one key");
+    const Job second = logged(racket, draft, "one key");
     EXPECT_EQ(second.id, first.id);
-    EXPECT_EQ(second.asked, first.asked);
     EXPECT_NE(logged(racket, draft, "another key").id, first.id);
+}
+
+TEST_F(Intake, PressingTwiceIsTheSameWishWhateverTheShopAdded) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    draft.method = Method::OnePiece;
+    draft.shortSide = Side::Right;
+    draft.rush = true;
+    draft.extras = {{"grommet tube", 2}};
+    LogJob command = logging(racket, draft, "chosen");
+    command.note = " stiff last time ";
+    const auto log = [&] { return write([&](Transaction& t) { return logJob(t, command); }); };
+    const auto first = log();
+    ASSERT_TRUE(first.has_value());
+    EXPECT_EQ(log()->id, first->id);
+    ASSERT_TRUE(take(*first->id));
+    ASSERT_TRUE(write([&](Transaction& t) -> Result<void> {
+        t.jobs().addNote(*first->id, "the bumper is worn");
+        return {};
+    }));
+    EXPECT_EQ(log()->id, first->id) << "the bench's words are no other wish";
+    // A frame that forces its side is asked for the other one: what was stored is not what was chosen.
+    const RacketSummary forced = racketOf("Brockwell", "Tarn Ridge 100");
+    IntakeDraft against = draftFor(forced, "K", "K", "52", "52");
+    against.method = Method::OnePiece;
+    against.shortSide = Side::Left;
+    const Job job = logged(forced, against, "forced");
+    EXPECT_EQ(job.shortSide, Side::Right);
+    EXPECT_EQ(logged(forced, against, "forced").id, job.id);
+}
+
+TEST_F(Intake, AnotherWishUnderTheSameKeyIsRefusedAndChangesNothing) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    const LogJob command = logging(racket, draftFor(racket, "L", "L", "52", "50"), "one key");
+    const auto log = [&](const LogJob& wish) { return write([&](Transaction& t) { return logJob(t, wish); }); };
+    const auto first = log(command);
+    ASSERT_TRUE(first.has_value());
+    std::vector<LogJob> others(8, command);
+    others[0].draft.tensions = {lb("60"), lb("60")};
+    others[1].draft.mains = off("K");
+    others[2].draft.crosses = off("K");
+    others[3].draft.mains.source = PieceSource::CustomersSet;
+    others[4].draft.mains.lot = lot("L-3").id;
+    others[5].draft.rush = true;
+    others[6].draft.extras = {{"grommet tube", 1}};
+    others[7].note = "two pounds looser";
+    for (std::size_t i = 0; i < others.size(); ++i) {
+        const auto refused = log(others[i]);
+        EXPECT_EQ(refusalOf(refused), Code::ChangedMeanwhile) << i;
+        EXPECT_EQ(refused.error().number("job"), first->number) << i;
+    }
+    LogJob twin = command;
+    const RacketSummary b = racketOf("Lindobi", "Aldermoor 98", "B");
+    twin.racket = *b.racket.id;
+    EXPECT_EQ(refusalOf(log(twin)), Code::ChangedMeanwhile);
+    EXPECT_EQ(look([&](Transaction& t) { return t.jobs().get(*first->id); })->asked, first->asked);
+}
+
+TEST_F(Intake, ACustomersOwnSetIsHeldAgainstWhatTheJobNeeds) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    const auto setsOf = [&](Method method, Length length) {
+        IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+        draft.method = method;
+        draft.mains.source = PieceSource::CustomersSet;
+        draft.mains.setLength = length;
+        return preview(draft)->ownSets;
+    };
+    const auto plenty = setsOf(Method::TwoPiece, metres(15));
+    ASSERT_EQ(plenty.size(), 1U);
+    EXPECT_EQ(plenty.front().verdict, length::PacketVerdict::Enough);
+    EXPECT_FALSE(plenty.front().better);
+    EXPECT_EQ(setsOf(Method::OnePiece, metres(3)).front().verdict, length::PacketVerdict::NotEnough);
+    EXPECT_FALSE(setsOf(Method::OnePiece, metres(3)).front().better) << "three metres do nothing";
+
+    // The shortest set that is enough in one piece: two pieces take more, for their second start and end.
+    Length length = metres(9);
+    while (setsOf(Method::OnePiece, length).front().verdict != length::PacketVerdict::Enough) {
+        length += metres(0.05);
+    }
+    const OwnSet two = setsOf(Method::TwoPiece, length).front();
+    EXPECT_NE(two.verdict, length::PacketVerdict::Enough);
+    ASSERT_TRUE(two.better);
+    EXPECT_EQ(two.better->advice, SetAdvice::OnePiece);
+    EXPECT_EQ(two.better->verdict, length::PacketVerdict::Enough);
+    EXPECT_LT(two.better->need, two.need);
+
+    // Half a set: the mains alone.
+    EXPECT_EQ(setsOf(Method::TwoPiece, metres(7)).front().better->advice, SetAdvice::OtherCrosses);
+}
+
+TEST_F(Intake, ASetForHalfTheBedIsHeldAgainstThatHalf) {
+    const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+    IntakeDraft draft = draftFor(racket, "K", "L", "50", "52");
+    draft.crosses->source = PieceSource::CustomersSet;
+    EXPECT_TRUE(preview(draft)->ownSets.empty()) << "nobody said how long it is";
+    draft.crosses->setLength = metres(7);
+    const auto sets = preview(draft)->ownSets;
+    ASSERT_EQ(sets.size(), 1U);
+    EXPECT_EQ(sets.front().first, PieceRole::Crosses);
+    EXPECT_EQ(sets.front().verdict, length::PacketVerdict::Enough);
+}
+
+TEST_F(Intake, ACustomersReelKeptHereComesWithThePersonAndCostsNoString) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    ASSERT_TRUE(receive(delivery("L", "P-1", metres(100), racket.racket.customer)));
+    const PersonFound petra = personCalled("Lindobi");
+    ASSERT_EQ(petra.lots.size(), 1U);
+    EXPECT_EQ(petra.lots.front().tag, "P-1");
+    EXPECT_TRUE(personCalled("Ferreday").lots.empty());
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    draft.mains.source = PieceSource::CustomersLot;
+    draft.mains.lot = petra.lots.front().id;
+    const auto shown = preview(draft);
+    ASSERT_TRUE(shown.has_value());
+    EXPECT_EQ(shown->pieces.front().lot->tag, "P-1");
+    EXPECT_EQ(shown->quote.total, pounds(1600)) << "labour with the customer's own string";
 }
 
 TEST_F(Intake, KeepsWhatWasShown) {

@@ -25,6 +25,7 @@ TEST_F(Trouble, AFullDiskIsSaidPlainlyNothingTypedIsLostAndWorkGoesOn) {
     auto& counter = *window->counter();
     type("417");
     press(Qt::Key_Return);
+    press(Qt::Key_Down); // B was here last
     press(Qt::Key_Return);
     press(Qt::Key_F5);
     type("-2 lb");

@@ -47,7 +47,7 @@ TEST_F(Models, PeopleAndTheOfferToAddSomebody) {
     model.setFound(people("petra"), QStringLiteral("petra"));
     ASSERT_EQ(model.rowCount(), 2);
     EXPECT_EQ(said(model, 0), QStringLiteral("Petra Lindobi"));
-    EXPECT_EQ(said(model, 0, DetailRole), QStringLiteral("Aldermoor 98 A, Aldermoor 98 B"));
+    EXPECT_EQ(said(model, 0, DetailRole), QStringLiteral("Aldermoor 98 B, Aldermoor 98 A"));
     EXPECT_EQ(said(model, 0, AsideRole), QStringLiteral("07700 900417"));
     EXPECT_EQ(said(model, 1), QStringLiteral("+ somebody new: petra"));
     model.setFound({}, {});
@@ -58,8 +58,9 @@ TEST_F(Models, RacketsSayWhatWasStrungLast) {
     RacketChoiceModel model;
     const Watched watched(&model);
     const auto petra = people("petra").front();
-    model.setRows({{petra.rackets[0], std::nullopt, {}},
-                   {std::nullopt, petra.rackets[0].frame, {}},
+    model.setNow(kThursday, QTimeZone::utc());
+    model.setRows({{petra.rackets[1], std::nullopt, {}},
+                   {std::nullopt, petra.rackets[1].frame, {}},
                    {std::nullopt, std::nullopt, QStringLiteral("Fennel")}});
     EXPECT_EQ(said(model, 0), QStringLiteral("Aldermoor 98 · A"));
     EXPECT_EQ(said(model, 0, DetailRole), QStringLiteral("last 54/52 lb asked and strung, Tue 20 Jan"));

@@ -10,10 +10,14 @@ class Intake : public AtWork {
 protected:
     Intake() { intake.refresh(); }
 
-    void onTheCounter(const char* person, std::size_t racket) {
+    void onTheCounter(const char* person, std::string_view mark) {
         PersonPresenter finder{runner, shift, kAtOnce};
         finder.setText(QString::fromUtf8(person));
-        intake.setRacket(finder.found().front().rackets[racket]);
+        for (const auto& racket : finder.found().front().rackets) {
+            if (racket.racket.mark == mark) {
+                intake.setRacket(racket);
+            }
+        }
     }
     std::size_t jobsInTheLedger() { return ledger.rows.jobs.size(); }
     IntakeForm with(const char* mains, const char* crosses) {
@@ -28,7 +32,7 @@ protected:
 
 // Scenario 1: the numbers are the shop's own.
 TEST_F(Intake, AsLastTimeTwoPoundsLooser) {
-    onTheCounter("417", 0);
+    onTheCounter("417", "A");
     ASSERT_TRUE(intake.canRepeat(IntakePresenter::Repeat::AsAsked));
     intake.repeatLast(IntakePresenter::Repeat::AsAsked);
     EXPECT_EQ(intake.form().mains, string("L"));
@@ -46,7 +50,7 @@ TEST_F(Intake, AsLastTimeTwoPoundsLooser) {
 }
 
 TEST_F(Intake, AsStrungTakesWhatTheMachineDid) {
-    onTheCounter("Hallerby", 0); // asked 24/26 lb, strung 10.5/11.5 kg
+    onTheCounter("Hallerby", ""); // asked 24/26 lb, strung 10.5/11.5 kg
     intake.repeatLast(IntakePresenter::Repeat::AsStrung);
     EXPECT_EQ(intake.form().mainsTension->unit(), TensionUnit::Kilogram);
     EXPECT_EQ(intake.form().mainsTension->hundredths(), 1050);
@@ -55,13 +59,13 @@ TEST_F(Intake, AsStrungTakesWhatTheMachineDid) {
 }
 
 TEST_F(Intake, OnlyStringsOfTheRacketsSportAreOffered) {
-    onTheCounter("Penhallow", 0);
+    onTheCounter("Penhallow", "A");
     ASSERT_EQ(intake.strings().size(), 1U);
     EXPECT_EQ(intake.strings().front().article.code, "T");
 }
 
 TEST_F(Intake, AStaleAnswerIsDropped) {
-    onTheCounter("417", 0);
+    onTheCounter("417", "A");
     intake.repeatLast(IntakePresenter::Repeat::AsAsked);
     runner.held = true;
     int shown = 0;
@@ -78,7 +82,7 @@ TEST_F(Intake, AStaleAnswerIsDropped) {
 
 TEST_F(Intake, SaysWhatIsLackingAndLogsNothingMeanwhile) {
     EXPECT_EQ(intake.lacking(), (std::vector{Lacking::Racket, Lacking::Strings, Lacking::Tensions}));
-    onTheCounter("417", 0);
+    onTheCounter("417", "A");
     EXPECT_EQ(intake.lacking(), (std::vector{Lacking::Strings, Lacking::Tensions}));
     const auto before = jobsInTheLedger();
     intake.log();
@@ -86,7 +90,7 @@ TEST_F(Intake, SaysWhatIsLackingAndLogsNothingMeanwhile) {
 }
 
 TEST_F(Intake, PressingTwiceLogsOnce) {
-    onTheCounter("417", 0);
+    onTheCounter("417", "A");
     intake.repeatLast(IntakePresenter::Repeat::AsAsked);
     const auto before = jobsInTheLedger();
     int logged = 0;
@@ -101,7 +105,7 @@ TEST_F(Intake, PressingTwiceLogsOnce) {
 }
 
 TEST_F(Intake, ALedgerThatIsLostWhileLoggingLosesNothingAndLogsOnce) {
-    onTheCounter("417", 0);
+    onTheCounter("417", "A");
     intake.repeatLast(IntakePresenter::Repeat::AsAsked);
     const auto before = jobsInTheLedger();
     const std::string key = intake.requestKey();
@@ -111,7 +115,7 @@ TEST_F(Intake, ALedgerThatIsLostWhileLoggingLosesNothingAndLogsOnce) {
     EXPECT_EQ(intake.requestKey(), key);
     EXPECT_EQ(intake.form().mainsTension, lb("54")) << "what was typed is still there";
     std::optional<Job> logged;
-    QObject::connect(&intake, &IntakePresenter::logged, [&](const Job& job) { logged = job; });
+    QObject::connect(&intake, &IntakePresenter::logged, [&](const LoggedIntake& done) { logged = done.job; });
     runner.world = HeldDeskRunner::World::Whole;
     intake.log();
     ASSERT_TRUE(logged);
@@ -120,8 +124,60 @@ TEST_F(Intake, ALedgerThatIsLostWhileLoggingLosesNothingAndLogsOnce) {
     EXPECT_NE(intake.requestKey(), key) << "the next racket is another intake";
 }
 
+TEST_F(Intake, ALateAnswerClearsItsOwnSheetOnly) {
+    onTheCounter("417", "A");
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    std::vector<LoggedIntake> logged;
+    QObject::connect(&intake, &IntakePresenter::logged, [&](const LoggedIntake& done) { logged.push_back(done); });
+    runner.held = true;
+    intake.log();
+    runner.held = false;
+    onTheCounter("Hallerby", ""); // the next one, while the first is on its way
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    runner.held = true;
+    intake.log();
+    runner.release();
+    ASSERT_EQ(logged.size(), 2U);
+    EXPECT_FALSE(logged[0].isOnTheCounter);
+    EXPECT_EQ(logged[0].customer.name, "Petra Lindobi");
+    EXPECT_TRUE(logged[1].isOnTheCounter);
+    EXPECT_EQ(logged[1].customer.name, "Jun Hallerby");
+}
+
+TEST_F(Intake, ALateAnswerLeavesWhatWasTypedForTheNextRacket) {
+    onTheCounter("417", "A");
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    runner.held = true;
+    intake.log();
+    runner.held = false;
+    onTheCounter("Hallerby", "");
+    intake.setForm(with("25", "25"));
+    runner.release();
+    ASSERT_TRUE(intake.racket());
+    EXPECT_EQ(intake.racket()->frame.name, "Pellow Feather");
+    EXPECT_EQ(intake.form().mainsTension, lb("25"));
+}
+
+TEST_F(Intake, AnotherWishAfterALostAnswerIsToldAndNotTakenForLogged) {
+    onTheCounter("417", "A");
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    runner.world = HeldDeskRunner::World::LostAfter;
+    intake.log();
+    runner.world = HeldDeskRunner::World::Whole;
+    std::optional<Refusal> why;
+    QObject::connect(&intake, &IntakePresenter::logRefused, [&](const Refusal& refusal, bool isOnTheCounter) {
+        EXPECT_TRUE(isOnTheCounter);
+        why = refusal;
+    });
+    intake.setForm(with("52", "50"));
+    intake.log();
+    ASSERT_TRUE(why);
+    EXPECT_EQ(why->code(), Code::ChangedMeanwhile);
+    EXPECT_EQ(intake.form().mainsTension, lb("52")) << "what was typed is still there";
+}
+
 TEST_F(Intake, AFullDiskIsSaidAndTypingGoesOn) {
-    onTheCounter("417", 0);
+    onTheCounter("417", "A");
     intake.repeatLast(IntakePresenter::Repeat::AsAsked);
     runner.world = HeldDeskRunner::World::Full;
     intake.log();
@@ -135,7 +191,7 @@ TEST_F(Intake, AFullDiskIsSaidAndTypingGoesOn) {
 }
 
 TEST_F(Intake, AnUnreadableTensionTakesThePlanAway) {
-    onTheCounter("417", 0);
+    onTheCounter("417", "A");
     intake.repeatLast(IntakePresenter::Repeat::AsAsked);
     ASSERT_TRUE(intake.preview());
     IntakeForm form = intake.form();
@@ -146,7 +202,7 @@ TEST_F(Intake, AnUnreadableTensionTakesThePlanAway) {
 }
 
 TEST_F(Intake, ARefusedPlanSaysWhy) {
-    onTheCounter("417", 0);
+    onTheCounter("417", "A");
     intake.repeatLast(IntakePresenter::Repeat::AsAsked); // one piece
     IntakeForm form = intake.form();
     form.crosses = string("K"); // of two strings

@@ -66,6 +66,42 @@ TEST_F(People, SomebodyNewIsAddedOnceHoweverOftenEnterIsPressed) {
     EXPECT_EQ(look([](desk::Transaction& t) { return t.customers().find("marchbanks", 10); }).size(), 1U);
 }
 
+TEST_F(People, SomebodyWhoseAddingWasNeverAnsweredIsNotAddedTwice) {
+    const Customer zoe{std::nullopt, "Zoë Marchbanks", {}, 0};
+    runner.world = HeldDeskRunner::World::LostAfter; // committed, but nobody heard of it
+    person.add(zoe);
+    EXPECT_FALSE(person.picked());
+    runner.world = HeldDeskRunner::World::Whole;
+    person.add(zoe);
+    ASSERT_TRUE(person.picked());
+    racket.setPerson(person.picked());
+    FrameModel frame;
+    frame.name = "Fennel Prow 102";
+    runner.world = HeldDeskRunner::World::LostAfter;
+    racket.addNew(frame, "A");
+    runner.world = HeldDeskRunner::World::Whole;
+    racket.addNew(frame, "A");
+    ASSERT_TRUE(racket.picked());
+    EXPECT_EQ(racket.person()->rackets.size(), 1U);
+    EXPECT_EQ(look([](desk::Transaction& t) { return t.customers().find("marchbanks", 10); }).size(), 1U);
+    EXPECT_EQ(look([](desk::Transaction& t) { return t.frames().find("fennel prow", 10); }).size(), 1U);
+}
+
+TEST_F(People, AreLookedForAtOnceWhenNoMoreLettersFollow) {
+    PersonPresenter patient{runner, shift, std::chrono::hours(1)};
+    RacketPresenter finder{runner, shift, std::chrono::hours(1)};
+    patient.setText(QStringLiteral("417"));
+    EXPECT_FALSE(patient.isSearched());
+    patient.hurry();
+    ASSERT_TRUE(patient.isSearched());
+    EXPECT_EQ(patient.found().front().customer.name, "Petra Lindobi");
+    finder.setPerson(patient.found().front());
+    finder.setText(QStringLiteral("tarn"));
+    EXPECT_FALSE(finder.isSearched());
+    finder.hurry();
+    EXPECT_TRUE(finder.isSearched());
+}
+
 TEST_F(People, ANameThatIsTooLongIsRefusedAndNothingIsPicked) {
     std::optional<Refusal> why;
     QObject::connect(&person, &PersonPresenter::addRefused, [&](const Refusal& refusal) { why = refusal; });
@@ -79,9 +115,10 @@ TEST_F(People, TwinsAreTwoChoicesAndAnOnlyRacketIsPickedAtOnce) {
     findAndPick("417");
     EXPECT_FALSE(racket.picked());
     ASSERT_EQ(racket.choices().size(), 2U);
-    EXPECT_EQ(racket.choices()[0].own->racket.mark, "A");
-    EXPECT_EQ(racket.choices()[1].own->racket.mark, "B");
-    racket.pick(racket.choices()[0]);
+    // B was here last.
+    EXPECT_EQ(racket.choices()[0].own->racket.mark, "B");
+    EXPECT_EQ(racket.choices()[1].own->racket.mark, "A");
+    racket.pick(racket.choices()[1]);
     EXPECT_EQ(racket.picked()->lastJob->asked, (TensionPair{lb("54"), lb("52")})); // not B's 56/54
     findAndPick("Hallerby");
     ASSERT_TRUE(racket.picked());
@@ -119,7 +156,7 @@ TEST_F(People, AFrameNobodyHasHeardOfTakesANameASportAndAPattern) {
 TEST_F(People, HistoryOfOneTwinIsNotTheOthers) {
     findAndPick("417");
     HistoryPresenter history{runner, shift};
-    history.show({*racket.choices()[1].own->racket.id, QStringLiteral("Aldermoor 98 B")});
+    history.show({*racket.choices()[0].own->racket.id, QStringLiteral("Aldermoor 98 B")});
     ASSERT_FALSE(history.entries().empty());
     for (const auto& entry : history.entries()) {
         EXPECT_EQ(entry.mark, "B");
@@ -136,11 +173,10 @@ TEST_F(People, ARacketIsHandedOverOnceWithWhatWasPaid) {
     ASSERT_TRUE(rack.opened());
     EXPECT_EQ(*rack.owed(), rack.opened()->total);
     int handed = 0;
-    QObject::connect(&rack, &RackPresenter::handedOver,
-                     [&](const Job& done, const Money&, const std::optional<Money>&) {
-                         ++handed;
-                         EXPECT_EQ(done.state, JobState::Collected);
-                     });
+    QObject::connect(&rack, &RackPresenter::handedOver, [&](const desk::HandedOver& done) {
+        ++handed;
+        EXPECT_EQ(done.job.state, JobState::Collected);
+    });
     runner.held = true;
     const Money total = rack.opened()->total;
     rack.handOver(total, QStringLiteral("cash"), {});
@@ -149,6 +185,33 @@ TEST_F(People, ARacketIsHandedOverOnceWithWhatWasPaid) {
     EXPECT_EQ(handed, 1);
     EXPECT_EQ(rack.lines().size(), before - 1);
     EXPECT_EQ(look([&](desk::Transaction& t) { return t.jobs().paid(job); }), total);
+}
+
+TEST_F(People, ALateHandOverLeavesTheRacketThatWasOpenedMeanwhile) {
+    RackPresenter rack{runner, shift};
+    rack.refresh();
+    ASSERT_GE(rack.lines().size(), 2U);
+    const JobId next = rack.lines()[1].id;
+    rack.open(rack.lines()[0].id);
+    runner.held = true;
+    rack.handOver(std::nullopt, {}, {});
+    rack.close();
+    rack.open(next);
+    runner.release();
+    ASSERT_TRUE(rack.opened());
+    EXPECT_EQ(rack.opened()->id, next);
+}
+
+TEST_F(People, OfTwoRacketsAskedForTheLastOneOpens) {
+    RackPresenter rack{runner, shift};
+    rack.refresh();
+    ASSERT_GE(rack.lines().size(), 2U);
+    runner.held = true;
+    rack.open(rack.lines()[0].id);
+    rack.open(rack.lines()[1].id);
+    rack.close();
+    runner.release();
+    EXPECT_FALSE(rack.opened()) << "closed before the answer came";
 }
 
 } // namespace

@@ -169,6 +169,19 @@ TEST(Sentences, LengthsFollowTheLocale) {
     EXPECT_EQ(said(sentenceFor(refusal, kGerman)), "Lot “K-2” has 6,35 m, and 6,4 m are wanted: 0,05 m too little.");
 }
 
+TEST(Sentences, AJobThatWasLoggedWithAnotherWishIsNamed) {
+    const Refusal other(Code::ChangedMeanwhile, {{"what", "job"}, {"job", std::int64_t{2120}}});
+    EXPECT_EQ(said(sentenceFor(other, kEnglish)),
+              "Job 2120 was logged from this sheet before, with another wish, and was not changed. Begin a new sheet "
+              "(Ctrl+N), and withdraw the one that does not count.");
+}
+
+TEST(Sentences, APatternTypedWrongIsShownOne) {
+    const Refusal typed(Code::Unreadable, {{"what", "pattern"}, {"text", "16-19"}});
+    EXPECT_EQ(said(sentenceFor(typed, kEnglish)),
+              "“16-19” cannot be read as a pattern; write mains and crosses as 16 x 19.");
+}
+
 TEST(Sentences, WhatIsGivenTwiceOrNotEmptyIsSaidPlainly) {
     const Refusal twice(Code::ImpossibleValue, {{"key", "hoop"}, {"text", "given twice"}, {"expected", "given once"}});
     EXPECT_EQ(said(sentenceFor(twice, kEnglish)), "hoop is given twice; it is needed once.");

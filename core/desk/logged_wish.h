@@ -1,0 +1,15 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/intake.h"
+
+#include <string>
+
+namespace rw::desk {
+
+/// Whether a stored job is what the command wishes for. What the wish leaves to the shop may have become anything.
+/// `note` is the command's as it would be kept; `frame` that of the racket.
+[[nodiscard]] bool isLoggedWish(const Job& job, const LogJob& command, const std::string& note,
+                                const FrameModel& frame);
+
+} // namespace rw::desk

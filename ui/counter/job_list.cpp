@@ -1,0 +1,114 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/counter/job_list.h"
+
+#include "ui/widgets/look.h"
+#include "ui/widgets/row_delegate.h"
+
+#include <QItemSelectionModel>
+#include <QKeyEvent>
+#include <QVBoxLayout>
+
+#include <algorithm>
+
+namespace rw::ui {
+
+JobList::JobList(const QString& title, const QString& keys, QWidget* parent)
+    : QWidget(parent)
+    , m_empty(new QLabel(this))
+    , m_list(new QListView(this)) {
+    auto* heading = new QLabel(title, this);
+    heading->setFont(largeFont(*this, 1.5));
+    auto* words = new QLabel(keys, this);
+    words->setForegroundRole(QPalette::PlaceholderText);
+    auto* layout = new QVBoxLayout(this);
+    layout->setContentsMargins(0, 0, 0, 0);
+    layout->setSpacing(10);
+    layout->addWidget(heading);
+    layout->addWidget(words);
+    layout->addWidget(m_empty);
+    layout->addWidget(m_list, 1);
+    setFocusProxy(m_list);
+
+    m_lines.setShowsPhones(true);
+    m_list->setModel(&m_lines);
+    m_list->setItemDelegate(new RowDelegate(m_list));
+    m_list->setAccessibleName(title);
+    m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    m_list->installEventFilter(this);
+    m_empty->setWordWrap(true);
+    m_empty->setTextFormat(Qt::PlainText);
+    m_empty->hide();
+    connect(m_list, &QListView::activated, this, &JobList::enter);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &JobList::moved);
+}
+
+void JobList::begin(const std::optional<CustomerId>& person) {
+    m_person = person;
+    m_beginning = true;
+}
+
+void JobList::setLines(const std::vector<desk::JobLine>& lines, Instant now, const QTimeZone& zone,
+                       const QString& whenEmpty) {
+    const auto before = chosen();
+    m_lines.setNow(now, zone);
+    m_lines.setRows(lines);
+    m_empty->setText(whenEmpty);
+    m_empty->setVisible(lines.empty());
+    m_list->setVisible(!lines.empty());
+    const int row = m_beginning ? rowToBeginWith() : before ? m_lines.rowOf(*before) : -1;
+    m_list->setCurrentIndex(row < 0 ? QModelIndex() : m_lines.index(row, 0));
+}
+
+void JobList::chooseNone() {
+    m_beginning = false;
+    m_list->clearSelection();
+    m_list->setCurrentIndex({});
+}
+
+int JobList::rowToBeginWith() const {
+    const auto& lines = m_lines.rows();
+    if (lines.empty() || !m_person) {
+        return lines.empty() ? -1 : 0;
+    }
+    const auto theirs = std::ranges::find(lines, *m_person, &desk::JobLine::customerId);
+    return theirs == lines.end() ? -1 : static_cast<int>(theirs - lines.begin());
+}
+
+const desk::JobLine* JobList::chosenLine() const {
+    // The list may have a current line that nobody chose: where the keyboard came in.
+    const QModelIndexList selected = m_list->selectionModel()->selectedIndexes();
+    return selected.isEmpty() ? nullptr : &m_lines.at(selected.front().row());
+}
+
+std::optional<JobId> JobList::chosen() const {
+    const auto* line = chosenLine();
+    return line == nullptr ? std::nullopt : std::optional(line->id);
+}
+
+void JobList::enter() {
+    if (const auto job = chosen()) {
+        m_beginning = false;
+        Q_EMIT entered(*job);
+    }
+}
+
+bool JobList::eventFilter(QObject* watched, QEvent* event) {
+    if (watched != m_list || event->type() != QEvent::KeyPress) {
+        return QWidget::eventFilter(watched, event);
+    }
+    const auto* key = static_cast<QKeyEvent*>(event);
+    m_beginning = false;
+    if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
+        if (!key->isAutoRepeat()) {
+            enter();
+        }
+        return true;
+    }
+    const bool letter = key->key() >= Qt::Key_A && key->key() <= Qt::Key_Z && key->modifiers() == Qt::NoModifier;
+    if (letter && !key->isAutoRepeat() && chosenLine() != nullptr) {
+        Q_EMIT typed(key->key());
+    }
+    return letter || QWidget::eventFilter(watched, event);
+}
+
+} // namespace rw::ui

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/model/job_line_model.h"
+
+#include <QLabel>
+#include <QListView>
+#include <QWidget>
+
+#include <optional>
+
+namespace rw::ui {
+
+/// Jobs one below the other with a heading and their keys. What Enter acts on is only ever a line that somebody chose:
+/// after something was done none is, until an arrow key chooses again.
+class JobList final : public QWidget {
+    Q_OBJECT
+
+public:
+    JobList(const QString& title, const QString& keys, QWidget* parent = nullptr);
+
+    /// Begins at the first job of `person`, or at none when nothing of theirs is here. Nobody: at the first job.
+    void begin(const std::optional<CustomerId>& person);
+    /// The jobs as they are now; who was chosen stays chosen. `whenEmpty` is said instead of an empty list.
+    void setLines(const std::vector<desk::JobLine>& lines, Instant now, const QTimeZone& zone,
+                  const QString& whenEmpty);
+    void chooseNone();
+
+    [[nodiscard]] std::optional<JobId> chosen() const;
+    [[nodiscard]] const desk::JobLine* chosenLine() const; ///< nullptr when none is chosen
+    [[nodiscard]] QListView* list() const { return m_list; }
+
+Q_SIGNALS:
+    void entered(rw::JobId job); ///< Enter, once however long it is held
+    void moved();                ///< another line is chosen
+    void typed(int key);         ///< a letter, while a line is chosen
+
+protected:
+    bool eventFilter(QObject* watched, QEvent* event) override;
+
+private:
+    void enter();
+    [[nodiscard]] int rowToBeginWith() const; ///< -1: none
+
+    JobLineModel m_lines;
+    std::optional<CustomerId> m_person;
+    bool m_beginning = false; ///< nobody has moved since begin()
+    QLabel* m_empty;
+    QListView* m_list;
+};
+
+} // namespace rw::ui

@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/job_course.h"
+#include "ui/presenter/station_presenter.h"
+
+#include <QString>
+
+#include <vector>
+
+namespace rw::ui {
+
+/// What is in the shop and not strung yet: a job can be made to wait, go on, or be withdrawn.
+class ToBeStrungPresenter final : public StationPresenter {
+    Q_OBJECT
+
+public:
+    ToBeStrungPresenter(DeskRunner& runner, Shift& shift, QObject* parent = nullptr);
+
+    void refresh() override;
+
+    [[nodiscard]] const std::vector<desk::JobLine>& lines() const { return m_lines; }
+    [[nodiscard]] bool isLoaded() const { return m_loaded; }
+
+    void letWait(JobId job, const QString& whatFor);
+    void resume(JobId job);
+    void withdraw(JobId job);
+
+Q_SIGNALS:
+    void linesChanged();
+    void done(const Job& job);
+    void refused(const Refusal& why);
+
+private:
+    template<class UseCase>
+    void change(UseCase useCase);
+
+    std::vector<desk::JobLine> m_lines;
+    bool m_loaded = false;
+};
+
+} // namespace rw::ui
