@@ -58,7 +58,7 @@ void pickRacket(ui::MainWindow& window, int row) {
 void petraAsLastTime(ui::MainWindow& window) {
     auto* sheet = window.counter()->intake();
     findPerson(window, QStringLiteral("417"));
-    pickRacket(window, 0);
+    pickRacket(window, 1); // her other one was here last
     sheet->repeatLast(false);
     type(sheet->mainsTension(), QStringLiteral("-2 lb"));
     type(sheet->crossesTension(), QStringLiteral("-2 lb"));

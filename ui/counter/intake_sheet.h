@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/desk/intake.h"
+#include "core/desk/counter.h"
 #include "ui/model/people_model.h"
 #include "ui/model/racket_choice_model.h"
 #include "ui/widgets/sheet.h"
@@ -11,8 +11,6 @@
 #include <QLineEdit>
 #include <QSpinBox>
 #include <QWidget>
-
-#include <vector>
 
 namespace rw::ui {
 
@@ -81,8 +79,12 @@ private:
     void takeOverForm(); ///< from the presenter into the editors
     void formEdited();   ///< from the editors into the presenter
     void showStock();
-    void showOwnSets(const std::vector<desk::OwnSet>& sets);
+    void showOwnSets();
     void showPreview();
+    void showNeeded();
+    void showTensions();
+    void showShortSide();
+    void showLastTime(const desk::RacketSummary& racket);
     [[nodiscard]] QString racketTitle() const;
 
     PersonPresenter& m_person;

@@ -4,18 +4,13 @@
 #include "core/desk/lookups.h"
 #include "ui/counter/new_frame_form.h"
 #include "ui/counter/new_person_form.h"
-#include "ui/counter/outcome_strip.h"
 #include "ui/counter/string_choice.h"
-#include "ui/model/history_model.h"
 #include "ui/presenter/intake_presenter.h"
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/racket_presenter.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
-#include "ui/text/job_words.h"
-#include "ui/text/plan_words.h"
 #include "ui/text/sentences.h"
-#include "ui/text/stock_words.h"
 #include "ui/text/words.h"
 #include "ui/widgets/finder.h"
 #include "ui/widgets/length_edit.h"
@@ -25,18 +20,8 @@
 
 #include <QKeyEvent>
 
-// How the sheet goes on from line to line, and what its margin says.
+// How the sheet goes on from line to line.
 namespace rw::ui {
-
-namespace {
-/// Why a text is longer than is kept; "" when it is not.
-QString tooLongText(const QString& text, std::int64_t most, const char* what) {
-    const std::int64_t length = text.toUcs4().size();
-    return length <= most
-               ? QString()
-               : sentenceFor(Refusal(Code::TooLong, {{"what", std::string(what)}, {"length", length}, {"most", most}}));
-}
-} // namespace
 
 void IntakeSheet::connectPerson() {
     connect(m_personFinder, &Finder::typed, this, [this](const QString& text) {
@@ -95,26 +80,6 @@ void IntakeSheet::personPicked() {
     if (picked && !sameAsBefore) {
         enter();
     }
-}
-
-void IntakeSheet::showInTheShop() {
-    const auto& picked = m_person.picked();
-    if (!picked) {
-        m_personLine.note->setNote(tr("who brings it, or whose is it"));
-        return;
-    }
-    QStringList lines;
-    QStringList contacts;
-    for (const auto& contact : picked->customer.contacts) {
-        contacts << fromUtf8(contact.text);
-    }
-    if (!contacts.isEmpty()) {
-        lines << contacts.join(QStringLiteral(" · "));
-    }
-    for (const auto& entry : m_person.inTheShop()) {
-        lines << inTheShopText(entry, m_shift.now(), m_shift.zone());
-    }
-    m_personLine.note->setNote(lines.join(QLatin1Char('\n')));
 }
 
 void IntakeSheet::connectRacket() {
@@ -195,22 +160,7 @@ void IntakeSheet::racketPicked() {
         m_racketLine.note->setNote(m_person.picked() ? tr("which racket is it") : QString());
         return;
     }
-    if (const auto& last = picked->lastJob) {
-        std::vector<StringArticle> strings;
-        for (const auto& piece : last->pieces) {
-            if (const auto* article = m_shift.article(piece.article)) {
-                strings.push_back(*article);
-            }
-        }
-        const QString machine = last->strung ? m_shift.machineName(last->strung->machine) : QString();
-        QString words = lastTimeText(*last, stringNames(strings), machine, m_shift.zone());
-        if (!last->note.empty()) {
-            words += tr("\n“%1”").arg(fromUtf8(last->note));
-        }
-        m_racketLine.note->setNote(words + tr("\nF5 repeats it"));
-    } else {
-        m_racketLine.note->setNote(tr("never strung here"));
-    }
+    showLastTime(*picked);
     m_mains->setFocus(Qt::OtherFocusReason);
 }
 
@@ -267,17 +217,6 @@ void IntakeSheet::formEdited() {
     m_intake.setForm(form);
 }
 
-void IntakeSheet::showNote() {
-    m_noteLine.note->setProblem(tooLongText(m_note->text(), desk::kLongestNote, "note"));
-    if (!m_racket.picked()) {
-        m_noteLine.note->setNote({});
-        return;
-    }
-    const bool carriedOver = !m_note->text().isEmpty() && !m_note->isModified();
-    m_noteLine.note->setNote(carriedOver ? tr("from last time: change it or clear it. Enter logs it")
-                                         : tr("Enter logs it, Ctrl+Enter from anywhere"));
-}
-
 void IntakeSheet::keyPressEvent(QKeyEvent* event) {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
     if (!isEnter || event->isAutoRepeat()) {
@@ -286,88 +225,6 @@ void IntakeSheet::keyPressEvent(QKeyEvent* event) {
         log();
     } else if (m_racket.picked()) {
         focusNextChild();
-    }
-}
-
-void IntakeSheet::showStock() {
-    // The shelf says nothing about string that the customer brings.
-    const auto words = [](const StringChoice& choice) {
-        const auto* string = choice.string();
-        const bool offTheShelf = string != nullptr && choice.source() == PieceSource::ShopLot;
-        return offTheShelf ? holdingText(string->holding) : QString();
-    };
-    m_mainsLine.note->setNote(words(*m_mains));
-    m_crossesLine.note->setNote(m_crosses->article() ? words(*m_crosses) : QString());
-}
-
-void IntakeSheet::showPreview() {
-    QStringList needed;
-    if (!m_person.picked()) {
-        needed << tr("a person");
-    }
-    for (const Lacking lacking : m_intake.lacking()) {
-        switch (lacking) {
-        case Lacking::Racket:
-            needed << tr("a racket");
-            break;
-        case Lacking::Strings:
-            needed << tr("a string");
-            break;
-        case Lacking::Tensions:
-            needed << tr("two tensions");
-            break;
-        }
-    }
-    m_outcome->setStillNeeded(stillNeededText(needed));
-    // The pair is read back as it was understood: "-2 lb" and "52,5" become what will stand on the card.
-    QStringList tensions;
-    if (m_intake.form().mainsTension && m_intake.form().crossesTension) {
-        tensions << tensionPairText({*m_intake.form().mainsTension, *m_intake.form().crossesTension});
-    }
-    if (const auto& racket = m_racket.picked()) {
-        const QString marked = markedText(racket->frame.marked);
-        if (!marked.isEmpty()) {
-            tensions << marked;
-        }
-    }
-    m_tensionLine.note->setNote(tensions.join(QStringLiteral("; ")));
-
-    const auto& preview = m_intake.preview();
-    showOwnSets(preview ? preview->ownSets : std::vector<desk::OwnSet>());
-    if (!preview) {
-        m_tensionLine.note->setWarning({});
-        m_methodLine.note->clearAll();
-        m_outcome->showNothing(m_intake.refusal() ? sentenceFor(*m_intake.refusal()) : QString());
-        return;
-    }
-    m_outcome->show(*preview, m_shift.now(), m_shift.zone());
-    m_outcome->setThinking(m_intake.isThinking());
-    const auto& form = m_intake.form();
-    m_tensionLine.note->setWarning(
-        form.mainsTension && form.crossesTension
-            ? aboveMarkedText(*preview, TensionPair{*form.mainsTension, *form.crossesTension})
-            : QString());
-    if (preview->shortSide) {
-        const auto& side = *preview->shortSide;
-        m_methodLine.note->setNote(
-            tr("short side %1: %2\n%3").arg(shortSideWhere(side), shortSideHowLong(side), sideFromText(side)));
-        m_methodLine.note->setWarning(side.againstChoice ? tr("the frame's side stands") : QString());
-    } else {
-        m_methodLine.note->clearAll();
-    }
-}
-
-void IntakeSheet::showOwnSets(const std::vector<desk::OwnSet>& sets) {
-    m_mainsLine.note->setWarning({});
-    m_crossesLine.note->setWarning({});
-    showStock();
-    for (const auto& set : sets) {
-        auto* note = (set.first == PieceRole::Crosses ? m_crossesLine : m_mainsLine).note;
-        if (set.verdict == length::PacketVerdict::Enough) {
-            note->setNote(ownSetText(set));
-        } else {
-            note->setWarning(ownSetText(set));
-        }
     }
 }
 

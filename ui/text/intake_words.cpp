@@ -4,6 +4,7 @@
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
 #include "ui/text/plan_words.h"
+#include "ui/text/sentences.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/words.h"
 
@@ -85,6 +86,13 @@ QString ownSetText(const desk::OwnSet& set, const QLocale& locale) {
         return IntakeWords::tr("the set's %1 are not enough, about %2 are needed%3").arg(length, need, otherwise);
     }
     return {};
+}
+
+QString tooLongText(const QString& text, std::int64_t most, const char* what) {
+    const std::int64_t length = text.toUcs4().size();
+    return length <= most
+               ? QString()
+               : sentenceFor(Refusal(Code::TooLong, {{"what", std::string(what)}, {"length", length}, {"most", most}}));
 }
 
 QString stillNeededText(const QStringList& things) {

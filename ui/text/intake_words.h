@@ -22,6 +22,9 @@ namespace rw::ui {
 /// "the set's 12 m are enough, about 11.25 m are needed"; of a tight or short one what would do better.
 [[nodiscard]] QString ownSetText(const desk::OwnSet& set, const QLocale& locale = QLocale());
 
+/// Why `text` is longer than the `most` characters that are kept of a `what`; "" when it is not.
+[[nodiscard]] QString tooLongText(const QString& text, std::int64_t most, const char* what);
+
 /// "Still needed: a racket, two tensions."
 [[nodiscard]] QString stillNeededText(const QStringList& things);
 
