@@ -25,7 +25,7 @@ struct JobStep {
     JobId job;
     By by;
 };
-/// A waiting job goes on where it was logged. WrongState; one that waits no more goes on already.
+/// A job that waits or was withdrawn goes on where it was logged. WrongState; one that is logged goes on already.
 [[nodiscard]] Result<Job> resumeJob(Transaction& ledger, const JobStep& command);
 /// The job will not be done; the string that was promised to it is free again, what was cut is used. WrongState once it
 /// is strung. Done twice it is done once.
