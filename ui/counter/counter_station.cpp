@@ -64,9 +64,8 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
             Q_EMIT said(sentenceFor(why));
         }
     });
-    connect(m_rack.get(), &RackPresenter::handedOver, this, [this](const desk::HandedOver& done) {
-        Q_EMIT said(handedOverText(done, m_shift.now(), m_shift.zone()));
-    });
+    connect(m_rack.get(), &RackPresenter::handedOver, this,
+            [this](const desk::HandedOver& done) { Q_EMIT said(handedOverText(done, m_shift.now(), m_shift.zone())); });
 }
 
 CounterStation::~CounterStation() = default;
@@ -138,7 +137,7 @@ void CounterStation::showIntake() {
 void CounterStation::wantHistory(bool ofRacket) {
     const auto& person = m_person->picked();
     const auto& racket = m_racket->picked();
-    const auto* chosen = m_pages->currentIndex() == Rack          ? m_rackSheet->chosen()
+    const auto* chosen = m_pages->currentIndex() == Rack         ? m_rackSheet->chosen()
                          : m_pages->currentIndex() == ToBeStrung ? m_toBeStrungSheet->chosen()
                                                                  : nullptr;
     if (ofRacket && chosen != nullptr) {

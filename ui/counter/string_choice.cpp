@@ -3,7 +3,6 @@
 
 #include "ui/model/shelf_model.h"
 #include "ui/text/format.h"
-#include "ui/text/words.h"
 #include "ui/widgets/choice.h"
 #include "ui/widgets/length_edit.h"
 
@@ -128,7 +127,7 @@ void StringChoice::fillSources(PieceSource source, const std::optional<LotId>& l
             }
         }
     }
-    m_source->addItem(sourceWord(PieceSource::CustomersSet), kCustomersSet);
+    m_source->addItem(tr("customer's own set"), kCustomersSet);
     m_source->setCurrentIndex(std::max(0, m_source->findData(entryFor(source, lot))));
     showSetLength();
 }

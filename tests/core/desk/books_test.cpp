@@ -31,7 +31,7 @@ protected:
         const TellCustomer command{job, std::string(how), by("counter")};
         return write([&](Transaction& t) { return tellCustomer(t, command); });
     }
-    Result<Job> handOut(JobId job, std::optional<Money> payment) {
+    Result<HandedOver> handOut(JobId job, std::optional<Money> payment) {
         const HandOver command{job, {}, payment, payment ? "cash" : "", by("counter")};
         return write([&](Transaction& t) { return handOver(t, command); });
     }

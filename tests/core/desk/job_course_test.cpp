@@ -15,13 +15,16 @@ protected:
         return logged(racket, draftFor(racket, "L", "L", "52", "50"), "hers");
     }
     Result<Job> wait(const Job& job, std::string whatFor) {
-        return write([&](Transaction& t) { return letJobWait(t, {*job.id, whatFor, by("counter")}); });
+        const LetWait command{*job.id, std::move(whatFor), by("counter")};
+        return write([&](Transaction& t) { return letJobWait(t, command); });
     }
     Result<Job> resume(const Job& job) {
-        return write([&](Transaction& t) { return resumeJob(t, {*job.id, by("counter")}); });
+        const JobStep command{*job.id, by("counter")};
+        return write([&](Transaction& t) { return resumeJob(t, command); });
     }
     Result<Job> withdraw(const Job& job) {
-        return write([&](Transaction& t) { return withdrawJob(t, {*job.id, by("counter")}); });
+        const JobStep command{*job.id, by("counter")};
+        return write([&](Transaction& t) { return withdrawJob(t, command); });
     }
     Length freeOfL() {
         for (const ShelfString& string : *read([](Transaction& t) { return shelf(t); })) {

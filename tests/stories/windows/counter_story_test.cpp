@@ -268,7 +268,7 @@ TEST_F(Counter, ACustomersOwnSetIsJudgedByItsLength) {
     sheet().mains()->setFocus(Qt::OtherFocusReason);
     EXPECT_FALSE(sheet().mains()->setLength()->isVisible());
     press(Qt::Key_Tab);
-    type("from");
+    type("cust");
     ASSERT_TRUE(sheet().mains()->setLength()->isVisible());
     press(Qt::Key_Tab);
     ASSERT_TRUE(sheet().mains()->setLength()->hasFocus());

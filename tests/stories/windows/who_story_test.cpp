@@ -78,7 +78,7 @@ TEST_F(NewUser, HistoryOpensFromWhereverSomebodyIs) {
     backFromHistory();
 
     press(Qt::Key_F8);
-    const auto* hanging = window->counter()->rack()->current();
+    const auto* hanging = window->counter()->rack()->chosen();
     ASSERT_NE(hanging, nullptr);
     press(Qt::Key_F6);
     EXPECT_THAT(window->history()->title().toStdString(), HasSubstr(hanging->frame));
