@@ -27,11 +27,10 @@ QString partWord(const QString& part) {
 
 QString setJudged(const QString& verdict, const QString& set, const QString& chance) {
     if (verdict == QLatin1String("enough")) {
-        return WhyWords::tr("The set of %1 is enough; the job needs more %2.").arg(set, chance);
+        return WhyWords::tr("The set of %1 is enough; it falls short %2.").arg(set, chance);
     }
-    return (verdict == QLatin1String("tight")
-                ? WhyWords::tr("The set of %1 is tight: the job needs more %2. Measure the mains first.")
-                : WhyWords::tr("The set of %1 is not enough: the job needs more %2."))
+    return (verdict == QLatin1String("tight") ? WhyWords::tr("The set of %1 is tight: it falls short %2.")
+                                              : WhyWords::tr("The set of %1 is not enough: it falls short %2."))
         .arg(set, chance);
 }
 

@@ -79,6 +79,14 @@ TEST(PlanWords, TheShortSideNamesItsMark) {
     EXPECT_EQ(said(sideFromText(side)), "as last time");
 }
 
+TEST(PlanWords, ASetIsJudgedInPlainWords) {
+    using Kind = length::Why::Kind;
+    EXPECT_EQ(said(whyText({Kind::SetJudged, "not enough", 9900, 0.9}, kEnglish)),
+              "The set of 9.90 m is not enough: it falls short more likely than not.");
+    EXPECT_EQ(said(whyText({Kind::SetJudged, "tight", 12000, 0.1}, kEnglish)),
+              "The set of 12.00 m is tight: it falls short about 1 in 10.");
+}
+
 TEST(PlanWords, EveryReasonIsAWholeSentence) {
     using Kind = length::Why::Kind;
     const std::vector<length::Why> reasons = {{Kind::OutlineFrom, "measured", 0, 0},
