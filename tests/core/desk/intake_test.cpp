@@ -62,7 +62,7 @@ TEST_F(Intake, AnotherWishUnderTheSameKeyIsRefusedAndChangesNothing) {
     others[7].note = "two pounds looser";
     for (std::size_t i = 0; i < others.size(); ++i) {
         const auto refused = log(others[i]);
-        EXPECT_EQ(refusalOf(refused), Code::ChangedMeanwhile) << i;
+        ASSERT_EQ(refusalOf(refused), Code::ChangedMeanwhile) << i;
         EXPECT_EQ(refused.error().number("job"), first->number) << i;
     }
     LogJob twin = command;
