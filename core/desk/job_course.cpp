@@ -2,21 +2,44 @@
 #include "core/desk/job_course.h"
 
 #include "core/desk/lookups.h"
+#include "core/desk/replan.h"
 
 namespace rw::desk {
 
 namespace {
+struct Stepped {
+    JobState from;
+    Job job;
+};
+
 /// Records `kind` unless the job is in the state that it leads to.
-Result<Job> step(Transaction& ledger, JobId id, JobEventKind kind, JobState leadsTo, const By& by) {
-    auto job = jobOf(ledger, id);
-    if (!job || job->state == leadsTo) {
-        return job;
+Result<Stepped> step(Transaction& ledger, JobId id, JobEventKind kind, JobState leadsTo, const By& by) {
+    const auto before = jobOf(ledger, id);
+    if (!before) {
+        return tl::unexpected(before.error());
     }
-    if (const auto may = mayHappen(*job, kind); !may) {
-        return tl::unexpected(may.error());
+    if (before->state != leadsTo) {
+        if (const auto may = mayHappen(*before, kind); !may) {
+            return tl::unexpected(may.error());
+        }
+        ledger.jobs().record({std::nullopt, id, kind, by, std::nullopt, std::nullopt});
     }
-    ledger.jobs().record({std::nullopt, id, kind, by, std::nullopt, std::nullopt});
-    return jobOf(ledger, id);
+    return jobOf(ledger, id).map([&](Job job) { return Stepped{before->state, std::move(job)}; });
+}
+
+bool endsWithLine(const std::string& note, const std::string& line) {
+    return note == line || note.ends_with('\n' + line);
+}
+
+/// What was promised to the job was free for others meanwhile.
+void promiseAgain(Transaction& ledger, const Job& job) {
+    for (const JobPiece& piece : job.pieces) {
+        if (piece.source != PieceSource::CustomersSet && !piece.isCut() && !piece.pinned) {
+            ledger.jobs().plan(*piece.id,
+                               bestLot(ledger, *piece.id, piece.article, ownerFor(job, piece), piece.planned),
+                               piece.planned, false);
+        }
+    }
 }
 } // namespace
 
@@ -29,20 +52,30 @@ Result<Job> letJobWait(Transaction& ledger, const LetWait& command) {
     if (!whatFor) {
         return tl::unexpected(whatFor.error());
     }
-    const auto job = step(ledger, command.job, JobEventKind::Waiting, JobState::Waiting, command.by);
-    if (!job || job->note.ends_with(*whatFor)) {
-        return job;
+    auto done = step(ledger, command.job, JobEventKind::Waiting, JobState::Waiting, command.by);
+    if (!done) {
+        return tl::unexpected(done.error());
+    }
+    if (done->from == JobState::Waiting && endsWithLine(done->job.note, *whatFor)) {
+        return std::move(done->job);
     }
     ledger.jobs().addNote(command.job, *whatFor);
     return jobOf(ledger, command.job);
 }
 
 Result<Job> resumeJob(Transaction& ledger, const JobStep& command) {
-    return step(ledger, command.job, JobEventKind::Resumed, JobState::Logged, command.by);
+    auto done = step(ledger, command.job, JobEventKind::Resumed, JobState::Logged, command.by);
+    if (!done) {
+        return tl::unexpected(done.error());
+    }
+    if (done->from == JobState::Withdrawn) {
+        promiseAgain(ledger, done->job);
+    }
+    return jobOf(ledger, command.job);
 }
 
 Result<Job> withdrawJob(Transaction& ledger, const JobStep& command) {
-    return step(ledger, command.job, JobEventKind::Withdrawn, JobState::Withdrawn, command.by);
+    return step(ledger, command.job, JobEventKind::Withdrawn, JobState::Withdrawn, command.by).map(&Stepped::job);
 }
 
 } // namespace rw::desk

@@ -18,14 +18,15 @@ struct LetWait {
     By by;
 };
 /// WrongState unless logged or on a machine; Missing and TooLong {reason}. Its string stays promised. Said again of a
-/// job that waits, only new words are kept.
+/// job that waits, the words that were kept last are not kept twice.
 [[nodiscard]] Result<Job> letJobWait(Transaction& ledger, const LetWait& command);
 
 struct JobStep {
     JobId job;
     By by;
 };
-/// A job that waits or was withdrawn goes on where it was logged. WrongState; one that is logged goes on already.
+/// A job that waits or was withdrawn goes on where it was logged. WrongState; one that is logged goes on already. The
+/// uncut string of a withdrawn one is promised anew, off the lot that is best for it now unless somebody pinned one.
 [[nodiscard]] Result<Job> resumeJob(Transaction& ledger, const JobStep& command);
 /// The job will not be done; the string that was promised to it is free again, what was cut is used. WrongState once it
 /// is strung. Done twice it is done once.

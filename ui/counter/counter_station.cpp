@@ -49,6 +49,7 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
 
     connect(m_rackSheet, &RackSheet::left, this, &CounterStation::showIntake);
     connect(m_toBeStrungSheet, &ToBeStrungSheet::left, this, &CounterStation::showIntake);
+    connect(m_toBeStrungSheet, &ToBeStrungSheet::said, this, &CounterStation::said);
     connect(m_toBeStrung.get(), &ToBeStrungPresenter::done, this,
             [this](const Job& job) { Q_EMIT said(jobCourseText(job)); });
     connect(m_intake.get(), &IntakePresenter::logged, this, [this](const LoggedIntake& done) {

@@ -39,7 +39,7 @@ JobList::JobList(const QString& title, const QString& keys, QWidget* parent)
     m_empty->setTextFormat(Qt::PlainText);
     m_empty->hide();
     connect(m_list, &QListView::activated, this, &JobList::enter);
-    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &JobList::moved);
+    connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &JobList::tellOfAMove);
 }
 
 void JobList::begin(const std::optional<CustomerId>& person) {
@@ -57,6 +57,14 @@ void JobList::setLines(const std::vector<desk::JobLine>& lines, Instant now, con
     m_list->setVisible(!lines.empty());
     const int row = m_beginning ? rowToBeginWith() : before ? m_lines.rowOf(*before) : -1;
     m_list->setCurrentIndex(row < 0 ? QModelIndex() : m_lines.index(row, 0));
+    tellOfAMove(); // a line that went away with the old lines is no change of the list's
+}
+
+void JobList::tellOfAMove() {
+    if (const auto now = chosen(); now != m_told) {
+        m_told = now;
+        Q_EMIT moved();
+    }
 }
 
 void JobList::chooseNone() {

@@ -32,7 +32,7 @@ public:
 
 Q_SIGNALS:
     void entered(rw::JobId job); ///< Enter, once however long it is held
-    void moved();                ///< another line is chosen
+    void moved();                ///< another job is chosen, or none; not the same one in other lines
     void typed(int key);         ///< a letter, while a line is chosen
 
 protected:
@@ -40,11 +40,13 @@ protected:
 
 private:
     void enter();
+    void tellOfAMove();
     [[nodiscard]] int rowToBeginWith() const; ///< -1: none
 
     JobLineModel m_lines;
     std::optional<CustomerId> m_person;
-    bool m_beginning = false; ///< nobody has moved since begin()
+    std::optional<JobId> m_told; ///< who was chosen when moved() was last sent
+    bool m_beginning = false;    ///< nobody has moved since begin()
     QLabel* m_empty;
     QListView* m_list;
 };

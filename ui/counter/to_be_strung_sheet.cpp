@@ -40,8 +40,11 @@ ToBeStrungSheet::ToBeStrungSheet(ToBeStrungPresenter& jobs, Shift& shift, QWidge
     connect(&m_jobs, &ToBeStrungPresenter::linesChanged, this, &ToBeStrungSheet::showLines);
     connect(&m_jobs, &ToBeStrungPresenter::done, this, &ToBeStrungSheet::backToTheList);
     connect(&m_jobs, &ToBeStrungPresenter::refused, this, [this](const Refusal& why) {
-        m_sheet->show();
-        (m_asking == Asking::Withdraw ? m_withdrawLine : m_whatForLine).note->setProblem(sentenceFor(why));
+        if (m_asking == Asking::Nothing) {
+            Q_EMIT said(sentenceFor(why));
+        } else {
+            (m_asking == Asking::Withdraw ? m_withdrawLine : m_whatForLine).note->setProblem(sentenceFor(why));
+        }
     });
     showLines();
     ask(Asking::Nothing);

@@ -31,7 +31,8 @@ public:
     [[nodiscard]] QPushButton* withdrawButton() const { return m_withdraw; }
 
 Q_SIGNALS:
-    void left(); ///< Esc: back to taking in
+    void left();                     ///< Esc: back to taking in
+    void said(const QString& words); ///< what there is no line for beside a question
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

@@ -91,6 +91,38 @@ TEST_P(JobCourse, AWithdrawnJobSetsItsStringFree) {
     EXPECT_LT(freeOfL(), before) << "its string is promised again";
 }
 
+TEST_P(JobCourse, AJobThatGoesOnAfterAllIsPromisedStringThatIsThere) {
+    const Job job = petras();
+    const RacketSummary twin = racketOf("Lindobi", "Aldermoor 98", "B");
+    IntakeDraft pinned = draftFor(twin, "L", "L", "52", "50");
+    pinned.mains.lot = lot("L-3").id;
+    const Job chosen = logged(twin, pinned, "pinned");
+    ASSERT_EQ(job.pieces.front().lot, lot("L-3").id);
+    ASSERT_TRUE(withdraw(job));
+    ASSERT_TRUE(withdraw(chosen));
+    const auto reel = receive(delivery("L", "L-9", metres(200)));
+    ASSERT_TRUE(reel.has_value());
+    ASSERT_FALSE(correct("L-3", metres(0))->isOpen());
+    const auto again = resume(job);
+    ASSERT_TRUE(again.has_value());
+    EXPECT_EQ(again->pieces.front().lot, reel->id);
+    EXPECT_EQ(again->pieces.front().planned, job.pieces.front().planned);
+    EXPECT_EQ(resume(chosen)->pieces.front().lot, lot("L-3").id) << "what somebody pinned is never moved";
+}
+
+TEST_P(JobCourse, AReasonIsKeptThoughTheNoteEndsWithTheSameWord) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    LogJob command = logging(racket, draftFor(racket, "L", "L", "52", "50"), "hers");
+    command.note = "call before stringing";
+    const auto job = write([&](Transaction& t) { return logJob(t, command); });
+    ASSERT_TRUE(job.has_value());
+    EXPECT_EQ(wait(*job, "stringing")->note, "call before stringing\nstringing");
+    EXPECT_EQ(wait(*job, "stringing")->note, "call before stringing\nstringing") << "said twice it is said once";
+    EXPECT_EQ(wait(*job, "ring")->note, "call before stringing\nstringing\nring");
+    ASSERT_TRUE(resume(*job));
+    EXPECT_EQ(wait(*job, "ring")->note, "call before stringing\nstringing\nring\nring") << "it waits once more";
+}
+
 TEST_P(JobCourse, AWaitingJobIsWithdrawnToo) {
     const Length before = freeOfL();
     const Job job = petras();

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/job_course.h"
 #include "core/desk/stockroom.h"
 #include "tests/stories/windows/at_the_window.h"
 #include "ui/counter/counter_station.h"
@@ -59,6 +60,21 @@ protected:
             *m_runner, desk::Access::Read, m_window.get(), [](desk::Transaction&) { return Result<int>(0); },
             [&](const Result<int>&) { answered = true; }, [](const std::exception_ptr&) {});
         ASSERT_TRUE(becomes([&] { return answered; }));
+    }
+    void atTheJobs() {
+        press(Qt::Key_F9);
+        ASSERT_TRUE(becomes([&] { return jobList()->hasFocus() && counter().toBeStrung()->chosen() != nullptr; }));
+        everythingAnswered();
+    }
+    QListView* jobList() { return counter().toBeStrung()->list(); }
+    /// Another station withdraws the job, and this one hears of it.
+    void elsewhereWithdrawn(JobId id) {
+        const int before = jobList()->model()->rowCount();
+        ASSERT_TRUE(desk::inTransaction(*m_ledger, desk::Access::Write, [&](desk::Transaction& t) {
+                        return desk::withdrawJob(t, {id, {*t.shop().staff().front().id, "bench", kThursday}});
+                    }).has_value());
+        m_shift->noteChange();
+        ASSERT_TRUE(becomes([&] { return jobList()->model()->rowCount() == before - 1; }));
     }
     QString paymentNote() {
         for (auto* note : rack().findChildren<MarginNote*>()) {
@@ -353,6 +369,49 @@ TEST_F(Counter, AJobWaitsGoesOnAndIsWithdrawnByKey) {
     EXPECT_EQ(jobs(JobState::Withdrawn).size(), 1U) << "no other job is taken for it";
     press(Qt::Key_Escape);
     EXPECT_TRUE(sheet().isVisible());
+}
+
+TEST_F(Counter, WhoeverTypesWhatAJobWaitsForIsNotDisturbedByAnotherStation) {
+    atTheJobs();
+    const desk::JobLine asked = *counter().toBeStrung()->chosen();
+    const JobId other = jobs(JobState::Logged).back().id;
+    ASSERT_NE(other, asked.id);
+    QLineEdit* whatFor = counter().toBeStrung()->whatFor();
+    press(Qt::Key_W);
+    type("a string from ");
+    elsewhereWithdrawn(other);
+    ASSERT_TRUE(whatFor->hasFocus());
+    type("Genoa");
+    EXPECT_EQ(whatFor->text(), QStringLiteral("a string from Genoa"));
+    press(Qt::Key_Return);
+    EXPECT_TRUE(saysSoon(QStringLiteral("Job %1 waits now: a string from Genoa.").arg(asked.number)));
+    EXPECT_EQ(job(asked.id).state, JobState::Waiting);
+}
+
+TEST_F(Counter, AQuestionAboutAJobThatIsGoneIsAskedNoMore) {
+    atTheJobs();
+    const JobId asked = counter().toBeStrung()->chosen()->id;
+    press(Qt::Key_W);
+    ASSERT_TRUE(counter().toBeStrung()->whatFor()->isVisible());
+    elsewhereWithdrawn(asked);
+    EXPECT_FALSE(counter().toBeStrung()->whatFor()->isVisible());
+    EXPECT_EQ(counter().toBeStrung()->chosen(), nullptr) << "no other job is taken for it";
+}
+
+TEST_F(Counter, AJobThatLiesOnAMachineGoesOnAlreadyWhichIsSaid) {
+    atTheJobs();
+    for (int i = 0; i < jobList()->model()->rowCount(); ++i) {
+        if (counter().toBeStrung()->chosen()->state == JobState::OnTheMachine) {
+            break;
+        }
+        press(Qt::Key_Down);
+    }
+    const desk::JobLine onIt = *counter().toBeStrung()->chosen();
+    ASSERT_EQ(onIt.state, JobState::OnTheMachine);
+    press(Qt::Key_G);
+    EXPECT_TRUE(saysSoon(QStringLiteral("Job %1 is on the machine").arg(onIt.number)));
+    EXPECT_FALSE(counter().toBeStrung()->whatFor()->isVisible());
+    EXPECT_FALSE(counter().toBeStrung()->withdrawButton()->isVisible());
 }
 
 TEST_F(Counter, ANameThatIsTooLongIsSaidBesideItAndStaysWhole) {
