@@ -2,7 +2,6 @@
 #include "core/desk/counter.h"
 
 #include "core/desk/lookups.h"
-#include "core/length/cut_plan.h"
 
 #include <algorithm>
 
@@ -35,30 +34,6 @@ Visits visitsOf(Transaction& ledger, RacketId racket) {
     return visits;
 }
 
-constexpr int kNamesakes = 100; ///< more people, or frames, of one name than any shop has
-
-/// Somebody who is stored just so and has no racket yet.
-std::optional<CustomerId> addedBefore(Transaction& ledger, const Customer& customer) {
-    for (const Customer& other : ledger.customers().find(customer.name, kNamesakes)) {
-        if (other.name == customer.name && other.contacts == customer.contacts &&
-            ledger.customers().racketsOf(*other.id).empty()) {
-            return other.id;
-        }
-    }
-    return std::nullopt;
-}
-
-/// A frame that is stored just so.
-std::optional<FrameModelId> addedBefore(Transaction& ledger, FrameModel frame) {
-    for (const FrameModel& other : ledger.frames().find(frame.name, kNamesakes)) {
-        frame.id = other.id;
-        if (other == frame) {
-            return other.id;
-        }
-    }
-    return std::nullopt;
-}
-
 /// `openLots`: all of the ledger.
 Result<PersonFound> withRackets(Transaction& ledger, Customer customer, const std::vector<Lot>& openLots) {
     PersonFound found{std::move(customer), {}, {}};
@@ -74,15 +49,6 @@ Result<PersonFound> withRackets(Transaction& ledger, Customer customer, const st
     }
     std::ranges::stable_sort(found.rackets, std::ranges::greater{}, &RacketSummary::newest);
     return found;
-}
-
-Result<void> checkMarked(const MarkedRange& marked) {
-    if (marked.lowest && marked.highest && marked.lowest->newtons() > marked.highest->newtons()) {
-        return refuse(Code::ImpossibleValue, {{"key", "marked range"},
-                                              {"text", marked.lowest->text() + " – " + marked.highest->text()},
-                                              {"expected", "the lower value first"}});
-    }
-    return {};
 }
 } // namespace
 
@@ -105,89 +71,6 @@ Result<PersonFound> person(Transaction& ledger, CustomerId id) {
         return tl::unexpected(customer.error());
     }
     return withRackets(ledger, *std::move(customer), ledger.lots().open());
-}
-
-Result<CustomerId> addCustomer(Transaction& ledger, const Customer& customer) {
-    Customer kept = customer;
-    auto name = wordsOf("name", customer.name, kLongestName);
-    if (!name) {
-        return tl::unexpected(name.error());
-    }
-    kept.name = *std::move(name);
-    for (Contact& contact : kept.contacts) {
-        auto text = wordsOf("contact", contact.text, kLongestName);
-        if (!text) {
-            return tl::unexpected(text.error());
-        }
-        contact.text = *std::move(text);
-    }
-    if (const auto before = addedBefore(ledger, kept)) {
-        return *before;
-    }
-    return ledger.customers().add(kept);
-}
-
-Result<RacketId> addRacket(Transaction& ledger, const Racket& racket) {
-    auto mark = maybeWordsOf("mark", racket.mark, kLongestMark);
-    if (!mark) {
-        return tl::unexpected(mark.error());
-    }
-    if (const auto customer = customerOf(ledger, racket.customer); !customer) {
-        return tl::unexpected(customer.error());
-    }
-    if (const auto frame = frameOf(ledger, racket.frame); !frame) {
-        return tl::unexpected(frame.error());
-    }
-    for (const Racket& other : ledger.customers().racketsOf(racket.customer)) {
-        if (other.frame != racket.frame) {
-            continue;
-        }
-        if (other.mark == *mark && ledger.jobs().ofRacket(*other.id).empty()) {
-            return *other.id;
-        }
-        if (mark->empty()) {
-            return refuse(Code::Missing, {{"what", "mark"}});
-        }
-        if (other.mark == *mark) {
-            return refuse(Code::ImpossibleValue,
-                          {{"key", "mark"}, {"text", *mark}, {"expected", "a mark that its twin does not have"}});
-        }
-    }
-    Racket kept = racket;
-    kept.mark = *std::move(mark);
-    return ledger.customers().addRacket(kept);
-}
-
-Result<FrameModelId> addFrame(Transaction& ledger, const FrameModel& frame) {
-    FrameModel kept = frame;
-    auto name = wordsOf("frame", frame.name, kLongestFrameName);
-    if (!name) {
-        return tl::unexpected(name.error());
-    }
-    kept.name = *std::move(name);
-    auto text = maybeWordsOf("bench note", frame.note.text, kLongestNote);
-    if (!text) {
-        return tl::unexpected(text.error());
-    }
-    kept.note.text = *std::move(text);
-    if (kept.note.mountingMark.empty()) {
-        kept.note.mountingMark = BenchNote().mountingMark;
-    }
-    if (const auto marked = checkMarked(frame.marked); !marked) {
-        return tl::unexpected(marked.error());
-    }
-    // The length model names what no frame can be; two pieces go into any frame, so nothing else is asked of it.
-    length::CutRequest request = length::defaultRequest(frame.sport);
-    request.hoop = frame.hoop;
-    request.pattern = frame.pattern;
-    request.method = Method::TwoPiece;
-    if (const auto plan = length::planCut(request); !plan) {
-        return tl::unexpected(plan.error());
-    }
-    if (const auto before = addedBefore(ledger, kept)) {
-        return *before;
-    }
-    return ledger.frames().add(kept);
 }
 
 Result<std::vector<FrameModel>> findFrames(Transaction& ledger, std::string_view text, int atMost) {

@@ -6,6 +6,7 @@
 #include <optional>
 #include <string>
 #include <string_view>
+#include <variant>
 #include <vector>
 
 // Finding people, their rackets and what was done before; handing over.
@@ -27,14 +28,24 @@ struct PersonFound {
 [[nodiscard]] Result<std::vector<PersonFound>> findPeople(Transaction& ledger, std::string_view text, int atMost = 20);
 [[nodiscard]] Result<PersonFound> person(Transaction& ledger, CustomerId id);
 
-/// Missing {name}, TooLong {name}. Name 1 to 200 characters, contacts likewise. Somebody of just this name and these
-/// contacts who has no racket yet is the same person: added again, after an answer that was lost, they stay one.
-[[nodiscard]] Result<CustomerId> addCustomer(Transaction& ledger, const Customer& customer);
-/// Missing or ImpossibleValue {mark} beside a twin, TooLong, NotFound. A racket just like it that nothing was logged
-/// for yet is this one: added again it stays one.
-[[nodiscard]] Result<RacketId> addRacket(Transaction& ledger, const Racket& racket);
-/// From a name, a sport and a pattern; everything else may be missing. Missing, TooLong, ImpossibleValue. A frame that
-/// is known just so is that frame.
+struct AddCustomer {
+    std::string requestKey; ///< made once per form; pressing again after an answer that was lost adds nobody twice
+    Customer customer;
+};
+/// Missing {name}, TooLong {name}. Name 1 to 200 characters, contacts likewise. Gives back whom the same request key
+/// added before; ChangedMeanwhile {what, added} when that was somebody else.
+[[nodiscard]] Result<CustomerId> addCustomer(Transaction& ledger, const AddCustomer& command);
+
+struct AddRacket {
+    std::string requestKey; ///< as of AddCustomer
+    CustomerId customer;
+    std::variant<FrameModelId, FrameModel> frame; ///< known, or to be added with it
+    std::string mark;
+};
+/// Missing or ImpossibleValue {mark} beside a twin, TooLong, NotFound, and what addFrame() refuses. Gives back what the
+/// same request key added before; ChangedMeanwhile {what, added} when that was another racket.
+[[nodiscard]] Result<RacketId> addRacket(Transaction& ledger, const AddRacket& command);
+/// From a name, a sport and a pattern; everything else may be missing. Missing, TooLong, ImpossibleValue.
 [[nodiscard]] Result<FrameModelId> addFrame(Transaction& ledger, const FrameModel& frame);
 [[nodiscard]] Result<std::vector<FrameModel>> findFrames(Transaction& ledger, std::string_view text, int atMost = 20);
 

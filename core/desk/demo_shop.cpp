@@ -187,11 +187,12 @@ private:
             if (!row.email.empty()) {
                 customer.contacts.push_back({Contact::Kind::Email, std::string(row.email)});
             }
-            people.emplace(row.name, sure(addCustomer(m_ledger, customer)));
+            people.emplace(row.name, sure(addCustomer(m_ledger, {"demo-" + customer.name, customer})));
         }
         for (const demo::RacketRow& row : demo::rackets()) {
             Racket racket{std::nullopt, people.at(row.person), m_frames.at(row.frame), std::string(row.mark)};
-            racket.id = sure(addRacket(m_ledger, racket));
+            racket.id =
+                sure(addRacket(m_ledger, {"demo-" + std::string(row.key), racket.customer, racket.frame, racket.mark}));
             m_rackets.emplace(row.key, racket);
         }
     }

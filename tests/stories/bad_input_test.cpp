@@ -53,7 +53,7 @@ protected:
 
     [[nodiscard]] Refusal refusalOfName(const std::string& name) {
         return refusalOf([&](desk::Transaction& open) {
-            return desk::addCustomer(open, {.id = std::nullopt, .name = name, .contacts = {}});
+            return desk::addCustomer(open, {"a form", {.id = std::nullopt, .name = name, .contacts = {}}});
         });
     }
 
@@ -136,12 +136,12 @@ TEST_P(BadInput, EveryTextHasItsBorder) {
     };
     EXPECT_EQ(refusalOf(tag).code(), Code::TooLong);
     const auto mark = [&](desk::Transaction& open) {
-        return desk::addRacket(open, {std::nullopt, *m_petra, shop().tarnRidge, longWords});
+        return desk::addRacket(open, {"a form", *m_petra, shop().tarnRidge, longWords});
     };
     EXPECT_EQ(refusalOf(mark).code(), Code::TooLong);
     const auto contact = [&](desk::Transaction& open) {
-        return desk::addCustomer(open,
-                                 {.id = std::nullopt, .name = "Ana", .contacts = {{Contact::Kind::Phone, longWords}}});
+        return desk::addCustomer(
+            open, {"a form", {.id = std::nullopt, .name = "Ana", .contacts = {{Contact::Kind::Phone, longWords}}}});
     };
     EXPECT_EQ(refusalOf(contact).code(), Code::TooLong);
     const auto key = [&](desk::Transaction& open) {

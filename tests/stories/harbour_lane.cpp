@@ -167,11 +167,14 @@ CustomerId customer(desk::Transaction& ledger, std::string name, std::string pho
     if (!phone.empty()) {
         person.contacts.push_back({Contact::Kind::Phone, std::move(phone)});
     }
-    return must(desk::addCustomer(ledger, person));
+    static int forms = 0; // each asks through a form of its own
+    return must(desk::addCustomer(ledger, {"customer-" + std::to_string(++forms), person}));
 }
 
 RacketId racket(desk::Transaction& ledger, CustomerId owner, FrameModelId frame, std::string mark) {
-    return must(desk::addRacket(ledger, {std::nullopt, owner, frame, std::move(mark)}));
+    return must(desk::addRacket(
+        ledger, {"racket-" + std::to_string(owner.value()) + '-' + std::to_string(frame.value()) + '-' + mark, owner,
+                 frame, std::move(mark)}));
 }
 
 Lot lotTagged(desk::Transaction& ledger, std::string_view tag) {

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/intake_presenter.h"
 
-#include <QUuid>
+#include "ui/presenter/request_key.h"
 
 #include <algorithm>
 #include <cassert>
@@ -22,7 +22,7 @@ IntakePresenter::IntakePresenter(DeskRunner& runner, Shift& shift, std::chrono::
 }
 
 void IntakePresenter::startAfresh() {
-    m_requestKey = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
+    m_requestKey = newRequestKey();
     m_form = {};
     m_preview.reset();
     m_refusal.reset();

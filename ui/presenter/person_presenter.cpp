@@ -1,13 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/person_presenter.h"
 
+#include "ui/presenter/request_key.h"
+
 #include <algorithm>
 
 namespace rw::ui {
 
 PersonPresenter::PersonPresenter(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QObject* parent)
     : StationPresenter(runner, shift, "counter", parent)
-    , m_pause(pause, [this] { search(); }) {}
+    , m_pause(pause, [this] { search(); })
+    , m_requestKey(newRequestKey()) {}
 
 void PersonPresenter::refresh() {
     if (!m_picked) {
@@ -25,6 +28,7 @@ void PersonPresenter::refresh() {
 
 void PersonPresenter::setText(const QString& text) {
     m_text = text.trimmed();
+    m_requestKey = newRequestKey();
     m_search.cancel();
     m_searched = false;
     if (m_text.isEmpty()) {
@@ -68,6 +72,7 @@ void PersonPresenter::clear() {
     m_search.cancel();
     m_pause.stop();
     m_text.clear();
+    m_requestKey = newRequestKey();
     m_found.clear();
     m_picked.reset();
     m_inTheShop.clear();
@@ -109,8 +114,8 @@ void PersonPresenter::add(const Customer& customer) {
     }
     m_adding = true;
     write(
-        [customer](desk::Transaction& ledger) -> Result<desk::PersonFound> {
-            const auto id = desk::addCustomer(ledger, customer);
+        [command = desk::AddCustomer{m_requestKey, customer}](desk::Transaction& ledger) -> Result<desk::PersonFound> {
+            const auto id = desk::addCustomer(ledger, command);
             if (!id) {
                 return tl::unexpected<Refusal>(id.error());
             }
@@ -118,6 +123,7 @@ void PersonPresenter::add(const Customer& customer) {
         },
         [this](Result<desk::PersonFound> person) {
             m_adding = false;
+            m_requestKey = newRequestKey();
             if (person) {
                 pick(*person);
             } else {

@@ -6,6 +6,7 @@
 #include "ui/presenter/station_presenter.h"
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace rw::ui {
@@ -35,7 +36,7 @@ public:
 
     /// What the text starts a new person with: digits are a phone number, words a name.
     [[nodiscard]] Customer newPersonFromText() const;
-    /// Adds and picks. Pressing again while it is on its way adds nobody twice.
+    /// Adds and picks. Pressing again while it is on its way, or after its answer was lost, adds nobody twice.
     void add(const Customer& customer);
 
 Q_SIGNALS:
@@ -50,6 +51,7 @@ private:
 
     Pause m_pause;
     QString m_text;
+    std::string m_requestKey; ///< of whoever is added next; kept until it is known what became of it
     bool m_searched = false;
     bool m_adding = false;
     desk::CancelToken m_search;

@@ -2,6 +2,7 @@
 #include "ui/presenter/racket_presenter.h"
 
 #include "core/customers/search_key.h"
+#include "ui/presenter/request_key.h"
 
 #include <algorithm>
 #include <sstream>
@@ -25,7 +26,8 @@ bool matches(const desk::RacketSummary& racket, const std::string& text) {
 
 RacketPresenter::RacketPresenter(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QObject* parent)
     : StationPresenter(runner, shift, "counter", parent)
-    , m_pause(pause, [this] { search(); }) {}
+    , m_pause(pause, [this] { search(); })
+    , m_requestKey(newRequestKey()) {}
 
 void RacketPresenter::setPerson(const std::optional<desk::PersonFound>& person) {
     const bool same = person && m_person && person->customer.id == m_person->customer.id;
@@ -51,6 +53,7 @@ void RacketPresenter::clear() {
     m_search.cancel();
     m_pause.stop();
     m_text.clear();
+    m_requestKey = newRequestKey();
     m_searched = true;
     matchOwn();
     if (m_picked) {
@@ -61,6 +64,7 @@ void RacketPresenter::clear() {
 
 void RacketPresenter::setText(const QString& text) {
     m_text = text.trimmed();
+    m_requestKey = newRequestKey();
     m_search.cancel();
     m_searched = m_text.isEmpty();
     matchOwn();
@@ -106,7 +110,7 @@ void RacketPresenter::search() {
 
 void RacketPresenter::pick(const RacketChoice& choice) {
     if (!choice.own) {
-        addRacket(choice.frame.id, choice.frame, nextMark(choice.frame.name));
+        addRacket(*choice.frame.id, nextMark(choice.frame.name));
         return;
     }
     m_search.cancel();
@@ -129,33 +133,25 @@ std::string RacketPresenter::nextMark(const std::string& frameName) const {
     return {};
 }
 
-void RacketPresenter::addNew(const FrameModel& frame, const std::string& mark) { addRacket(std::nullopt, frame, mark); }
+void RacketPresenter::addNew(const FrameModel& frame, const std::string& mark) { addRacket(frame, mark); }
 
-void RacketPresenter::addRacket(std::optional<FrameModelId> known, const FrameModel& frame, const std::string& mark) {
+void RacketPresenter::addRacket(const std::variant<FrameModelId, FrameModel>& frame, const std::string& mark) {
     if (m_adding || !m_person) {
         return;
     }
     m_adding = true;
-    const CustomerId customer = *m_person->customer.id;
     struct Added {
         RacketId racket;
         desk::PersonFound person;
     };
     write(
-        [known, frame, mark, customer](desk::Transaction& ledger) -> Result<Added> {
-            auto frameId = known;
-            if (!frameId) {
-                const auto added = desk::addFrame(ledger, frame);
-                if (!added) {
-                    return tl::unexpected<Refusal>(added.error());
-                }
-                frameId = *added;
-            }
-            const auto racket = desk::addRacket(ledger, Racket{std::nullopt, customer, *frameId, mark});
+        [command = desk::AddRacket{m_requestKey, *m_person->customer.id, frame, mark}](
+            desk::Transaction& ledger) -> Result<Added> {
+            const auto racket = desk::addRacket(ledger, command);
             if (!racket) {
                 return tl::unexpected<Refusal>(racket.error());
             }
-            auto person = desk::person(ledger, customer);
+            auto person = desk::person(ledger, command.customer);
             if (!person) {
                 return tl::unexpected<Refusal>(person.error());
             }
@@ -163,6 +159,7 @@ void RacketPresenter::addRacket(std::optional<FrameModelId> known, const FrameMo
         },
         [this](Result<Added> added) {
             m_adding = false;
+            m_requestKey = newRequestKey();
             if (!added) {
                 Q_EMIT addRefused(added.error());
                 return;

@@ -7,6 +7,7 @@
 
 #include <optional>
 #include <string>
+#include <variant>
 #include <vector>
 
 namespace rw::ui {
@@ -57,10 +58,11 @@ Q_SIGNALS:
 private:
     void search();
     void matchOwn();
-    void addRacket(std::optional<FrameModelId> known, const FrameModel& frame, const std::string& mark);
+    void addRacket(const std::variant<FrameModelId, FrameModel>& frame, const std::string& mark);
 
     Pause m_pause;
     QString m_text;
+    std::string m_requestKey; ///< of the racket that is added next; kept until it is known what became of it
     bool m_searched = true;
     bool m_adding = false;
     desk::CancelToken m_search;

@@ -224,6 +224,12 @@ QString changedMeanwhile(const Facts& facts) {
                              "Begin a new sheet (Ctrl+N), and withdraw the one that does not count.")
             .arg(facts.job());
     }
+    if (facts.has("added")) {
+        return Sentences::tr(
+                   "This form added the %1 %2 before, with other words, and did not change it; look for it by "
+                   "its name.")
+            .arg(facts.thing(), facts.typed("added"));
+    }
     if (facts.has("mine") && facts.has("theirs")) {
         return Sentences::tr("Somebody else changed the %1 meanwhile: it is %2 now, yours says %3; choose one.")
             .arg(facts.thing(), facts.typed("theirs"), facts.typed("mine"));

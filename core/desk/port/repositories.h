@@ -23,14 +23,17 @@ namespace rw::desk {
 class Customers {
 public:
     virtual ~Customers() = default;
-    virtual CustomerId add(const Customer& customer) = 0;
+    /// The caller has looked for the request key before; a key met twice all the same is a LedgerGuard.
+    virtual CustomerId add(const Customer& customer, std::string_view requestKey) = 0;
+    [[nodiscard]] virtual std::optional<CustomerId> byRequestKey(std::string_view key) = 0;
     /// Replaces name and contacts when `version` is still the stored one; else ChangedMeanwhile.
     virtual Result<void> update(const Customer& customer) = 0;
     [[nodiscard]] virtual std::optional<Customer> get(CustomerId id) = 0;
     /// People whose name holds every word of `text` (searchKey), or one of whose phone numbers holds its digits
     /// (two or more of them), by name.
     [[nodiscard]] virtual std::vector<Customer> find(std::string_view text, int atMost) = 0;
-    virtual RacketId addRacket(const Racket& racket) = 0;
+    virtual RacketId addRacket(const Racket& racket, std::string_view requestKey) = 0; ///< its key as in add()
+    [[nodiscard]] virtual std::optional<RacketId> racketByRequestKey(std::string_view key) = 0;
     [[nodiscard]] virtual std::optional<Racket> racket(RacketId id) = 0;
     [[nodiscard]] virtual std::vector<Racket> racketsOf(CustomerId customer) = 0; ///< by frame name, mark
 };

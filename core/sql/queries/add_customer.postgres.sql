@@ -1,4 +1,4 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
-INSERT INTO customer (name, search_key, created_at)
-VALUES (:name, :search_key, CAST(EXTRACT(EPOCH FROM now()) * 1000 AS BIGINT))
+INSERT INTO customer (request_key, name, search_key, created_at)
+VALUES (:request_key, :name, :search_key, CAST(EXTRACT(EPOCH FROM now()) * 1000 AS BIGINT))
 RETURNING id

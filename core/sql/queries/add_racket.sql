@@ -1,4 +1,4 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
-INSERT INTO racket (customer_id, frame_model_id, mark)
-VALUES (:customer, :frame, :mark)
+INSERT INTO racket (request_key, customer_id, frame_model_id, mark)
+VALUES (:request_key, :customer, :frame, :mark)
 RETURNING id

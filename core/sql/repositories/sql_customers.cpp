@@ -62,16 +62,29 @@ Racket racketIn(const Row& row) {
     return {row.id<RacketId>(), row.id<CustomerId>("customer_id"), row.id<FrameModelId>("frame_model_id"),
             row.text("mark")};
 }
+
+template<class AnyId>
+std::optional<AnyId> addedUnder(std::string_view requestKey, Connection& connection, std::string_view table) {
+    Statement statement(connection, "get_" + std::string(table) + "_by_request_key");
+    statement.bind(":request_key", requestKey);
+    statement.run();
+    return statement.next() ? std::optional(Row(statement, table).id<AnyId>()) : std::nullopt;
+}
 } // namespace
 
-CustomerId SqlCustomers::add(const Customer& customer) {
+CustomerId SqlCustomers::add(const Customer& customer, std::string_view requestKey) {
     Statement statement(m_connection, "add_customer");
+    statement.bind(":request_key", requestKey);
     statement.bind(":name", customer.name);
     statement.bind(":search_key", searchKey(customer.name));
     statement.run();
     const auto id = CustomerId::of(statement.insertedId());
     addContacts(m_connection, id, customer.contacts);
     return id;
+}
+
+std::optional<CustomerId> SqlCustomers::byRequestKey(std::string_view key) {
+    return addedUnder<CustomerId>(key, m_connection, "customer");
 }
 
 Result<void> SqlCustomers::update(const Customer& customer) {
@@ -123,13 +136,18 @@ std::vector<Customer> SqlCustomers::find(std::string_view text, int atMost) {
     return people;
 }
 
-RacketId SqlCustomers::addRacket(const Racket& racket) {
+RacketId SqlCustomers::addRacket(const Racket& racket, std::string_view requestKey) {
     Statement statement(m_connection, "add_racket");
+    statement.bind(":request_key", requestKey);
     statement.bind(":customer", stored(racket.customer));
     statement.bind(":frame", stored(racket.frame));
     statement.bind(":mark", racket.mark);
     statement.run();
     return RacketId::of(statement.insertedId());
+}
+
+std::optional<RacketId> SqlCustomers::racketByRequestKey(std::string_view key) {
+    return addedUnder<RacketId>(key, m_connection, "racket");
 }
 
 std::optional<Racket> SqlCustomers::racket(RacketId id) {

@@ -12,11 +12,13 @@ public:
     explicit SqlCustomers(Connection& connection)
         : m_connection(connection) {}
 
-    CustomerId add(const Customer& customer) override;
+    CustomerId add(const Customer& customer, std::string_view requestKey) override;
+    [[nodiscard]] std::optional<CustomerId> byRequestKey(std::string_view key) override;
     Result<void> update(const Customer& customer) override;
     [[nodiscard]] std::optional<Customer> get(CustomerId id) override;
     [[nodiscard]] std::vector<Customer> find(std::string_view text, int atMost) override;
-    RacketId addRacket(const Racket& racket) override;
+    RacketId addRacket(const Racket& racket, std::string_view requestKey) override;
+    [[nodiscard]] std::optional<RacketId> racketByRequestKey(std::string_view key) override;
     [[nodiscard]] std::optional<Racket> racket(RacketId id) override;
     [[nodiscard]] std::vector<Racket> racketsOf(CustomerId customer) override;
 

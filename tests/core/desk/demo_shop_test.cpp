@@ -76,7 +76,7 @@ TEST_P(StockedOn, EverythingHappenedBeforeAndInItsOrder) {
 
 TEST_P(StockedOn, ALedgerWithAnythingInItIsLeftAlone) {
     ASSERT_TRUE(inTransaction(ledger, Access::Write, [](Transaction& t) {
-        return addCustomer(t, Customer{std::nullopt, "Somebody", {}});
+        return addCustomer(t, {"a form", Customer{std::nullopt, "Somebody", {}}});
     }));
     EXPECT_EQ(refusalOf(stock()), Code::ImpossibleValue);
     EXPECT_TRUE(ledger.rows.lots.empty());

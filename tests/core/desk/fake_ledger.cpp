@@ -26,11 +26,14 @@ class FakeCustomers final : public Customers {
 public:
     explicit FakeCustomers(Rows& rows)
         : m_rows(rows) {}
-    CustomerId add(const Customer& customer) override {
+    CustomerId add(const Customer& customer, std::string_view requestKey) override {
+        const auto id = m_rows.next<CustomerId>();
+        keep(m_rows.customersByKey, requestKey, id);
         m_rows.customers.push_back(customer);
-        m_rows.customers.back().id = m_rows.next<CustomerId>();
-        return *m_rows.customers.back().id;
+        m_rows.customers.back().id = id;
+        return id;
     }
+    std::optional<CustomerId> byRequestKey(std::string_view key) override { return idOf(m_rows.customersByKey, key); }
     Result<void> update(const Customer& customer) override {
         *rowOf(m_rows.customers, *customer.id) = customer;
         return {};
@@ -54,11 +57,14 @@ public:
         found.erase(found.begin() + std::min<std::ptrdiff_t>(atMost, std::ssize(found)), found.end());
         return found;
     }
-    RacketId addRacket(const Racket& racket) override {
+    RacketId addRacket(const Racket& racket, std::string_view requestKey) override {
+        const auto id = m_rows.next<RacketId>();
+        keep(m_rows.racketsByKey, requestKey, id);
         m_rows.rackets.push_back(racket);
-        m_rows.rackets.back().id = m_rows.next<RacketId>();
-        return *m_rows.rackets.back().id;
+        m_rows.rackets.back().id = id;
+        return id;
     }
+    std::optional<RacketId> racketByRequestKey(std::string_view key) override { return idOf(m_rows.racketsByKey, key); }
     std::optional<Racket> racket(RacketId id) override { return copyOf(m_rows.rackets, id); }
     std::vector<Racket> racketsOf(CustomerId customer) override {
         std::vector<Racket> found;
@@ -70,6 +76,13 @@ public:
     }
 
 private:
+    template<class Ids, class AnyId>
+    static void keep(Ids& ids, std::string_view key, AnyId id) {
+        if (!ids.emplace(key, id).second) {
+            throw LedgerGuard("request key " + std::string(key));
+        }
+    }
+
     Rows& m_rows;
 };
 

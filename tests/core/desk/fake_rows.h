@@ -29,6 +29,8 @@ struct Rows {
     };
     std::vector<Customer> customers;
     std::vector<Racket> rackets;
+    std::map<std::string, CustomerId, std::less<>> customersByKey;
+    std::map<std::string, RacketId, std::less<>> racketsByKey;
     std::vector<FrameModel> frames;
     std::vector<UsualCut> usualCuts;
     std::vector<StringArticle> articles;
@@ -50,6 +52,12 @@ struct Rows {
         return AnyId::of(++lastId);
     }
 };
+
+template<class AnyId>
+std::optional<AnyId> idOf(const std::map<std::string, AnyId, std::less<>>& ids, std::string_view key) {
+    const auto found = ids.find(key);
+    return found == ids.end() ? std::nullopt : std::optional(found->second);
+}
 
 template<class Row, class AnyId>
 Row* rowOf(std::vector<Row>& rows, AnyId id) {

@@ -308,7 +308,7 @@ TEST_F(Intake, TheSideFollowsTheCustomersOtherRacketsButNotAForcedOne) {
     forced.method = Method::OnePiece;
     EXPECT_EQ(logged(tarn, forced, "tarn").shortSide, Side::Right);
     Racket fresh{std::nullopt, tarn.racket.customer, racketOf("Pruettley", "Aldermoor 110").racket.frame, "new"};
-    fresh.id = *write([&](Transaction& t) { return addRacket(t, fresh); });
+    fresh.id = *write([&](Transaction& t) { return addRacket(t, {"fresh", fresh.customer, fresh.frame, fresh.mark}); });
     for (Job& job : fake.rows.jobs) {
         if (job.racket == racketOf("Brockwell", "Aldermoor 98").racket.id) {
             job.method = Method::TwoPiece; // the other racket says nothing of a side

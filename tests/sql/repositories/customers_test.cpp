@@ -10,7 +10,7 @@ namespace rw::sql::test {
 class CustomersTest : public RepositoryTest {
 protected:
     CustomerId add(const std::string& name, std::vector<Contact> contacts = {}) {
-        return customers().add({std::nullopt, name, std::move(contacts), 0});
+        return customers().add({std::nullopt, name, std::move(contacts), 0}, std::to_string(++m_added));
     }
     CustomerId addWithPhone(const std::string& name, const std::string& phone) {
         return add(name, {{Contact::Kind::Phone, phone}});
@@ -22,6 +22,9 @@ protected:
         }
         return names;
     }
+
+private:
+    int m_added = 0;
 };
 ON_BOTH_ENGINES(CustomersTest);
 
@@ -177,9 +180,9 @@ TEST_P(CustomersTest, HaveRacketsToldApartByAMark) {
     model.name = "Aldermoor 98";
     const auto aldermoor = frames().add(model);
 
-    const auto b = customers().addRacket({std::nullopt, owner, aldermoor, "B"});
-    const auto only = customers().addRacket({std::nullopt, owner, tarn, ""});
-    const auto a = customers().addRacket({std::nullopt, owner, aldermoor, "A"});
+    const auto b = customers().addRacket({std::nullopt, owner, aldermoor, "B"}, "b");
+    const auto only = customers().addRacket({std::nullopt, owner, tarn, ""}, "only");
+    const auto a = customers().addRacket({std::nullopt, owner, aldermoor, "A"}, "a");
     std::vector<std::optional<RacketId>> ids;
     for (const Racket& racket : customers().racketsOf(owner)) {
         EXPECT_EQ(racket.customer, owner);
@@ -192,8 +195,25 @@ TEST_P(CustomersTest, HaveRacketsToldApartByAMark) {
     EXPECT_EQ(stored.mark, "B");
     EXPECT_FALSE(customers().racket(RacketId::of(987'654)));
     EXPECT_THAT(customers().racketsOf(add("Somebody Else")), IsEmpty());
-    EXPECT_NE(guardOf([&] { (void)customers().addRacket({std::nullopt, owner, aldermoor, "B"}); }), "");
-    EXPECT_NE(guardOf([&] { (void)customers().addRacket({std::nullopt, owner, FrameModelId::of(987'654), ""}); }), "");
+    EXPECT_NE(guardOf([&] { (void)customers().addRacket({std::nullopt, owner, aldermoor, "B"}, "b again"); }), "");
+    EXPECT_NE(guardOf([&] {
+                  (void)customers().addRacket({std::nullopt, owner, FrameModelId::of(987'654), ""}, "lost");
+              }),
+              "");
+}
+
+TEST_P(CustomersTest, WhatIsAddedIsFoundByItsRequestKeyAndTheKeyIsUsedOnce) {
+    const auto owner = customers().add({std::nullopt, "Petra Lindobi", {}, 0}, "her form");
+    FrameModel model;
+    model.name = "Tarn Ridge 100";
+    const auto tarn = frames().add(model);
+    const auto racket = customers().addRacket({std::nullopt, owner, tarn, "A"}, "its form");
+    EXPECT_EQ(customers().byRequestKey("her form"), owner);
+    EXPECT_EQ(customers().racketByRequestKey("its form"), racket);
+    EXPECT_FALSE(customers().byRequestKey("its form"));
+    EXPECT_FALSE(customers().racketByRequestKey("her form"));
+    EXPECT_NE(guardOf([&] { (void)customers().add({std::nullopt, "Petra Lindobi", {}, 0}, "her form"); }), "");
+    EXPECT_NE(guardOf([&] { (void)customers().addRacket({std::nullopt, owner, tarn, "B"}, "its form"); }), "");
 }
 
 } // namespace rw::sql::test

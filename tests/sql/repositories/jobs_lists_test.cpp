@@ -74,7 +74,7 @@ TEST_P(JobsListsTest, ALineSaysWhoseWhichAndWhat) {
 }
 
 TEST_P(JobsListsTest, HistoriesAreNewestFirst) {
-    const auto other = customers().addRacket({std::nullopt, petra(), frame(), "B"});
+    const auto other = customers().addRacket({std::nullopt, petra(), frame(), "B"}, "petra B");
     const auto late = add("1", 20);
     const auto early = add("2", 10);
     Job twin = job("3", {piece(PieceRole::Whole, string("K"))});

@@ -42,11 +42,12 @@ void StockedTest::SetUp() {
     RepositoryTest::SetUp();
     m_staff = shop().add(desk::StaffMember{std::nullopt, "Bastian Quill"});
     m_machine = shop().add(desk::Machine{std::nullopt, "Bench A", TensionUnit::Pound, 50, mm(300)});
-    m_petra = customers().add({std::nullopt, "Petra Lindobi", {{Contact::Kind::Phone, "+44 (0)20 7946 0771"}}, 0});
+    m_petra =
+        customers().add({std::nullopt, "Petra Lindobi", {{Contact::Kind::Phone, "+44 (0)20 7946 0771"}}, 0}, "petra");
     FrameModel frame;
     frame.name = "Aldermoor 98";
     m_frame = frames().add(frame);
-    m_racket = customers().addRacket({std::nullopt, *m_petra, *m_frame, "A"});
+    m_racket = customers().addRacket({std::nullopt, *m_petra, *m_frame, "A"}, "petra A");
     for (const std::string code : {"L", "K", "T"}) {
         StringArticle article;
         article.code = code;

@@ -87,6 +87,27 @@ TEST_F(People, SomebodyWhoseAddingWasNeverAnsweredIsNotAddedTwice) {
     EXPECT_EQ(look([](desk::Transaction& t) { return t.frames().find("fennel prow", 10); }).size(), 1U);
 }
 
+TEST_F(People, NamesakesWithoutANumberAreTwoPeople) {
+    const Customer zoe{std::nullopt, "Zoë Marchbanks", {}, 0};
+    person.add(zoe);
+    const auto first = person.picked()->customer.id;
+    person.clear();
+    person.add(zoe);
+    EXPECT_NE(person.picked()->customer.id, first);
+    EXPECT_EQ(look([](desk::Transaction& t) { return t.customers().find("marchbanks", 10); }).size(), 2U);
+}
+
+TEST_F(People, ANewFormIsNotTakenForOneWhoseAnswerWasLost) {
+    person.setText(QStringLiteral("Zoë"));
+    runner.world = HeldDeskRunner::World::LostAfter;
+    person.add({std::nullopt, "Zoë Marchbanks", {}, 0});
+    runner.world = HeldDeskRunner::World::Whole;
+    person.setText(QStringLiteral("Ana"));
+    person.add({std::nullopt, "Ana Marchbanks", {}, 0});
+    ASSERT_TRUE(person.picked());
+    EXPECT_EQ(person.picked()->customer.name, "Ana Marchbanks");
+}
+
 TEST_F(People, AreLookedForAtOnceWhenNoMoreLettersFollow) {
     PersonPresenter patient{runner, shift, std::chrono::hours(1)};
     RacketPresenter finder{runner, shift, std::chrono::hours(1)};

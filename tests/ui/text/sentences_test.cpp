@@ -176,6 +176,12 @@ TEST(Sentences, AJobThatWasLoggedWithAnotherWishIsNamed) {
               "(Ctrl+N), and withdraw the one that does not count.");
 }
 
+TEST(Sentences, WhatAFormAddedBeforeIsNamed) {
+    const Refusal other(Code::ChangedMeanwhile, {{"what", "customer"}, {"added", "Zoe Marchbanks"}});
+    EXPECT_EQ(said(sentenceFor(other, kEnglish)), "This form added the customer “Zoe Marchbanks” before, with other "
+                                                  "words, and did not change it; look for it by its name.");
+}
+
 TEST(Sentences, APatternTypedWrongIsShownOne) {
     const Refusal typed(Code::Unreadable, {{"what", "pattern"}, {"text", "16-19"}});
     EXPECT_EQ(said(sentenceFor(typed, kEnglish)),

@@ -1,0 +1,4 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
+SELECT id
+FROM customer
+WHERE request_key = :request_key
