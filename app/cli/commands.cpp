@@ -55,6 +55,21 @@ const std::vector<Command>& commands() {
          {kLedger, {"--customer", "TEXT", "a part of the name, or digits of the phone number", true}, kJson},
          never,
          runHistory},
+        {"books",
+         "what is open, what came in, what jobs earned",
+         "Rackets that are strung and not told, not paid or not collected; the takings of the day and of the month by "
+         "way of payment; and what the jobs of the month charged without tax, less the string that was cut for them.",
+         {kLedger, kNow, kJson},
+         never,
+         runBooks},
+        {"export",
+         "everything in a ledger, as CSV files",
+         "One file for each kind: customers, contacts, rackets, strings, lots, movements, jobs, pieces, charges, "
+         "payments. Lengths are whole millimetres, times are UTC. The files hold names, phone numbers and what was "
+         "paid for reels: keep them where only those may read them who should.",
+         {kLedger, {"--out", "DIR", "the folder for them; made when it is not there", true}, kJson},
+         never,
+         runExport},
         {"card",
          "the job card of a job, as PDF",
          "",

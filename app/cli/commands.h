@@ -14,6 +14,8 @@ namespace rw::cli {
 [[nodiscard]] Result<Answer> runDemo(const Given& given);
 [[nodiscard]] Result<Answer> runStock(const Given& given);
 [[nodiscard]] Result<Answer> runHistory(const Given& given);
+[[nodiscard]] Result<Answer> runBooks(const Given& given);
+[[nodiscard]] Result<Answer> runExport(const Given& given);
 [[nodiscard]] Result<Answer> runCard(const Given& given);
 [[nodiscard]] Result<Answer> runCut(const Given& given);
 [[nodiscard]] Result<Answer> runDraw(const Given& given);

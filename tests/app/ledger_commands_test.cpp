@@ -110,6 +110,45 @@ TEST_P(LedgerCommands, ACardForWhichThereIsNoRoomIsABrokenWorld) {
                        "again. (/dev/full: No space left on device)\n");
 }
 
+TEST_P(LedgerCommands, TheBooksAddUpToWhatTheLedgerHolds) {
+    const QJsonObject books = json("books", {QStringLiteral("--now"), QStringLiteral("2026-03-12T10:05")});
+    EXPECT_EQ(books[QStringLiteral("currency")].toString(), QStringLiteral("GBP"));
+    EXPECT_FALSE(books[QStringLiteral("open")].toArray().isEmpty());
+    // March 2026 by London's clock: from the 1st 00:00 GMT to the 31st 23:00 GMT, when summer time has begun.
+    const std::string minor = place().connect()->scalar(
+        "SELECT coalesce(sum(amount_minor), 0) FROM payment WHERE at >= 1772323200000 AND at < 1774998000000");
+    const Money taken = Money::fromMinor(std::stoll(minor), Currency::pounds());
+    EXPECT_GT(taken.minor(), 0);
+    EXPECT_EQ(books[QStringLiteral("month")].toObject()[QStringLiteral("total")].toString().toStdString(),
+              taken.text());
+    EXPECT_THAT(on("books", {QStringLiteral("--now"), QStringLiteral("2026-03-12T10:05")}).out,
+                testing::AllOf(HasSubstr("Taken this month"), HasSubstr("owed"), HasSubstr("£")));
+}
+
+TEST_P(LedgerCommands, EverythingIsExported) {
+    const QTemporaryDir folder;
+    const QString out = folder.filePath(QStringLiteral("new/books"));
+    const QJsonArray files = json("export", {QStringLiteral("--out"), out})[QStringLiteral("files")].toArray();
+    EXPECT_EQ(files.size(), 10);
+    const auto connection = place().connect();
+    for (const QJsonValue& each : files) {
+        const QString path = each.toObject()[QStringLiteral("file")].toString();
+        QFile file(path);
+        ASSERT_TRUE(file.open(QIODevice::ReadOnly)) << path.toStdString();
+        const QByteArray text = file.readAll();
+        EXPECT_TRUE(text.endsWith("\r\n")) << path.toStdString();
+        EXPECT_EQ(text.count("\r\n"), each.toObject()[QStringLiteral("rows")].toInt() + 1) << path.toStdString();
+    }
+    QFile lots(out + QStringLiteral("/lots.csv"));
+    ASSERT_TRUE(lots.open(QIODevice::ReadOnly));
+    EXPECT_THAT(lots.readAll().toStdString(), HasSubstr("\r\nL-3,L,reel,,200000,48700,"));
+    QFile payments(out + QStringLiteral("/payments.csv"));
+    ASSERT_TRUE(payments.open(QIODevice::ReadOnly));
+    EXPECT_EQ(std::to_string(payments.readAll().count("\r\n") - 1), connection->scalar("SELECT count(*) FROM payment"));
+    EXPECT_THAT(refused("export", {QStringLiteral("--out"), QStringLiteral("/dev/null/books")}),
+                HasSubstr("cannot be made"));
+}
+
 TEST_P(LedgerCommands, CheckNamesWhatIsWrong) {
     EXPECT_EQ(on("check").code, 0);
     EXPECT_TRUE(json("check")[QStringLiteral("whole")].toBool());

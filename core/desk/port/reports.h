@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/port/ledger_table.h"
 #include "core/desk/port/repositories.h"
 
 #include <optional>
@@ -56,6 +57,8 @@ public:
     [[nodiscard]] virtual std::vector<PaymentLine> payments(Instant from, Instant to) = 0;
     /// Jobs whose last stringing lies in [from, to), oldest first.
     [[nodiscard]] virtual std::vector<StrungJob> strung(Instant from, Instant to) = 0;
+    /// Everything, table by table.
+    [[nodiscard]] virtual std::vector<LedgerTable> tables() = 0;
 };
 
 } // namespace rw::desk

@@ -3,6 +3,7 @@
 
 #include "core/sql/repositories/bound_values.h"
 #include "core/sql/repositories/job_rows.h"
+#include "core/sql/repositories/ledger_tables.h"
 #include "core/sql/repositories/row.h"
 
 #include <unordered_map>
@@ -33,6 +34,8 @@ std::vector<desk::OpenMatter> SqlReports::openMatters() {
     }
     return matters;
 }
+
+std::vector<desk::LedgerTable> SqlReports::tables() { return ledgerTables(m_connection); }
 
 std::vector<desk::PaymentLine> SqlReports::payments(Instant from, Instant to) {
     Statement statement(m_connection, "list_payments_between");

@@ -15,10 +15,12 @@ public:
     std::vector<OpenMatter> openMatters() override;
     std::vector<PaymentLine> payments(Instant from, Instant to) override;
     std::vector<StrungJob> strung(Instant from, Instant to) override;
+    std::vector<LedgerTable> tables() override { return {}; } ///< a fake keeps no tables
 
 private:
     /// When that last happened to the job.
     std::optional<Instant> last(JobId job, JobEventKind kind);
+    bool isTakenBack(const Attempt& attempt);
     Rows& m_rows;
     FakeJobs& m_jobs;
 };

@@ -1,0 +1,126 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/commands.h"
+#include "app/cli/moment.h"
+#include "app/cli/reports.h"
+#include "app/cli/text_table.h"
+#include "core/desk/books.h"
+#include "core/desk/settings.h"
+#include "core/exchange/json_text.h"
+#include "ui/text/books_words.h"
+#include "ui/text/format.h"
+#include "ui/text/words.h"
+
+namespace rw::cli {
+
+namespace {
+using Align = TextTable::Align;
+
+/// What the owner looks at: what is open, and this day's and this month's money.
+struct Books {
+    std::vector<desk::OpenMatter> open;
+    desk::Takings day;
+    desk::Takings month;
+    desk::Earned earned; ///< in the month
+};
+
+Result<Books> booksOf(desk::Transaction& ledger, Instant now) {
+    const CivilDate today = localDate(desk::readSettings(ledger.shop()).workshop.hours, now);
+    auto open = desk::openMatters(ledger);
+    auto day = desk::takings(ledger, desk::dayOf(today));
+    auto month = desk::takings(ledger, desk::monthOf(today));
+    auto earned = desk::earned(ledger, desk::monthOf(today));
+    for (const Refusal* refusal : {open ? nullptr : &open.error(), day ? nullptr : &day.error(),
+                                   month ? nullptr : &month.error(), earned ? nullptr : &earned.error()}) {
+        if (refusal != nullptr) {
+            return tl::unexpected(*refusal);
+        }
+    }
+    return Books{*std::move(open), *std::move(day), *std::move(month), *std::move(earned)};
+}
+
+QStringList takingsLines(const QString& title, const desk::Takings& takings, const Reader& reader) {
+    TextTable table({Align::Left, Align::Right});
+    for (const auto& [way, amount] : takings.byWay) {
+        table.add({printable(ui::fromUtf8(way)), ui::moneyText(amount, reader.locale)});
+    }
+    table.add({QStringLiteral("together"), ui::moneyText(takings.total, reader.locale)});
+    return QStringList{title} + table.lines(2);
+}
+
+QStringList asLines(const Books& books, Instant now, const Reader& reader) {
+    QStringList lines{QStringLiteral("Open")};
+    TextTable open({Align::Right, Align::Left, Align::Left, Align::Left, Align::Right});
+    for (const desk::OpenMatter& matter : books.open) {
+        open.add({QString::number(matter.job.number), printable(ui::fromUtf8(matter.job.customer)),
+                  printable(ui::racketName(matter.job.frame, matter.job.mark)),
+                  ui::openMatterText(matter, reader.locale),
+                  matter.strung ? ui::ageText(*matter.strung, now) : QString()});
+    }
+    lines << (books.open.empty() ? QStringList{QStringLiteral("  nothing")} : open.lines(2)) << QString();
+    lines << takingsLines(QStringLiteral("Taken today"), books.day, reader) << QString();
+    lines << takingsLines(QStringLiteral("Taken this month"), books.month, reader) << QString();
+    const Earnings& sum = books.earned.sum;
+    TextTable earned({Align::Left, Align::Right});
+    earned.add({QStringLiteral("charged, without tax"), ui::moneyText(sum.charged, reader.locale)});
+    earned.add({QStringLiteral("string that was cut"), ui::moneyText(sum.string, reader.locale)});
+    earned.add({QStringLiteral("left"), ui::moneyText(sum.margin(), reader.locale)});
+    lines << QStringLiteral("Strung this month: %1 jobs").arg(books.earned.jobs.size()) << earned.lines(2);
+    return lines;
+}
+
+void writeTakings(exchange::JsonText& json, std::string_view name, const desk::Takings& takings) {
+    json.key(name).beginObject().key("total").text(takings.total.text()).key("byWay").beginList();
+    for (const auto& [way, amount] : takings.byWay) {
+        json.beginObject().key("way").text(way).key("amount").text(amount.text()).endObject();
+    }
+    json.endList().endObject();
+}
+
+std::string asJson(const Books& books) {
+    exchange::JsonText json;
+    json.beginObject().key("currency").text(books.day.total.currency().code());
+    json.key("open").beginList();
+    for (const desk::OpenMatter& matter : books.open) {
+        json.beginObject()
+            .key("job")
+            .whole(matter.job.number)
+            .key("state")
+            .text(jobStateText(matter.job.state))
+            .key("told")
+            .yesNo(matter.told.has_value())
+            .key("owed")
+            .text(matter.owed().text())
+            .endObject();
+    }
+    json.endList();
+    writeTakings(json, "today", books.day);
+    writeTakings(json, "month", books.month);
+    json.key("earned").beginObject().key("jobs").whole(static_cast<std::int64_t>(books.earned.jobs.size()));
+    json.key("charged").text(books.earned.sum.charged.text());
+    json.key("string").text(books.earned.sum.string.text());
+    json.key("margin").text(books.earned.sum.margin().text()).endObject().endObject();
+    return json.result();
+}
+} // namespace
+
+Result<Answer> runBooks(const Given& given) {
+    auto shop = ShopLedger::open(given.value("--ledger"), sql::IfMissing::Refuse);
+    if (!shop) {
+        return tl::unexpected(shop.error());
+    }
+    const auto hours = shop->read([](desk::Transaction& ledger) -> Result<OpeningHours> {
+        return desk::readSettings(ledger.shop()).workshop.hours;
+    });
+    const auto now =
+        given.has("--now") ? parseMoment(given.value("--now"), *hours) : Result<Instant>(SystemClock().now());
+    if (!now) {
+        return tl::unexpected(now.error());
+    }
+    const auto books = shop->read([&](desk::Transaction& ledger) { return booksOf(ledger, *now); });
+    if (!books) {
+        return tl::unexpected(books.error());
+    }
+    return Answer{given.has("--json") ? asJson(*books) : joined(asLines(*books, *now, readerOf(*shop)))};
+}
+
+} // namespace rw::cli

@@ -1,0 +1,61 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/commands.h"
+#include "app/cli/reports.h"
+#include "app/cli/text_table.h"
+#include "core/exchange/json_text.h"
+#include "core/exchange/table_csv.h"
+#include "ui/documents/whole_file.h"
+#include "ui/text/format.h"
+
+#include <QDir>
+#include <QFileInfo>
+
+namespace rw::cli {
+
+namespace {
+struct Exported {
+    std::vector<desk::LedgerTable> tables;
+    Currency currency;
+};
+
+Result<Exported> everything(desk::Transaction& ledger) {
+    return Exported{ledger.reports().tables(), ledger.shop().currency()};
+}
+
+tl::unexpected<Refusal> unwritable(const std::string& folder, const char* reason) {
+    return refuse(Code::FileUnwritable, {{"file", folder}, {"reason", std::string(reason)}});
+}
+} // namespace
+
+Result<Answer> runExport(const Given& given) {
+    auto shop = ShopLedger::open(given.value("--ledger"), sql::IfMissing::Refuse);
+    if (!shop) {
+        return tl::unexpected(shop.error());
+    }
+    const auto exported = shop->read(everything);
+    if (!exported) {
+        return tl::unexpected(exported.error());
+    }
+    const std::string& folder = given.value("--out");
+    const QDir out(ui::fromUtf8(folder));
+    if (!out.mkpath(QStringLiteral("."))) {
+        return unwritable(folder, "the folder cannot be made");
+    }
+    exchange::JsonText json;
+    json.beginObject().key("files").beginList();
+    TextTable table({TextTable::Align::Left, TextTable::Align::Right});
+    for (const desk::LedgerTable& each : exported->tables) {
+        const QString path = out.filePath(ui::fromUtf8(each.name) + QStringLiteral(".csv"));
+        const QByteArray bytes = QByteArray::fromStdString(exchange::tableCsv(each, exported->currency));
+        if (const auto written = ui::writeWholeFile(path, bytes); !written) {
+            return tl::unexpected(written.error());
+        }
+        const auto rows = static_cast<std::int64_t>(each.rows.size());
+        table.add({printable(path), QStringLiteral("%1 rows").arg(rows)});
+        json.beginObject().key("file").text(path.toStdString()).key("rows").whole(rows).endObject();
+    }
+    json.endList().endObject();
+    return Answer{given.has("--json") ? json.result() : joined(table.lines())};
+}
+
+} // namespace rw::cli
