@@ -211,8 +211,11 @@ void Search::descend(std::size_t at, double costSoFar) {
         if (!canBeBetter(at, cost)) {
             return; // nor can what is dearer
         }
+        if (total < least || !totals.has(total)) {
+            continue; // a total that is left is at most `left`
+        }
         m_restAtLeast[at].cost = std::max(each, m_problem.leastCostWithin(left - total, at + 1));
-        if (total < least || !totals.has(total) || !canBeBetter(at, cost)) {
+        if (!canBeBetter(at, cost)) {
             continue;
         }
         if (!std::exchange(totalsFound, true)) {
