@@ -95,9 +95,10 @@ void Shift::noteAnswer(desk::Access access) {
     }
 }
 
-void Shift::commandAnswered() {
+void Shift::commandAnswered(bool written) {
+    m_allWritten = m_allWritten && written;
     if (--m_underWay == 0) {
-        Q_EMIT allAnswered();
+        Q_EMIT allAnswered(std::exchange(m_allWritten, true));
     }
 }
 

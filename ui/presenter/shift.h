@@ -61,14 +61,14 @@ public:
     /// Commands that were given and whose answer has not come yet.
     [[nodiscard]] int underWay() const { return m_underWay; }
     void commandGiven() { ++m_underWay; }
-    void commandAnswered();
+    void commandAnswered(bool written);
 
 Q_SIGNALS:
     void ledgerChanged(); ///< somebody wrote, here or elsewhere, or it is back: what is shown may be old
     void troubleChanged();
-    void unanswered();  ///< each time the ledger did not answer
-    void staffWanted(); ///< something would be written, and nobody has said who is working
-    void allAnswered(); ///< nothing is under way any more
+    void unanswered();              ///< each time the ledger did not answer
+    void staffWanted();             ///< something would be written, and nobody has said who is working
+    void allAnswered(bool written); ///< nothing is under way any more; whether all that was is in the ledger now
     void shopChanged();
     void staffChanged();
     void machineChanged();
@@ -81,6 +81,7 @@ private:
     QString m_trouble;
     bool m_cutOff = false;
     int m_underWay = 0;
+    bool m_allWritten = true; ///< of what was under way since nothing was
 };
 
 } // namespace rw::ui

@@ -52,13 +52,13 @@ protected:
                 if (written) {
                     m_shift.noteChange();
                 }
-                m_shift.commandAnswered();
+                m_shift.commandAnswered(written);
             },
             [this, failed = std::move(failed)] {
                 if (failed) {
                     failed();
                 }
-                m_shift.commandAnswered();
+                m_shift.commandAnswered(false);
             });
     }
 

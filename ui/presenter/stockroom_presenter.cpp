@@ -72,7 +72,8 @@ void StockroomPresenter::receive(const Receipt& receipt) {
                                    receipt.price,
                                    receipt.shipping,
                                    receipt.batch.trimmed().toStdString(),
-                                   by()};
+                                   by(),
+                                   receipt.requestKey};
     act([command](desk::Transaction& ledger) { return desk::receiveLot(ledger, command); },
         [this](const Lot& lot) { Q_EMIT received(lot); });
 }

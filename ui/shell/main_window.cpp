@@ -126,7 +126,9 @@ void MainWindow::makeMenus() {
 
 void MainWindow::connectStations() {
     connect(&m_shift, &Shift::troubleChanged, this, &MainWindow::showMessage);
-    connect(&m_shift, &Shift::allAnswered, this, [this] {
+    connect(&m_shift, &Shift::allAnswered, this, [this](bool written) {
+        // What was not kept is said, and is still there to be done again.
+        m_closing = m_closing && written;
         if (m_closing) {
             close();
         }
