@@ -15,10 +15,8 @@ CREATE TABLE delivery (
     station TEXT NOT NULL CONSTRAINT delivery_station CHECK (station IN ('counter', 'bench', 'stockroom', 'books'))
 );
 
--- A lot of packets is as long as all of them together; packet_mm is one of them.
-ALTER TABLE lot ADD COLUMN packet_mm BIGINT CONSTRAINT lot_packet CHECK (packet_mm > 0);
 ALTER TABLE lot ADD COLUMN delivery_id BIGINT REFERENCES delivery (id);
-UPDATE lot SET packet_mm = nominal_mm WHERE kind = 'packet';
+CREATE INDEX lot_by_delivery ON lot (delivery_id);
 
 -- What somebody asks to be added once is added once, whatever is pressed twice or lost on the way.
 ALTER TABLE customer ADD COLUMN request_key TEXT
@@ -126,17 +124,26 @@ CREATE INDEX asked_change_by_job ON asked_change (job_id);
 
 CREATE INDEX payment_by_time ON payment (at);
 
+-- A cut that was confirmed and never made, and the movement that takes it back, say nothing of the lot.
+CREATE INDEX movement_by_corrected ON movement (corrects_id);
 DROP VIEW lot_book;
+CREATE VIEW standing_movement AS
+SELECT movement.id, movement.lot_id, movement.reason
+FROM movement
+WHERE movement.corrects_id IS NULL
+    AND NOT EXISTS (SELECT 1 FROM movement AS correction WHERE correction.corrects_id = movement.id);
 CREATE VIEW lot_book AS
 SELECT lot.id, lot.tag, lot.article_id, lot.kind, lot.owner_customer_id, lot.nominal_mm, lot.length_mm,
-    lot.price_minor, lot.shipping_minor, lot.currency, lot.batch, lot.received_at, lot.closed_at, lot.packet_mm,
-    lot.delivery_id,
-    CASE WHEN EXISTS (SELECT 1 FROM movement WHERE movement.lot_id = lot.id AND movement.reason IN ('cut', 'lost'))
+    lot.price_minor, lot.shipping_minor, lot.currency, lot.batch, lot.received_at, lot.closed_at, lot.delivery_id,
+    CASE WHEN EXISTS (
+            SELECT 1 FROM standing_movement
+            WHERE standing_movement.lot_id = lot.id AND standing_movement.reason IN ('cut', 'lost'))
         THEN 0 ELSE 1 END AS sealed,
-    CASE WHEN (SELECT movement.reason
-            FROM movement
-            WHERE movement.lot_id = lot.id AND movement.reason IN ('received', 'measured', 'cut', 'lost')
-            ORDER BY movement.id DESC
+    CASE WHEN (SELECT standing_movement.reason
+            FROM standing_movement
+            WHERE standing_movement.lot_id = lot.id
+                AND standing_movement.reason IN ('received', 'measured', 'cut', 'lost')
+            ORDER BY standing_movement.id DESC
             LIMIT 1) = 'measured'
         THEN 1 ELSE 0 END AS measured_since_last_cut
 FROM lot;

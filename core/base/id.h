@@ -26,12 +26,14 @@ using RacketId = Id<struct RacketKind>;
 using FrameModelId = Id<struct FrameModelKind>;
 using StringArticleId = Id<struct StringArticleKind>;
 using SupplierId = Id<struct SupplierKind>;
+using DeliveryId = Id<struct DeliveryKind>;
 using LotId = Id<struct LotKindTag>;
 using MovementId = Id<struct MovementKind>;
 using JobId = Id<struct JobKind>;
 using JobPieceId = Id<struct JobPieceKind>;
 using AttemptId = Id<struct AttemptKind>;
 using JobEventId = Id<struct JobEventKindTag>;
+using PaymentId = Id<struct PaymentKind>;
 using StaffId = Id<struct StaffKind>;
 using MachineId = Id<struct MachineKind>;
 
@@ -39,7 +41,5 @@ using MachineId = Id<struct MachineKind>;
 
 template<class Kind>
 struct std::hash<rw::Id<Kind>> {
-    std::size_t operator()(const rw::Id<Kind>& id) const noexcept {
-        return std::hash<std::int64_t>{}(id.value());
-    }
+    std::size_t operator()(const rw::Id<Kind>& id) const noexcept { return std::hash<std::int64_t>{}(id.value()); }
 };

@@ -34,6 +34,7 @@ enum class Code {
     AlreadyCut,        ///< {job, piece, attempt, lengthMm, lot}
     NotCut,            ///< {job, piece}
     StaleAttempt,      ///< {job, piece, attempt}
+    RacketStillHere,   ///< {jobs, lots}: numbers and tags of what somebody who is to be removed still has here
     ChangedMeanwhile,  ///< {what, mine, theirs}, or {what, job}: logged with another wish
     NotFound,          ///< {what, text}
     CurrencyMismatch,  ///< {left, right}

@@ -24,7 +24,8 @@ struct Customer {
     std::optional<CustomerId> id; ///< nothing until the ledger has given one
     std::string name;             ///< 1 to 200 characters
     std::vector<Contact> contacts;
-    std::int64_t version = 0; ///< row version, for changes from two stations
+    std::int64_t version = 0;                      ///< row version, for changes from two stations
+    std::optional<Instant> removed = std::nullopt; ///< erased on request; only what the books need is left
 };
 
 /// A customer's own frame, told from its twin by a mark.

@@ -42,7 +42,9 @@ Result<HandedOver> handOver(Transaction& ledger, const HandOver& command) {
         if (const auto payment = checkPayment(ledger, *command.payment, *way); !payment) {
             return tl::unexpected(payment.error());
         }
-        ledger.jobs().pay(command.job, *command.payment, *way, command.by);
+        ledger.jobs().pay(
+            command.job,
+            {.id = std::nullopt, .amount = *command.payment, .way = *way, .by = command.by, .corrects = std::nullopt});
     }
     const JobEventId event = ledger.jobs().record(
         {std::nullopt, command.job, JobEventKind::Collected, command.by, std::nullopt, std::nullopt});

@@ -85,7 +85,7 @@ Result<Job> logJob(Transaction& ledger, const LogJob& command) {
     if (const auto before = ledger.jobs().byRequestKey(command.requestKey)) {
         return loggedBefore(ledger, *before, command, *note);
     }
-    const auto customer = customerOf(ledger, command.customer);
+    const auto customer = presentCustomerOf(ledger, command.customer);
     const auto racket = racketOf(ledger, command.racket);
     if (!customer || !racket) {
         return tl::unexpected(customer ? racket.error() : customer.error());

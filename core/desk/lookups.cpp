@@ -43,6 +43,13 @@ Result<Job> jobOf(Transaction& ledger, JobId id) { return orNotFound(ledger.jobs
 Result<Customer> customerOf(Transaction& ledger, CustomerId id) {
     return orNotFound(ledger.customers().get(id), "customer", id);
 }
+Result<Customer> presentCustomerOf(Transaction& ledger, CustomerId id) {
+    auto customer = customerOf(ledger, id);
+    if (customer && customer->removed) {
+        return orNotFound(std::optional<Customer>(), "customer", id);
+    }
+    return customer;
+}
 Result<Racket> racketOf(Transaction& ledger, RacketId id) {
     return orNotFound(ledger.customers().racket(id), "racket", id);
 }

@@ -12,6 +12,8 @@ namespace rw::desk {
 /// NotFound {what, text}.
 [[nodiscard]] Result<Job> jobOf(Transaction& ledger, JobId id);
 [[nodiscard]] Result<Customer> customerOf(Transaction& ledger, CustomerId id);
+/// The same of somebody for whom something is to be done: NotFound too once they were removed.
+[[nodiscard]] Result<Customer> presentCustomerOf(Transaction& ledger, CustomerId id);
 [[nodiscard]] Result<Racket> racketOf(Transaction& ledger, RacketId id);
 [[nodiscard]] Result<FrameModel> frameOf(Transaction& ledger, FrameModelId id);
 [[nodiscard]] Result<StringArticle> articleOf(Transaction& ledger, StringArticleId id);

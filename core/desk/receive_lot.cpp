@@ -66,7 +66,7 @@ Result<void> checkDelivery(Transaction& ledger, const ReceiveLot& command) {
         return shipping;
     }
     if (command.owner) {
-        if (const auto owner = customerOf(ledger, *command.owner); !owner) {
+        if (const auto owner = presentCustomerOf(ledger, *command.owner); !owner) {
             return tl::unexpected(owner.error());
         }
     }
@@ -75,6 +75,9 @@ Result<void> checkDelivery(Transaction& ledger, const ReceiveLot& command) {
 } // namespace
 
 Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command) {
+    if (const auto before = ledger.lots().ofDelivery(command.requestKey)) {
+        return lotOf(ledger, *before);
+    }
     const auto article = articleOf(ledger, command.article);
     if (!article) {
         return tl::unexpected(article.error());
@@ -87,6 +90,10 @@ Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command) {
     if (!batch || !tag) {
         return tl::unexpected(batch ? tag.error() : batch.error());
     }
+    const auto delivery =
+        command.requestKey.empty()
+            ? std::nullopt
+            : std::optional(ledger.lots().addDelivery(command.requestKey, command.shipping, command.by));
     const LotId id = ledger.lots().add({.id = std::nullopt,
                                         .tag = *std::move(tag),
                                         .article = command.article,
@@ -97,6 +104,7 @@ Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command) {
                                         .shipping = command.shipping,
                                         .batch = *std::move(batch),
                                         .received = command.by.at,
+                                        .delivery = delivery,
                                         .closed = std::nullopt});
     ledger.lots().move({std::nullopt, id, MovementReason::Received, command.nominal, std::nullopt, std::nullopt,
                         std::nullopt, command.by});

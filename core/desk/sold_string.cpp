@@ -4,6 +4,7 @@
 #include "core/desk/lookups.h"
 #include "core/desk/settings.h"
 #include "core/strings/gauge.h"
+#include "core/units/decimal.h"
 
 #include <algorithm>
 
@@ -76,11 +77,11 @@ Result<void> outOfRange(std::string_view what, std::string text, std::string_vie
 
 Result<void> checkThickness(const StringArticle& article) {
     if (article.diameterMicrometres < kThinnest || article.diameterMicrometres > kThickest) {
-        return outOfRange("thickness", std::to_string(article.diameterMicrometres / 1000.0), "0.4 mm", "2 mm");
+        return outOfRange("thickness", decimalText(article.diameterMicrometres, 3), "0.4 mm", "2 mm");
     }
     const auto weight = article.milligramsPerMetre;
     if (weight && (*weight < kLightest || *weight > kHeaviest)) {
-        return outOfRange("weight", std::to_string(static_cast<double>(*weight) / 1000.0), "0.1 g/m", "10 g/m");
+        return outOfRange("weight", decimalText(*weight, 3), "0.1 g/m", "10 g/m");
     }
     return {};
 }
@@ -174,7 +175,10 @@ Result<StringArticle> changeString(Transaction& ledger, const SoldString& wanted
     if (!sound) {
         return tl::unexpected(sound.error());
     }
-    ledger.strings().update(sound->article);
+    if (const auto updated = ledger.strings().update(sound->article); !updated) {
+        return tl::unexpected(updated.error());
+    }
+    ++sound->article.version;
     PriceList& prices = sound->prices;
     setPrices(prices, *before->id, *wanted.fullBed, halfOf(wanted));
     if (prices.validFrom == today(ledger, now)) {

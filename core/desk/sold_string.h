@@ -22,7 +22,8 @@ struct SoldString {
 [[nodiscard]] Result<StringArticle> addString(Transaction& ledger, const SoldString& string, Instant now);
 
 /// What is said of a string, and its prices from today on; jobs that are logged keep what they were quoted. Its code
-/// stays, as it stands on its reels. As addString; NotFound.
+/// stays, as it stands on its reels. As addString; NotFound; ChangedMeanwhile when another station changed it since it
+/// was read (its prices count as part of it).
 [[nodiscard]] Result<StringArticle> changeString(Transaction& ledger, const SoldString& string, Instant now);
 
 } // namespace rw::desk

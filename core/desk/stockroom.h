@@ -37,9 +37,10 @@ struct ReceiveLot {
     Money shipping;
     std::string batch;
     By by;
+    std::string requestKey = {}; ///< made once per delivery, so that one that is sent twice comes in once; "": none
 };
-/// NotFound, TooLong, OutOfRange (a nominal length outside 1 m to 1000 m), CurrencyMismatch, ImpossibleValue (a tag in
-/// use, a price below nothing).
+/// The lot as it came in, or the one that the same request key brought before. NotFound, TooLong, OutOfRange (a nominal
+/// length outside 1 m to 1000 m), CurrencyMismatch, ImpossibleValue (a tag in use, a price below nothing).
 [[nodiscard]] Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command);
 
 struct CorrectLot {

@@ -18,7 +18,7 @@ std::optional<MachineId> machineOfJob(Transaction& ledger, const Job& job) {
     }
     std::optional<MachineId> machine;
     for (const JobEvent& event : ledger.jobs().events(*job.id)) {
-        if (event.kind == JobEventKind::Taken) {
+        if (event.kind == JobEventKind::Taken || event.kind == JobEventKind::Reopened) {
             machine = event.machine;
         }
     }

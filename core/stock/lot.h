@@ -27,9 +27,10 @@ struct Lot {
     Money shipping;                              ///< its share of the delivery's shipping
     std::string batch;
     Instant received;
-    bool sealed = true;                ///< nothing was ever cut from it
-    bool measuredSinceLastCut = false; ///< the book was held against a tape and nothing was cut since
-    std::optional<Instant> closed;     ///< empty, thrown away or given back
+    bool sealed = true;                                ///< nothing was ever cut from it
+    bool measuredSinceLastCut = false;                 ///< the book was held against a tape and nothing was cut since
+    std::optional<DeliveryId> delivery = std::nullopt; ///< with which it came, where that was kept
+    std::optional<Instant> closed;                     ///< empty, thrown away or given back
 
     [[nodiscard]] Money landedCost() const { return price + shipping; }
     [[nodiscard]] bool isOpen() const { return !closed.has_value(); }

@@ -118,7 +118,6 @@ std::vector<Forbidden> forbidden() {
         {"staff_day_off_date", "staff_day_off", "date", "'2026-5-1'"},
         {"customer_request_key_length", "customer", "request_key", "''"},
         {"racket_request_key_length", "racket", "request_key", textOf(101)},
-        {"lot_packet", "lot", "packet_mm", "0"},
         {"job_bench_step", "job", "bench_step", "'tea'"},
         {"job_piece_set", "job_piece", "set_mm", "0"},
         {"inspection_came_with", "inspection", "came_with", textOf(10001)},

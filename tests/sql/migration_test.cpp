@@ -85,14 +85,13 @@ TEST_P(MigrationTest, ShelfViews) {
 TEST_P(MigrationTest, FourStations) {
     migrateTo(2);
     stockSmallShop(connection());
-    write(connection(), {"UPDATE lot SET kind = 'packet' WHERE tag = 'K-1'"});
     const std::string events = value("SELECT sum(id * 7 + job_id * 3 + at) FROM job_event");
     migrateTo(3);
     EXPECT_EQ(schemaVersion(connection()), 3);
     EXPECT_EQ(value("SELECT sum(id * 7 + job_id * 3 + at) FROM job_event"), events);
     EXPECT_EQ(value("SELECT count(*) FROM strung JOIN job_event ON job_event.id = strung.job_event_id"), "1");
     EXPECT_EQ(value("SELECT count(*) FROM handover JOIN job_event ON job_event.id = handover.job_event_id"), "1");
-    EXPECT_EQ(value("SELECT packet_mm FROM lot_book WHERE tag = 'K-1'"), "200000");
+    EXPECT_EQ(value("SELECT length_mm FROM lot_book WHERE tag = 'K-1'"), "42600");
     EXPECT_EQ(guardAgainst(connection(), "UPDATE job_event SET kind = 'lost' WHERE id = 1"), "job_event_append_only");
     EXPECT_EQ(guardAgainst(connection(), "DELETE FROM job_event"), "job_event_append_only");
     EXPECT_EQ(guardAgainst(connection(), "INSERT INTO job_event (job_id, kind, at, staff_id, station) "

@@ -35,7 +35,7 @@ public:
         Money price;
         Money shipping;
         QString batch;
-        std::string requestKey; ///< of the strip that was filled in
+        std::string requestKey = {}; ///< of the strip that was filled in
     };
     void receive(const Receipt& receipt);
     void correct(LotId lot, Length measured);

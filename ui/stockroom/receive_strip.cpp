@@ -9,6 +9,7 @@
 #include "ui/widgets/money_edit.h"
 #include "ui/widgets/refused_line.h"
 
+#include <QUuid>
 #include <QVBoxLayout>
 
 namespace rw::ui {
@@ -59,6 +60,7 @@ void ReceiveStrip::start(const std::vector<desk::ShelfString>& strings, const st
     for (const auto& line : {m_stringLine, m_lengthLine, m_priceLine, m_batchLine}) {
         line.note->clearAll();
     }
+    m_requestKey = QUuid::createUuid().toString(QUuid::WithoutBraces).toStdString();
     m_price->setCurrency(currency);
     m_shipping->setCurrency(currency);
     m_length->setValue(std::nullopt);
@@ -99,6 +101,7 @@ std::optional<StockroomPresenter::Receipt> ReceiveStrip::receipt() {
         .price = price,
         .shipping = m_shipping->readable().value_or(Money::zero(price.currency())),
         .batch = m_batch->text(),
+        .requestKey = m_requestKey,
     };
 }
 

@@ -35,6 +35,7 @@ public:
     [[nodiscard]] QLineEdit* batch() const { return m_batch; }
 
 private:
+    std::string m_requestKey;
     Sheet* m_sheet;
     QComboBox* m_string;
     QComboBox* m_kind;

@@ -218,6 +218,18 @@ QString alreadyCut(const Facts& facts) {
     return Sentences::tr("%1: %2 cut before; nothing was changed.").arg(facts.job(), facts.pieceWas());
 }
 
+QString racketStillHere(const Facts& facts) {
+    QStringList things;
+    if (facts.has("jobs")) {
+        things += Sentences::tr("job %1").arg(facts.plain("jobs", {}));
+    }
+    if (facts.has("lots")) {
+        things += Sentences::tr("string %1").arg(facts.plain("lots", {}));
+    }
+    return Sentences::tr("Something of theirs is still in the shop (%1): hand it over first.")
+        .arg(things.join(QStringLiteral("; ")));
+}
+
 QString changedMeanwhile(const Facts& facts) {
     if (facts.has("job")) {
         return Sentences::tr("%1 was logged from this sheet before, with another wish, and was not changed. "
@@ -335,6 +347,8 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
     case Code::StaleAttempt:
         return Sentences::tr("%1: %2 moved on to another length since this card was opened; open it again.")
             .arg(facts.job(), facts.pieceHas());
+    case Code::RacketStillHere:
+        return racketStillHere(facts);
     case Code::ChangedMeanwhile:
         return changedMeanwhile(facts);
     case Code::NotFound:

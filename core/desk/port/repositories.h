@@ -35,6 +35,8 @@ public:
     virtual RacketId addRacket(const Racket& racket, std::string_view requestKey) = 0; ///< its key as in add()
     [[nodiscard]] virtual std::optional<RacketId> racketByRequestKey(std::string_view key) = 0;
     [[nodiscard]] virtual std::optional<Racket> racket(RacketId id) = 0;
+    /// Removes name, contacts and every free word of the customer's jobs, and marks the row as removed.
+    virtual void erase(CustomerId id, Instant at) = 0;
     [[nodiscard]] virtual std::vector<Racket> racketsOf(CustomerId customer) = 0; ///< by frame name, mark
 };
 
@@ -62,7 +64,9 @@ class Strings {
 public:
     virtual ~Strings() = default;
     virtual StringArticleId add(const StringArticle& article) = 0;
-    virtual void update(const StringArticle& article) = 0; ///< all but its code, which stands on its reels
+    /// All but its code, which stands on its reels, when `version` is still the stored one; else ChangedMeanwhile,
+    /// NotFound.
+    virtual Result<void> update(const StringArticle& article) = 0;
     [[nodiscard]] virtual std::optional<StringArticle> get(StringArticleId id) = 0;
     [[nodiscard]] virtual std::vector<StringArticle> all() = 0; ///< by code
 };
@@ -72,6 +76,10 @@ public:
     virtual ~Lots() = default;
     /// Adds the lot empty; its length comes with the movement "received".
     virtual LotId add(const Lot& lot) = 0;
+    /// A delivery that somebody asked for once; the same key twice is a LedgerGuard.
+    virtual DeliveryId addDelivery(std::string_view requestKey, const Money& shipping, const By& by) = 0;
+    /// The first lot of the delivery with that key.
+    [[nodiscard]] virtual std::optional<LotId> ofDelivery(std::string_view requestKey) = 0;
     [[nodiscard]] virtual std::optional<Lot> get(LotId id) = 0;
     [[nodiscard]] virtual std::optional<Lot> byTag(std::string_view tag) = 0;
     [[nodiscard]] virtual std::vector<Lot> open() = 0; ///< every open lot, by article, received, id
@@ -129,9 +137,16 @@ public:
     virtual int loseAttempt(AttemptId attempt, LostReason reason, Instant at) = 0;
     virtual void plan(JobPieceId piece, std::optional<LotId> lot, Length planned, bool pinned) = 0;
     virtual void setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) = 0;
+    virtual void addConsent(JobId job, const Consent& consent) = 0;
+    [[nodiscard]] virtual std::vector<Consent> consents(JobId job) = 0; ///< oldest first
+    /// Sets the agreed tensions to those after the change, and keeps the change.
+    virtual void setAsked(JobId job, const AskedChange& change) = 0;
+    [[nodiscard]] virtual std::vector<AskedChange> askedChanges(JobId job) = 0; ///< oldest first
+    virtual void seeAskedChanges(JobId job, const By& by) = 0;                  ///< all that nobody has seen
     virtual void addNote(JobId job, std::string_view words) = 0;
     virtual void tell(JobId job, std::string_view how, const By& by) = 0;
-    virtual void pay(JobId job, Money amount, std::string_view way, const By& by) = 0;
+    virtual void pay(JobId job, const Payment& payment) = 0;
+    [[nodiscard]] virtual std::vector<Payment> payments(JobId job) = 0; ///< oldest first
     [[nodiscard]] virtual Money paid(JobId job) = 0;
     virtual void handOver(JobId job, JobEventId event, std::string_view takenBy) = 0;
 };
@@ -150,7 +165,7 @@ struct StaffMember {
     std::string name;
     bool strings = true;  ///< promises count on them
     bool retired = false; ///< works here no more; stays in the history
-    Worker worker{};      ///< hours and days off
+    Worker worker{};      ///< hours and days off; hours, where there are any, on one day at least
     std::int64_t version = 1;
     bool operator==(const StaffMember&) const = default;
 };

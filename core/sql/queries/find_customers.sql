@@ -1,8 +1,8 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
-SELECT customer.id, customer.name, customer.search_key, customer.row_version,
+SELECT customer.id, customer.name, customer.search_key, customer.row_version, customer.removed_at,
        contact.id AS contact_id, contact.kind, contact.text
 FROM (
-    SELECT candidate.id, candidate.name, candidate.search_key, candidate.row_version
+    SELECT candidate.id, candidate.name, candidate.search_key, candidate.row_version, candidate.removed_at
     FROM customer AS candidate
     WHERE candidate.removed_at IS NULL
       AND ((candidate.search_key LIKE :word1 ESCAPE '!'

@@ -8,5 +8,5 @@ WHERE done.kind = 'strung'
     AND done.at < :to
     AND NOT EXISTS (
         SELECT 1 FROM job_event AS later
-        WHERE later.job_id = done.job_id AND later.kind = 'strung' AND later.id > done.id)
+        WHERE later.job_id = done.job_id AND later.kind IN ('strung', 'reopened') AND later.id > done.id)
 ORDER BY charge.job_id, charge.line, charge.id

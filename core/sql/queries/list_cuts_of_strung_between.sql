@@ -11,5 +11,6 @@ WHERE done.kind = 'strung'
     AND done.at < :to
     AND NOT EXISTS (
         SELECT 1 FROM job_event AS later
-        WHERE later.job_id = done.job_id AND later.kind = 'strung' AND later.id > done.id)
+        WHERE later.job_id = done.job_id AND later.kind IN ('strung', 'reopened') AND later.id > done.id)
+    AND NOT EXISTS (SELECT 1 FROM movement AS back WHERE back.corrects_id = movement.id)
 ORDER BY movement.id

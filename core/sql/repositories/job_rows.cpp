@@ -158,6 +158,43 @@ std::vector<desk::JobLine> jobLinesIn(Statement& statement) {
     return lines;
 }
 
+std::vector<Payment> paymentsIn(Statement& statement) {
+    std::vector<Payment> payments;
+    while (statement.next()) {
+        const Row row(statement, "payment");
+        payments.push_back({.id = row.id<PaymentId>(),
+                            .amount = Money::fromMinor(row.wide("amount_minor"), row.currency()),
+                            .way = row.text("way"),
+                            .by = row.by(),
+                            .corrects = row.optionalId<PaymentId>("corrects_id")});
+    }
+    return payments;
+}
+
+std::vector<Consent> consentsIn(Statement& statement) {
+    std::vector<Consent> consents;
+    while (statement.next()) {
+        const Row row(statement, "consent");
+        consents.push_back({.above = {row.tension("pull"), row.tension("marked")},
+                            .agreedBy = row.text("agreed_by"),
+                            .words = row.text("words"),
+                            .by = row.by()});
+    }
+    return consents;
+}
+
+std::vector<AskedChange> askedChangesIn(Statement& statement) {
+    std::vector<AskedChange> changes;
+    while (statement.next()) {
+        const Row row(statement, "asked_change");
+        changes.push_back({.before = {row.tension("old_mains"), row.tension("old_crosses")},
+                           .after = row.tensionPair(),
+                           .by = row.by(),
+                           .seen = row.optionalInstant("seen_at")});
+    }
+    return changes;
+}
+
 std::vector<JobEvent> eventsIn(Statement& statement) {
     std::vector<JobEvent> events;
     while (statement.next()) {

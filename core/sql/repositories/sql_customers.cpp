@@ -22,7 +22,11 @@ std::vector<Customer> peopleIn(Statement& statement) {
         const Row row(statement, "customer");
         const auto id = row.id<CustomerId>();
         if (people.empty() || people.back().id != id) {
-            people.push_back({id, row.text("name"), {}, row.wide("row_version")});
+            people.push_back({.id = id,
+                              .name = row.text("name"),
+                              .contacts = {},
+                              .version = row.wide("row_version"),
+                              .removed = row.optionalInstant("removed_at")});
         }
         if (!row.isNull("contact_id")) {
             const Row contact(statement, "contact", "contact_id");
@@ -108,6 +112,20 @@ Result<void> SqlCustomers::update(const Customer& customer) {
     clear.run();
     addContacts(m_connection, *customer.id, customer.contacts);
     return {};
+}
+
+void SqlCustomers::erase(CustomerId id, Instant at) {
+    for (const char* query : {"delete_contacts_of_customer", "erase_notes_of_customer", "erase_inspections_of_customer",
+                              "erase_consent_words_of_customer", "erase_event_words_of_customer",
+                              "erase_charge_words_of_customer", "erase_takers_of_customer"}) {
+        Statement statement(m_connection, query);
+        statement.bind(":customer", stored(id));
+        statement.run();
+    }
+    Statement remove(m_connection, "remove_customer");
+    remove.bind(":customer", stored(id));
+    remove.bind(":at", stored(at));
+    remove.run();
 }
 
 std::optional<Customer> SqlCustomers::get(CustomerId id) {

@@ -17,6 +17,7 @@ public:
     Result<void> update(const Customer& customer) override;
     [[nodiscard]] std::optional<Customer> get(CustomerId id) override;
     [[nodiscard]] std::vector<Customer> find(std::string_view text, int atMost) override;
+    void erase(CustomerId id, Instant at) override;
     RacketId addRacket(const Racket& racket, std::string_view requestKey) override;
     [[nodiscard]] std::optional<RacketId> racketByRequestKey(std::string_view key) override;
     [[nodiscard]] std::optional<Racket> racket(RacketId id) override;

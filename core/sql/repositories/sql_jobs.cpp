@@ -191,6 +191,58 @@ void SqlJobs::setStrung(JobEventId event, JobId job, const TensionPair& tensions
     statement.run();
 }
 
+void SqlJobs::addConsent(JobId job, const Consent& consent) {
+    Statement statement(m_connection, "add_consent");
+    statement.bind(":job", stored(job));
+    bindTension(statement, "pull", consent.above.pull);
+    bindTension(statement, "marked", consent.above.marked);
+    bindBy(statement, consent.by);
+    statement.run();
+    Statement words(m_connection, "add_consent_words");
+    words.bind(":consent", statement.insertedId());
+    words.bind(":agreed_by", consent.agreedBy);
+    words.bind(":words", consent.words);
+    words.run();
+}
+
+std::vector<Consent> SqlJobs::consents(JobId job) {
+    Statement statement(m_connection, "list_consents_of_job");
+    statement.bind(":job", stored(job));
+    statement.run();
+    return consentsIn(statement);
+}
+
+void SqlJobs::setAsked(JobId job, const AskedChange& change) {
+    Statement update(m_connection, "update_asked_of_job");
+    update.bind(":job", stored(job));
+    bindTensionPair(update, change.after);
+    update.run();
+    Statement statement(m_connection, "add_asked_change");
+    statement.bind(":job", stored(job));
+    bindTension(statement, "old_mains", change.before.mains);
+    bindTension(statement, "old_crosses", change.before.crosses);
+    bindTensionPair(statement, change.after);
+    bindBy(statement, change.by);
+    statement.bind(":seen_at", stored(change.seen));
+    statement.bind(":seen_by", change.seen ? std::optional(stored(change.by.staff)) : std::nullopt);
+    statement.run();
+}
+
+std::vector<AskedChange> SqlJobs::askedChanges(JobId job) {
+    Statement statement(m_connection, "list_asked_changes_of_job");
+    statement.bind(":job", stored(job));
+    statement.run();
+    return askedChangesIn(statement);
+}
+
+void SqlJobs::seeAskedChanges(JobId job, const By& by) {
+    Statement statement(m_connection, "see_asked_changes");
+    statement.bind(":job", stored(job));
+    statement.bind(":staff", stored(by.staff));
+    statement.bind(":at", stored(by.at));
+    statement.run();
+}
+
 void SqlJobs::addNote(JobId job, std::string_view words) {
     Statement statement(m_connection, "add_note");
     statement.bind(":job", stored(job));
@@ -209,14 +261,22 @@ void SqlJobs::tell(JobId job, std::string_view how, const By& by) {
     statement.run();
 }
 
-void SqlJobs::pay(JobId job, Money amount, std::string_view way, const By& by) {
+void SqlJobs::pay(JobId job, const Payment& payment) {
     Statement statement(m_connection, "add_payment");
     statement.bind(":job", stored(job));
-    statement.bind(":amount_minor", amount.minor());
-    statement.bind(":currency", amount.currency().code());
-    statement.bind(":way", way);
-    bindBy(statement, by);
+    statement.bind(":amount_minor", payment.amount.minor());
+    statement.bind(":currency", payment.amount.currency().code());
+    statement.bind(":way", payment.way);
+    statement.bind(":corrects", stored(payment.corrects));
+    bindBy(statement, payment.by);
     statement.run();
+}
+
+std::vector<Payment> SqlJobs::payments(JobId job) {
+    Statement statement(m_connection, "list_payments_of_job");
+    statement.bind(":job", stored(job));
+    statement.run();
+    return paymentsIn(statement);
 }
 
 Money SqlJobs::paid(JobId job) {

@@ -27,9 +27,15 @@ public:
     int loseAttempt(AttemptId attempt, LostReason reason, Instant at) override;
     void plan(JobPieceId piece, std::optional<LotId> lot, Length planned, bool pinned) override;
     void setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) override;
+    void addConsent(JobId job, const Consent& consent) override;
+    [[nodiscard]] std::vector<Consent> consents(JobId job) override;
+    void setAsked(JobId job, const AskedChange& change) override;
+    [[nodiscard]] std::vector<AskedChange> askedChanges(JobId job) override;
+    void seeAskedChanges(JobId job, const By& by) override;
     void addNote(JobId job, std::string_view words) override;
     void tell(JobId job, std::string_view how, const By& by) override;
-    void pay(JobId job, Money amount, std::string_view way, const By& by) override;
+    void pay(JobId job, const Payment& payment) override;
+    [[nodiscard]] std::vector<Payment> payments(JobId job) override;
     [[nodiscard]] Money paid(JobId job) override;
     void handOver(JobId job, JobEventId event, std::string_view takenBy) override;
 

@@ -27,6 +27,7 @@ Lot lotIn(const Statement& statement) {
             .received = row.instant("received_at"),
             .sealed = row.flag("sealed"),
             .measuredSinceLastCut = row.flag("measured_since_last_cut"),
+            .delivery = row.optionalId<DeliveryId>("delivery_id"),
             .closed = row.optionalInstant("closed_at")};
 }
 
@@ -59,8 +60,26 @@ LotId SqlLots::add(const Lot& lot) {
     statement.bind(":batch", lot.batch);
     statement.bind(":received_at", stored(lot.received));
     statement.bind(":closed_at", stored(lot.closed));
+    statement.bind(":delivery", stored(lot.delivery));
     statement.run();
     return LotId::of(statement.insertedId());
+}
+
+DeliveryId SqlLots::addDelivery(std::string_view requestKey, const Money& shipping, const By& by) {
+    Statement statement(m_connection, "add_delivery");
+    statement.bind(":request_key", requestKey);
+    statement.bind(":shipping_minor", shipping.minor());
+    statement.bind(":currency", shipping.currency().code());
+    bindBy(statement, by);
+    statement.run();
+    return DeliveryId::of(statement.insertedId());
+}
+
+std::optional<LotId> SqlLots::ofDelivery(std::string_view requestKey) {
+    Statement statement(m_connection, "get_lot_of_delivery");
+    statement.bind(":request_key", requestKey);
+    statement.run();
+    return statement.next() ? std::optional(LotId::of(statement.integer("id"))) : std::nullopt;
 }
 
 std::optional<Lot> SqlLots::get(LotId id) {

@@ -13,6 +13,8 @@ public:
         : m_connection(connection) {}
 
     LotId add(const Lot& lot) override;
+    DeliveryId addDelivery(std::string_view requestKey, const Money& shipping, const By& by) override;
+    [[nodiscard]] std::optional<LotId> ofDelivery(std::string_view requestKey) override;
     [[nodiscard]] std::optional<Lot> get(LotId id) override;
     [[nodiscard]] std::optional<Lot> byTag(std::string_view tag) override;
     [[nodiscard]] std::vector<Lot> open() override;

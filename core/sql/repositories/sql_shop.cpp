@@ -28,6 +28,7 @@ void bindMachine(Statement& statement, const desk::Machine& machine) {
 }
 
 void addWorkingTime(Connection& connection, StaffId id, const Worker& worker) {
+    assert(!worker.week || std::ranges::any_of(*worker.week, [](const auto& day) { return day.has_value(); }));
     const WeekHours week = worker.week.value_or(WeekHours{});
     for (std::size_t day = 0; day < week.size(); ++day) {
         if (week[day]) {

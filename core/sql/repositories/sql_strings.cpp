@@ -18,7 +18,8 @@ StringArticle articleIn(const Statement& statement) {
             .diameterMicrometres = row.number("diameter_um"),
             .gaugeName = row.text("gauge_name"),
             .milligramsPerMetre = row.optionalWide("milligrams_per_metre"),
-            .stretchPercent = row.optionalReal("stretch_percent")};
+            .stretchPercent = row.optionalReal("stretch_percent"),
+            .version = row.wide("row_version")};
 }
 
 /// All that may change.
@@ -42,11 +43,20 @@ StringArticleId SqlStrings::add(const StringArticle& article) {
     return StringArticleId::of(statement.insertedId());
 }
 
-void SqlStrings::update(const StringArticle& article) {
+Result<void> SqlStrings::update(const StringArticle& article) {
     Statement statement(m_connection, "update_string_article");
     statement.bind(":article", stored(*article.id));
+    statement.bind(":version", article.version);
     bindFacts(statement, article);
     statement.run();
+    if (statement.rowsAffected() > 0) {
+        return {};
+    }
+    const auto theirs = get(*article.id);
+    if (!theirs) {
+        return refuse(Code::NotFound, {{"what", "string"}, {"text", article.name}});
+    }
+    return refuse(Code::ChangedMeanwhile, {{"what", "string"}, {"mine", article.name}, {"theirs", theirs->name}});
 }
 
 std::optional<StringArticle> SqlStrings::get(StringArticleId id) {

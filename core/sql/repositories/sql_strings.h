@@ -13,7 +13,7 @@ public:
         : m_connection(connection) {}
 
     StringArticleId add(const StringArticle& article) override;
-    void update(const StringArticle& article) override;
+    Result<void> update(const StringArticle& article) override;
     [[nodiscard]] std::optional<StringArticle> get(StringArticleId id) override;
     [[nodiscard]] std::vector<StringArticle> all() override;
 

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/books.h"
+#include "core/desk/undo.h"
 #include "tests/core/desk/demo_fixture.h"
 
 namespace rw::desk::test {
@@ -133,6 +134,23 @@ TEST_P(Books, ALostLengthCostsAndEarnsNothing) {
         string += costOfCut(reel.landedCost(), reel.nominal, metres(length));
     }
     EXPECT_EQ(earnedIn(dayOf(today())).jobs.back().earnings.string, string);
+}
+
+TEST_P(Books, WhatWasTakenBackNeitherCostsNorEarns) {
+    const Job job = strungHybrid();
+    const auto jobs = earnedIn(dayOf(today())).jobs.size();
+    const Reopen reopening{*job.id, by()};
+    ASSERT_TRUE(write([&](Transaction& t) { return reopenJob(t, reopening); }));
+    EXPECT_EQ(earnedIn(dayOf(today())).jobs.size(), jobs - 1);
+    const TakeBackCut takingBack{*job.id, PieceRole::Mains, 1, by()};
+    ASSERT_TRUE(write([&](Transaction& t) { return takeBackCut(t, takingBack); }));
+    ConfirmCut again = cutting(*job.id, PieceRole::Mains, metres(6.2), 2);
+    again.lot = lot("K-4").id;
+    ASSERT_TRUE(cut(again));
+    ASSERT_TRUE(finish(*job.id, {lb("50"), lb("52")}));
+    EXPECT_EQ(earnedIn(dayOf(today())).jobs.back().earnings.string,
+              costOfCut(lot("K-4").landedCost(), lot("K-4").nominal, metres(6.2)) +
+                  costOfCut(lot("L-3").landedCost(), lot("L-3").nominal, metres(5.6)));
 }
 
 TEST(BooksPeriod, AMonthHasAllItsDays) {

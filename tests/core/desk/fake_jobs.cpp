@@ -159,8 +159,9 @@ JobEventId FakeJobs::record(const JobEvent& event) {
     }
     m_rows.events.push_back(event);
     m_rows.events.back().id = m_rows.next<JobEventId>();
-    if (event.kind == JobEventKind::Collected) {
-        rowOf(m_rows.jobs, event.job)->collected = event.by.at;
+    if (event.kind == JobEventKind::Collected || event.kind == JobEventKind::BroughtBack) {
+        const bool gone = event.kind == JobEventKind::Collected;
+        rowOf(m_rows.jobs, event.job)->collected = gone ? std::optional(event.by.at) : std::nullopt;
     }
     return *m_rows.events.back().id;
 }
@@ -210,16 +211,51 @@ void FakeJobs::tell(JobId job, std::string_view how, const By& by) {
     m_rows.tellings.push_back({job, std::string(how), by.at});
 }
 
-void FakeJobs::pay(JobId job, Money amount, std::string_view way, const By& by) {
-    m_rows.payments.push_back({job, amount, std::string(way), by.at});
+namespace {
+template<class Fact>
+std::vector<Fact> ofJob(const std::vector<std::pair<JobId, Fact>>& facts, JobId job) {
+    std::vector<Fact> found;
+    for (const auto& [of, fact] : facts) {
+        if (of == job) {
+            found.push_back(fact);
+        }
+    }
+    return found;
 }
+} // namespace
+
+void FakeJobs::pay(JobId job, const Payment& payment) {
+    m_rows.payments.emplace_back(job, payment);
+    m_rows.payments.back().second.id = m_rows.next<PaymentId>();
+}
+
+std::vector<Payment> FakeJobs::payments(JobId job) { return ofJob(m_rows.payments, job); }
 
 Money FakeJobs::paid(JobId job) {
     Money sum = Money::zero(Currency::pounds());
-    for (const auto& payment : m_rows.payments) {
-        sum += payment.job == job ? payment.amount : Money::zero(Currency::pounds());
+    for (const Payment& payment : payments(job)) {
+        sum += payment.amount;
     }
     return sum;
+}
+
+void FakeJobs::addConsent(JobId job, const Consent& consent) { m_rows.consents.emplace_back(job, consent); }
+
+std::vector<Consent> FakeJobs::consents(JobId job) { return ofJob(m_rows.consents, job); }
+
+void FakeJobs::setAsked(JobId job, const AskedChange& change) {
+    rowOf(m_rows.jobs, job)->asked = change.after;
+    m_rows.askedChanges.emplace_back(job, change);
+}
+
+std::vector<AskedChange> FakeJobs::askedChanges(JobId job) { return ofJob(m_rows.askedChanges, job); }
+
+void FakeJobs::seeAskedChanges(JobId job, const By& by) {
+    for (auto& [of, change] : m_rows.askedChanges) {
+        if (of == job && !change.seen) {
+            change.seen = by.at;
+        }
+    }
 }
 
 void FakeJobs::handOver(JobId job, JobEventId, std::string_view takenBy) { m_rows.takenBy[job] = takenBy; }

@@ -31,9 +31,15 @@ public:
     int loseAttempt(AttemptId id, LostReason reason, Instant) override;
     void plan(JobPieceId id, std::optional<LotId> lot, Length planned, bool pinned) override;
     void setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) override;
+    void addConsent(JobId job, const Consent& consent) override;
+    std::vector<Consent> consents(JobId job) override;
+    void setAsked(JobId job, const AskedChange& change) override;
+    std::vector<AskedChange> askedChanges(JobId job) override;
+    void seeAskedChanges(JobId job, const By& by) override;
     void addNote(JobId job, std::string_view words) override;
     void tell(JobId job, std::string_view how, const By& by) override;
-    void pay(JobId job, Money amount, std::string_view way, const By& by) override;
+    void pay(JobId job, const Payment& payment) override;
+    std::vector<Payment> payments(JobId job) override;
     Money paid(JobId job) override;
     void handOver(JobId job, JobEventId, std::string_view takenBy) override;
 

@@ -22,6 +22,21 @@ bool holdsEveryWord(const std::string& key, const std::string& words) {
     return true;
 }
 
+/// Of two stations that change one row the second is told.
+template<class Value>
+Result<void> replaceRow(std::vector<Value>& values, const Value& value) {
+    const auto stored = std::ranges::find(values, value.id, &Value::id);
+    if (stored == values.end()) {
+        return refuse(Code::NotFound);
+    }
+    if (stored->version != value.version) {
+        return refuse(Code::ChangedMeanwhile);
+    }
+    *stored = value;
+    ++stored->version;
+    return {};
+}
+
 class FakeCustomers final : public Customers {
 public:
     explicit FakeCustomers(Rows& rows)
@@ -49,13 +64,31 @@ public:
                     return contact.kind == Contact::Kind::Phone &&
                            digitsOf(contact.text).find(digits) != std::string::npos;
                 });
-            if (byPhone || holdsEveryWord(searchKey(customer.name), words)) {
+            if (!customer.removed && (byPhone || holdsEveryWord(searchKey(customer.name), words))) {
                 found.push_back(customer);
             }
         }
         std::ranges::sort(found, {}, [](const Customer& c) { return searchKey(c.name); });
         found.erase(found.begin() + std::min<std::ptrdiff_t>(atMost, std::ssize(found)), found.end());
         return found;
+    }
+    void erase(CustomerId id, Instant at) override {
+        Customer& customer = *rowOf(m_rows.customers, id);
+        customer.name = "-";
+        customer.contacts.clear();
+        customer.removed = at;
+        for (Job& job : m_rows.jobs) {
+            if (job.customer == id) {
+                job.note.clear();
+                m_rows.takenBy.erase(*job.id);
+                for (auto& [of, consent] : m_rows.consents) {
+                    if (of == job.id) {
+                        consent.agreedBy.clear();
+                        consent.words.clear();
+                    }
+                }
+            }
+        }
     }
     RacketId addRacket(const Racket& racket, std::string_view requestKey) override {
         const auto id = m_rows.next<RacketId>();
@@ -132,9 +165,7 @@ public:
         m_rows.articles.back().id = m_rows.next<StringArticleId>();
         return *m_rows.articles.back().id;
     }
-    void update(const StringArticle& article) override {
-        *std::ranges::find(m_rows.articles, article.id, &StringArticle::id) = article;
-    }
+    Result<void> update(const StringArticle& article) override { return replaceRow(m_rows.articles, article); }
     std::optional<StringArticle> get(StringArticleId id) override { return copyOf(m_rows.articles, id); }
     std::vector<StringArticle> all() override {
         std::vector<StringArticle> all = m_rows.articles;
@@ -155,6 +186,20 @@ public:
         m_rows.lots.back().id = m_rows.next<LotId>();
         m_rows.lots.back().length = Length::fromMillimetres(0);
         return *m_rows.lots.back().id;
+    }
+    DeliveryId addDelivery(std::string_view requestKey, const Money& shipping, const By& by) override {
+        (void)shipping;
+        (void)by;
+        const auto id = m_rows.next<DeliveryId>();
+        m_rows.deliveries.emplace(requestKey, id);
+        return id;
+    }
+    std::optional<LotId> ofDelivery(std::string_view requestKey) override {
+        const auto delivery = m_rows.deliveries.find(requestKey);
+        if (delivery == m_rows.deliveries.end()) {
+            return std::nullopt;
+        }
+        return std::ranges::find(m_rows.lots, std::optional(delivery->second), &Lot::delivery)->id;
     }
     std::optional<Lot> get(LotId id) override { return copyOf(m_rows.lots, id); }
     std::optional<Lot> byTag(std::string_view tag) override {
@@ -182,8 +227,9 @@ public:
         }
         lot.length += movement.change;
         const bool cut = movement.reason == MovementReason::Cut;
+        const bool taped = movement.reason == MovementReason::Measured && !movement.corrects;
         lot.sealed = lot.sealed && !cut;
-        lot.measuredSinceLastCut = movement.reason == MovementReason::Measured || (lot.measuredSinceLastCut && !cut);
+        lot.measuredSinceLastCut = taped || (lot.measuredSinceLastCut && !cut);
         m_rows.movements.push_back(movement);
         m_rows.movements.back().id = m_rows.next<MovementId>();
         return *m_rows.movements.back().id;
@@ -267,8 +313,8 @@ public:
         m_rows.machines.back().id = m_rows.next<MachineId>();
         return *m_rows.machines.back().id;
     }
-    Result<void> update(const StaffMember& member) override { return replace(m_rows.staff, member); }
-    Result<void> update(const Machine& machine) override { return replace(m_rows.machines, machine); }
+    Result<void> update(const StaffMember& member) override { return replaceRow(m_rows.staff, member); }
+    Result<void> update(const Machine& machine) override { return replaceRow(m_rows.machines, machine); }
     std::vector<StaffMember> staff() override { return m_rows.staff; }
     std::vector<Machine> machines() override {
         std::vector<Machine> machines = m_rows.machines;
@@ -278,20 +324,6 @@ public:
     Currency currency() override { return Currency::pounds(); }
 
 private:
-    template<class Value>
-    Result<void> replace(std::vector<Value>& values, const Value& value) {
-        const auto stored = std::ranges::find(values, value.id, &Value::id);
-        if (stored == values.end()) {
-            return refuse(Code::NotFound);
-        }
-        if (stored->version != value.version) {
-            return refuse(Code::ChangedMeanwhile);
-        }
-        *stored = value;
-        ++stored->version;
-        return {};
-    }
-
     Rows& m_rows;
 };
 

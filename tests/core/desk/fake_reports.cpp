@@ -3,6 +3,12 @@
 
 namespace rw::desk::test {
 
+bool FakeReports::isTakenBack(const Attempt& attempt) {
+    const auto booked = std::ranges::find(m_rows.movements, attempt.id, &Movement::attempt);
+    return booked != m_rows.movements.end() &&
+           std::ranges::find(m_rows.movements, booked->id, &Movement::corrects) != m_rows.movements.end();
+}
+
 std::optional<Instant> FakeReports::last(JobId job, JobEventKind kind) {
     std::optional<Instant> at;
     for (const JobEvent& event : m_jobs.events(job)) {
@@ -39,11 +45,11 @@ std::vector<OpenMatter> FakeReports::openMatters() {
 
 std::vector<PaymentLine> FakeReports::payments(Instant from, Instant to) {
     std::vector<PaymentLine> lines;
-    for (const Rows::Payment& payment : m_rows.payments) {
-        if (payment.at >= from && payment.at < to) {
-            const Job job = *m_jobs.get(payment.job);
-            lines.push_back({payment.job, job.number, rowOf(m_rows.customers, job.customer)->name, payment.amount,
-                             payment.way, payment.at});
+    for (const auto& [id, payment] : m_rows.payments) {
+        if (payment.by.at >= from && payment.by.at < to) {
+            const Job job = *m_jobs.get(id);
+            lines.push_back({id, job.number, rowOf(m_rows.customers, job.customer)->name, payment.amount, payment.way,
+                             payment.by.at});
         }
     }
     return lines;
@@ -53,7 +59,8 @@ std::vector<StrungJob> FakeReports::strung(Instant from, Instant to) {
     std::vector<StrungJob> jobs;
     for (const Job& row : m_rows.jobs) {
         const auto at = last(*row.id, JobEventKind::Strung);
-        if (!at || *at < from || *at >= to) {
+        const bool reopened = m_jobs.get(*row.id)->state == JobState::OnTheMachine;
+        if (!at || reopened || *at < from || *at >= to) {
             continue;
         }
         const Job job = *m_jobs.get(*row.id);
@@ -66,7 +73,7 @@ std::vector<StrungJob> FakeReports::strung(Instant from, Instant to) {
                          .cuts = {}};
         for (const JobPiece& piece : job.pieces) {
             for (const Attempt& attempt : piece.attempts) {
-                if (attempt.cut && attempt.cut->lot) {
+                if (attempt.cut && attempt.cut->lot && !isTakenBack(attempt)) {
                     const Lot& lot = *rowOf(m_rows.lots, *attempt.cut->lot);
                     strung.cuts.push_back({attempt.cut->length, lot.landedCost(), lot.nominal});
                 }

@@ -16,12 +16,6 @@ struct Rows {
         JobId job;
         std::string words;
     };
-    struct Payment {
-        JobId job;
-        Money amount;
-        std::string way;
-        Instant at;
-    };
     struct Telling {
         JobId job;
         std::string how;
@@ -35,10 +29,13 @@ struct Rows {
     std::vector<UsualCut> usualCuts;
     std::vector<StringArticle> articles;
     std::vector<Lot> lots;
+    std::map<std::string, DeliveryId, std::less<>> deliveries; ///< by request key
     std::vector<Movement> movements;
     std::vector<Job> jobs; ///< without what is derived
     std::vector<JobEvent> events;
-    std::vector<Payment> payments;
+    std::vector<std::pair<JobId, Payment>> payments;
+    std::vector<std::pair<JobId, Consent>> consents;
+    std::vector<std::pair<JobId, AskedChange>> askedChanges;
     std::vector<Telling> tellings;
     std::map<JobId, std::string> takenBy;
     std::vector<PriceList> priceLists;

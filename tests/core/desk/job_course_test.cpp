@@ -27,7 +27,8 @@ protected:
         return write([&](Transaction& t) { return withdrawJob(t, command); });
     }
     Length freeOfL() {
-        for (const ShelfString& string : *read([](Transaction& t) { return shelf(t); })) {
+        const auto strings = read([](Transaction& t) { return shelf(t); });
+        for (const ShelfString& string : *strings) {
             if (string.article.code == "L") {
                 return string.holding.free();
             }

@@ -106,8 +106,9 @@ TEST_P(SoldStrings, AChangeHoldsFromItsDayOn) {
     EXPECT_EQ(sold(*string("K").id, yesterday).fullBed, oldPrice);
 
     const auto count = listOn(kNow)->lines.size();
-    kestrelline.fullBed = pounds(1800);
-    ASSERT_TRUE(change(kestrelline)) << "a second time on one day";
+    SoldString again = after;
+    again.fullBed = pounds(1800);
+    ASSERT_TRUE(change(again)) << "a second time on one day";
     EXPECT_EQ(sold(*string("K").id).fullBed, pounds(1800));
     EXPECT_EQ(listOn(kNow)->lines.size(), count);
     EXPECT_EQ(listOn(yesterday)->lines.size(), before->lines.size());
@@ -134,6 +135,16 @@ TEST_P(SoldStrings, AMissingPriceIsNamedWithItsString) {
     EXPECT_FALSE(larkspun.halfBed);
     ASSERT_TRUE(change(larkspun));
     EXPECT_TRUE(preview(draftFor(racket, "K", "L", "52", "50")));
+}
+
+TEST_P(SoldStrings, OfTwoStationsThatChangeOneTheSecondIsTold) {
+    const SoldString mine = sold(*string("K").id);
+    SoldString theirs = mine;
+    theirs.fullBed = pounds(1800);
+    ASSERT_TRUE(change(theirs));
+    EXPECT_EQ(refusalOf(change(mine)), Code::ChangedMeanwhile);
+    EXPECT_EQ(sold(*string("K").id).fullBed, pounds(1800));
+    EXPECT_TRUE(change(sold(*string("K").id))) << "and goes on with what it read anew";
 }
 
 } // namespace

@@ -186,12 +186,23 @@ TEST_P(JobsLifeTest, IsPaidInPartsAndHandedOverOnce) {
     Job job = this->job("1", {piece(PieceRole::Whole, string("K"))});
     job.charges = {{ChargeKind::Labour, std::nullopt, "", 1, pounds(3'000), 0}};
     const auto id = jobs().add(job, by(0, "counter"));
+    const auto paid = [&](Money amount, const char* way, int minutes) {
+        return Payment{.id = std::nullopt, .amount = amount, .way = way, .by = by(minutes, "counter"), .corrects = {}};
+    };
     EXPECT_EQ(jobs().paid(id), pounds(0));
-    jobs().pay(id, pounds(1'000), "cash", by(1, "counter"));
-    jobs().pay(id, pounds(2'500), "card", by(2, "counter"));
+    jobs().pay(id, paid(pounds(1'000), "cash", 1));
+    jobs().pay(id, paid(pounds(2'500), "card", 2));
     EXPECT_EQ(jobs().paid(id), pounds(3'500)) << "a credit is shown, not refused";
-    EXPECT_NE(guardOf([&] { jobs().pay(id, Money::fromMinor(1, Currency::fromCode("EUR").value()), "cash", by(3)); }),
+    EXPECT_NE(guardOf([&] { jobs().pay(id, paid(Money::fromMinor(1, Currency::fromCode("EUR").value()), "cash", 3)); }),
               "");
+    const auto payments = jobs().payments(id);
+    ASSERT_EQ(payments.size(), 2U);
+    EXPECT_EQ(payments[1].way, "card");
+    auto correction = paid(-pounds(2'500), "card", 3);
+    correction.corrects = payments[1].id;
+    jobs().pay(id, correction);
+    EXPECT_EQ(jobs().payments(id).back().corrects, payments[1].id);
+    EXPECT_EQ(jobs().paid(id), pounds(1'000));
     EXPECT_NE(guardOf([&] { (void)jobs().paid(JobId::of(987'654)); }), "");
 
     record(id, JobEventKind::Taken, 4);

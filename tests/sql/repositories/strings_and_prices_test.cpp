@@ -51,7 +51,7 @@ TEST_P(StringsTest, ComeBackAsTheyWereStoredAndAreListedByCode) {
     EXPECT_FALSE(strings().get(StringArticleId::of(987'654)));
     StringArticle changed = full;
     changed.id = strings().all().front().id;
-    strings().update(changed);
+    ASSERT_TRUE(strings().update(changed));
     const auto stored = strings().get(*changed.id).value();
     EXPECT_EQ(stored.code, "K") << "it stands on the reels";
     EXPECT_EQ(stored.name, full.name);

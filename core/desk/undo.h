@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/desk/port/ledger.h"
+
+// Taking back the last thing done, as new entries that correct the old ones: what was believed meanwhile stays a fact.
+namespace rw::desk {
+
+struct BringBack {
+    JobId job;
+    By by;
+};
+/// A racket that was handed over by mistake hangs on the rack again, and what was paid at that hand-over is taken back.
+/// WrongState unless collected; NotFound when its owner was removed since; brought back already it stays so.
+[[nodiscard]] Result<Job> bringBack(Transaction& ledger, const BringBack& command);
+
+struct Reopen {
+    JobId job;
+    By by;
+};
+/// A job that was finished by mistake lies on its machine again. WrongState unless strung; reopened
+/// already it stays so.
+[[nodiscard]] Result<Job> reopenJob(Transaction& ledger, const Reopen& command);
+
+struct TakeBackCut {
+    JobId job;
+    PieceRole role;
+    int attempt; ///< the one that was confirmed and never cut
+    By by;
+};
+/// The length is on its lot again, and the piece waits for its next attempt with the cut that was planned. NotCut,
+/// StaleAttempt, WrongState unless on the machine; taken back already it stays so; LotClosed when the lot was used up
+/// or given away.
+[[nodiscard]] Result<Job> takeBackCut(Transaction& ledger, const TakeBackCut& command);
+
+} // namespace rw::desk

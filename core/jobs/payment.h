@@ -1,0 +1,22 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "core/base/id.h"
+#include "core/money/money.h"
+#include "core/stock/movement.h"
+
+#include <optional>
+#include <string>
+
+namespace rw {
+
+/// Money that came in for a job. Never altered; one that was a mistake is corrected by another of the opposite amount.
+struct Payment {
+    std::optional<PaymentId> id;
+    Money amount;
+    std::string way; ///< "cash", "card"; 1 to 40 characters
+    By by;
+    std::optional<PaymentId> corrects;
+};
+
+} // namespace rw

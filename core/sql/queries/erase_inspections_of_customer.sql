@@ -1,0 +1,3 @@
+-- SPDX-License-Identifier: GPL-3.0-or-later
+DELETE FROM inspection
+WHERE job_id IN (SELECT id FROM job WHERE customer_id = :customer)

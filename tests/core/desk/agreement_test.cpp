@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/change_asked.h"
+#include "core/desk/consent.h"
+#include "tests/core/desk/demo_fixture.h"
+
+// What was agreed with the customer: the informed yes, and a change of mind on the phone.
+namespace rw::desk::test {
+namespace {
+
+class Agreement : public DemoEverywhere {
+protected:
+    /// Jun's Pellow Feather, marked 26 lb at most.
+    Job feather(std::string_view mains, std::string_view crosses, std::string_view key = "feather") {
+        const RacketSummary racket = racketOf("Hallerby", "Pellow Feather");
+        return logged(racket, draftFor(racket, "W", "W", mains, crosses), key);
+    }
+    Result<Consent> agree(JobId job) {
+        const Agree command{job, "Jun's coach", "It may break, and the maker will not pay.", by("counter")};
+        return write([&](Transaction& t) { return agreeAboveMarked(t, command); });
+    }
+    std::optional<Consent> consent(JobId job, std::string_view pull) {
+        return look([&](Transaction& t) { return consentTo(t, job, lb(pull)); });
+    }
+    Result<Job> change(JobId job, const TensionPair& seen, const TensionPair& wanted,
+                       std::string_view station = "counter") {
+        const ChangeAsked command{job, seen, wanted, by(station)};
+        return write([&](Transaction& t) { return changeAsked(t, command); });
+    }
+    std::vector<AskedChange> toNodTo(JobId job) {
+        return look([&](Transaction& t) { return changesToNodTo(t, job); });
+    }
+};
+IN_MEMORY_AND_ON_BOTH_ENGINES(Agreement);
+
+TEST_P(Agreement, AYesCoversThePullThatWasAgreedToAndNoMore) {
+    const Job job = feather("28", "30");
+    EXPECT_FALSE(consent(*job.id, "30"));
+    const auto agreed = agree(*job.id);
+    ASSERT_TRUE(agreed);
+    EXPECT_EQ(agreed->above, (AboveMarked{lb("30"), lb("26")}));
+    EXPECT_EQ(consent(*job.id, "30")->agreedBy, "Jun's coach");
+    EXPECT_EQ(consent(*job.id, "30")->words, "It may break, and the maker will not pay.");
+    EXPECT_TRUE(consent(*job.id, "13.6 kg")) << "29.98 lb: pulls are compared as forces";
+    EXPECT_FALSE(consent(*job.id, "30.5"));
+}
+
+TEST_P(Agreement, AYesIsOfOneJobAndSaidOnce) {
+    const Job job = feather("28", "30");
+    ASSERT_TRUE(agree(*job.id));
+    ASSERT_TRUE(agree(*job.id));
+    EXPECT_EQ(look([&](Transaction& t) { return t.jobs().consents(*job.id).size(); }), 1U);
+    EXPECT_FALSE(consent(*feather("28", "30", "the next").id, "30"));
+}
+
+TEST_P(Agreement, NothingIsAgreedToWithinTheMarkedRange) {
+    EXPECT_EQ(refusalOf(agree(*feather("24", "26").id)), Code::ImpossibleValue);
+}
+
+TEST_P(Agreement, AChangeOfMindIsKeptWithWhatWasAskedBefore) {
+    const Job job = feather("24", "25");
+    const auto changed = change(*job.id, job.asked, {lb("23"), lb("24")});
+    ASSERT_TRUE(changed);
+    EXPECT_EQ(changed->asked, (TensionPair{lb("23"), lb("24")}));
+    const auto changes = look([&](Transaction& t) { return t.jobs().askedChanges(*job.id); });
+    ASSERT_EQ(changes.size(), 1U);
+    EXPECT_EQ(changes[0].before, job.asked);
+    EXPECT_EQ(changes[0].after, changed->asked);
+    EXPECT_TRUE(toNodTo(*job.id).empty()) << "nobody is stringing it yet";
+}
+
+TEST_P(Agreement, OnTheMachineItWaitsForANod) {
+    const Job job = feather("24", "25");
+    ASSERT_TRUE(take(*job.id));
+    ASSERT_TRUE(change(*job.id, job.asked, {lb("23"), lb("24")}));
+    EXPECT_EQ(toNodTo(*job.id).size(), 1U);
+    const Nod command{*job.id, by("bench")};
+    ASSERT_TRUE(write([&](Transaction& t) { return nodToChanges(t, command); }));
+    EXPECT_TRUE(toNodTo(*job.id).empty());
+    ASSERT_TRUE(change(*job.id, {lb("23"), lb("24")}, {lb("22"), lb("24")}, "bench"));
+    EXPECT_TRUE(toNodTo(*job.id).empty()) << "the bench has seen what it did itself";
+}
+
+TEST_P(Agreement, OfTwoStationsThatChangeItTheSecondSeesBoth) {
+    const Job job = feather("24", "25");
+    ASSERT_TRUE(change(*job.id, job.asked, {lb("23"), lb("24")}));
+    const auto second = change(*job.id, job.asked, {lb("22"), lb("22")});
+    ASSERT_EQ(refusalOf(second), Code::ChangedMeanwhile);
+    EXPECT_EQ(second.error().text("mine"), "22 lb / 22 lb");
+    EXPECT_EQ(second.error().text("theirs"), "23 lb / 24 lb");
+    EXPECT_TRUE(change(*job.id, job.asked, {lb("23"), lb("24")})) << "both wanted the same";
+}
+
+TEST_P(Agreement, WhatIsStrungIsAskedForNoMore) {
+    const Job job = feather("24", "25");
+    ASSERT_TRUE(take(*job.id));
+    for (const auto& [role, length] : {std::pair(PieceRole::Mains, 5.5), std::pair(PieceRole::Crosses, 4.4)}) {
+        ASSERT_TRUE(cut(cutting(*job.id, role, metres(length))));
+    }
+    ASSERT_TRUE(finish(*job.id, job.asked));
+    EXPECT_EQ(refusalOf(change(*job.id, job.asked, {lb("23"), lb("24")})), Code::WrongState);
+}
+
+} // namespace
+} // namespace rw::desk::test
