@@ -3,6 +3,7 @@
 #include "ui/presenter/bench_presenter.h"
 #include "ui/presenter/history_presenter.h"
 #include "ui/presenter/shell_presenter.h"
+#include "ui/presenter/stockroom_presenter.h"
 #include "ui/text/bench_words.h"
 
 namespace rw::ui::test {
@@ -115,6 +116,29 @@ TEST_F(Shell, WhatSomebodyElseWroteIsReadByEverybody) {
     const int before = runner.reads;
     runner.somebodyElseWrote();
     EXPECT_GT(runner.reads, before);
+}
+
+// The window closes on this: what was refused or lost must be read first.
+TEST_F(Shell, WhetherAllWasWrittenIsToldOnceNothingIsUnderWay) {
+    std::vector<bool> told;
+    QObject::connect(&shift, &Shift::allAnswered, [&told](bool written) { told.push_back(written); });
+    shift.commandGiven();
+    shift.commandGiven();
+    shift.commandAnswered(false);
+    EXPECT_TRUE(told.empty());
+    shift.commandAnswered(true);
+    EXPECT_EQ(told, std::vector<bool>{false});
+    shift.commandGiven();
+    shift.commandAnswered(true);
+    EXPECT_EQ(told, (std::vector<bool>{false, true})) << "what was lost before does not count for ever";
+}
+
+TEST_F(Shell, ARefusedCommandIsAnsweredButNotWritten) {
+    std::vector<bool> told;
+    QObject::connect(&shift, &Shift::allAnswered, [&told](bool written) { told.push_back(written); });
+    StockroomPresenter stockroom{runner, shift};
+    stockroom.correct(LotId::of(999999), metres(1));
+    EXPECT_EQ(told, std::vector<bool>{false});
 }
 
 // Nothing was ever strung on the racket of a job that is not there: that is no empty history.
