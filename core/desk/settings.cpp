@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/settings.h"
 
+#include "core/calendar/civil_date_text.h"
 #include "core/units/decimal.h"
 
 #include <algorithm>
@@ -63,18 +64,8 @@ std::vector<CivilDate> datesOf(std::string_view text) {
     for (text = trimmed(text); !text.empty(); text = trimmed(text)) {
         const std::string_view word = text.substr(0, text.find(' '));
         text.remove_prefix(word.size());
-        if (word.size() != 10 || word[4] != '-' || word[7] != '-') {
-            continue;
-        }
-        const auto year = wholeNumber(word.substr(0, 4), 1, 9999);
-        const auto month = wholeNumber(word.substr(5, 2), 1, 12);
-        const auto day = wholeNumber(word.substr(8, 2), 1, 31);
-        if (year && month && day) {
-            const CivilDate date{std::chrono::year(*year), std::chrono::month(static_cast<unsigned>(*month)),
-                                 std::chrono::day(static_cast<unsigned>(*day))};
-            if (date.ok()) {
-                dates.push_back(date);
-            }
+        if (const auto date = civilDateFromText(word)) {
+            dates.push_back(*date);
         }
     }
     return dates;

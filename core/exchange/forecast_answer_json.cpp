@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/exchange/forecast_json.h"
 
-#include "core/exchange/civil_date_text.h"
+#include "core/calendar/civil_date_text.h"
 #include "core/exchange/json_text.h"
 
 #include <cmath>

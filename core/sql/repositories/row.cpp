@@ -2,6 +2,7 @@
 #include "core/sql/repositories/row.h"
 
 #include "core/base/world_error.h"
+#include "core/calendar/civil_date_text.h"
 #include "core/sql/repositories/stored_texts.h"
 
 #include <limits>
@@ -44,7 +45,7 @@ std::optional<Instant> Row::optionalInstant(std::string_view column) const {
     return isNull(column) ? std::nullopt : std::optional(instant(column));
 }
 
-CivilDate Row::date(std::string_view column) const { return oneOf(column, dateFromText); }
+CivilDate Row::date(std::string_view column) const { return oneOf(column, civilDateFromText); }
 
 Currency Row::currency(std::string_view column) const {
     const auto currency = Currency::fromCode(text(column));

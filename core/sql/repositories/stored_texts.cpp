@@ -2,9 +2,9 @@
 #include "core/sql/repositories/stored_texts.h"
 
 #include "core/base/named_texts.h"
+#include "core/calendar/civil_date_text.h"
 
 #include <cassert>
-#include <charconv>
 #include <initializer_list>
 
 namespace rw::sql {
@@ -25,22 +25,6 @@ std::optional<Enum> oneOf(std::initializer_list<Enum> values, std::string_view (
     }
     return std::nullopt;
 }
-
-/// Digits only, all of them, or nothing.
-std::optional<int> wholeNumber(std::string_view digits) {
-    int value = 0;
-    const char* end = digits.data() + digits.size();
-    const auto [stopped, error] = std::from_chars(digits.data(), end, value);
-    if (error != std::errc() || stopped != end || value < 0) {
-        return std::nullopt;
-    }
-    return value;
-}
-
-std::string padded(int value, std::size_t width) {
-    std::string digits = std::to_string(value);
-    return std::string(width > digits.size() ? width - digits.size() : 0, '0') + digits;
-}
 } // namespace
 
 std::string_view contactKindText(Contact::Kind kind) { return kContactKinds.text(kind); }
@@ -59,25 +43,8 @@ std::optional<TensionUnit> storedUnit(std::string_view text) {
 }
 
 std::string dateText(CivilDate date) {
-    const int year = static_cast<int>(date.year());
-    assert(date.ok() && year >= 0 && year <= 9999);
-    return padded(year, 4) + '-' + padded(static_cast<int>(static_cast<unsigned>(date.month())), 2) + '-' +
-           padded(static_cast<int>(static_cast<unsigned>(date.day())), 2);
-}
-
-std::optional<CivilDate> dateFromText(std::string_view text) {
-    if (text.size() != 10 || text[4] != '-' || text[7] != '-') {
-        return std::nullopt;
-    }
-    const auto year = wholeNumber(text.substr(0, 4));
-    const auto month = wholeNumber(text.substr(5, 2));
-    const auto day = wholeNumber(text.substr(8, 2));
-    if (!year || !month || !day) {
-        return std::nullopt;
-    }
-    const CivilDate date{std::chrono::year(*year), std::chrono::month(static_cast<unsigned>(*month)),
-                         std::chrono::day(static_cast<unsigned>(*day))};
-    return date.ok() ? std::optional(date) : std::nullopt;
+    assert(date.ok() && static_cast<int>(date.year()) >= 1 && static_cast<int>(date.year()) <= 9999);
+    return civilDateText(date);
 }
 
 } // namespace rw::sql

@@ -30,8 +30,7 @@ namespace rw::sql {
 /// As unitText() gives it; unitFromText() reads what people type and takes more.
 [[nodiscard]] std::optional<TensionUnit> storedUnit(std::string_view text);
 
-/// "2026-01-20", which sorts as it counts. Precondition: a real date of the years 0 to 9999.
+/// As civilDateFromText reads it; it sorts as it counts. Precondition: a real date of the years 1 to 9999.
 [[nodiscard]] std::string dateText(CivilDate date);
-[[nodiscard]] std::optional<CivilDate> dateFromText(std::string_view text);
 
 } // namespace rw::sql

@@ -2,6 +2,8 @@
 #include "core/sql/repositories/search_words.h"
 #include "core/sql/repositories/stored_texts.h"
 
+#include "core/calendar/civil_date_text.h"
+
 #include <gtest/gtest.h>
 
 namespace rw::sql::test {
@@ -33,12 +35,12 @@ TEST(StoredTexts, GoBothWays) {
 TEST(StoredTexts, ADateIsTenCharactersAndReal) {
     using namespace std::chrono;
     EXPECT_EQ(dateText(2026y / January / 2), "2026-01-02");
-    EXPECT_EQ(dateFromText("2026-01-02"), CivilDate(2026y / January / 2));
-    EXPECT_EQ(dateFromText("2024-02-29"), CivilDate(2024y / February / 29));
+    EXPECT_EQ(civilDateFromText("2026-01-02"), CivilDate(2026y / January / 2));
+    EXPECT_EQ(civilDateFromText("2024-02-29"), CivilDate(2024y / February / 29));
     EXPECT_EQ(dateText(year(7) / 11 / 30), "0007-11-30");
     for (const auto* text : {"", "2026-02-29", "2026-13-01", "2026-00-10", "2026-1-02", "2026/01/02", "+026-01-02",
                              "2026-01-0x", "20260102 ", "2026-01-02 "}) {
-        EXPECT_FALSE(dateFromText(text)) << text;
+        EXPECT_FALSE(civilDateFromText(text)) << text;
     }
 }
 

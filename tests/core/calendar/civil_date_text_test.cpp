@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/civil_date_text.h"
+#include "core/calendar/civil_date_text.h"
 
 #include <gtest/gtest.h>
 
-using namespace rw::exchange;
+using namespace rw;
 using namespace std::chrono_literals;
 
 TEST(CivilDateText, IsReadAndWrittenAsIsoWritesIt) {

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "core/exchange/civil_date_text.h"
+#include "core/calendar/civil_date_text.h"
 
 #include <algorithm>
 #include <charconv>
 
-namespace rw::exchange {
+namespace rw {
 
 namespace {
 /// The digits from `at` on, `count` of them; nothing when something else stands among them.
@@ -42,4 +42,4 @@ std::string civilDateText(CivilDate date) {
            padded(static_cast<unsigned>(date.month()), 2) + "-" + padded(static_cast<unsigned>(date.day()), 2);
 }
 
-} // namespace rw::exchange
+} // namespace rw

@@ -7,10 +7,10 @@
 #include <string>
 #include <string_view>
 
-namespace rw::exchange {
+namespace rw {
 
 /// A date as ISO 8601 writes it, "2026-03-12", of the years 1 to 9999; nothing for any other text.
 [[nodiscard]] std::optional<CivilDate> civilDateFromText(std::string_view text);
 [[nodiscard]] std::string civilDateText(CivilDate date); ///< the same way; the year is within 1 to 9999
 
-} // namespace rw::exchange
+} // namespace rw
