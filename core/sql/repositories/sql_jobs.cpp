@@ -28,6 +28,15 @@ std::optional<JobId> oneJobIn(Statement& statement, std::string_view column = "i
     return ids.empty() ? std::nullopt : std::optional(ids.front());
 }
 
+/// What `rowsIn` makes of the rows of a query about one job.
+template<class RowsIn>
+auto ofJob(Connection& connection, std::string_view query, JobId job, RowsIn rowsIn) {
+    Statement statement(connection, query);
+    statement.bind(":job", stored(job));
+    statement.run();
+    return rowsIn(statement);
+}
+
 /// The write found nothing to write to: the caller's picture of the ledger is not what is stored.
 [[noreturn]] void guard(std::string what, std::int64_t id) {
     throw LedgerGuard(std::move(what) + ' ' + std::to_string(id));
@@ -57,12 +66,7 @@ JobId SqlJobs::add(const Job& job, const By& by) {
 }
 
 std::optional<Job> SqlJobs::get(JobId id) {
-    const auto read = [&](std::string_view query, auto rowsIn) {
-        Statement statement(m_connection, query);
-        statement.bind(":job", stored(id));
-        statement.run();
-        return rowsIn(statement);
-    };
+    const auto read = [&](std::string_view query, auto rowsIn) { return ofJob(m_connection, query, id, rowsIn); };
     std::optional<Job> job = read("get_job", jobIn);
     if (job) {
         job->pieces = read("list_pieces_of_job", piecesIn);
@@ -148,12 +152,7 @@ JobEventId SqlJobs::record(const JobEvent& event) {
     return JobEventId::of(statement.insertedId());
 }
 
-std::vector<JobEvent> SqlJobs::events(JobId job) {
-    Statement statement(m_connection, "list_events_of_job");
-    statement.bind(":job", stored(job));
-    statement.run();
-    return eventsIn(statement);
-}
+std::vector<JobEvent> SqlJobs::events(JobId job) { return ofJob(m_connection, "list_events_of_job", job, eventsIn); }
 
 int SqlJobs::loseAttempt(AttemptId attempt, LostReason reason, Instant at) {
     Statement statement(m_connection, "lose_attempt");
@@ -206,10 +205,7 @@ void SqlJobs::addConsent(JobId job, const Consent& consent) {
 }
 
 std::vector<Consent> SqlJobs::consents(JobId job) {
-    Statement statement(m_connection, "list_consents_of_job");
-    statement.bind(":job", stored(job));
-    statement.run();
-    return consentsIn(statement);
+    return ofJob(m_connection, "list_consents_of_job", job, consentsIn);
 }
 
 void SqlJobs::setAsked(JobId job, const AskedChange& change) {
@@ -229,10 +225,7 @@ void SqlJobs::setAsked(JobId job, const AskedChange& change) {
 }
 
 std::vector<AskedChange> SqlJobs::askedChanges(JobId job) {
-    Statement statement(m_connection, "list_asked_changes_of_job");
-    statement.bind(":job", stored(job));
-    statement.run();
-    return askedChangesIn(statement);
+    return ofJob(m_connection, "list_asked_changes_of_job", job, askedChangesIn);
 }
 
 void SqlJobs::seeAskedChanges(JobId job, const By& by) {
@@ -273,10 +266,7 @@ void SqlJobs::pay(JobId job, const Payment& payment) {
 }
 
 std::vector<Payment> SqlJobs::payments(JobId job) {
-    Statement statement(m_connection, "list_payments_of_job");
-    statement.bind(":job", stored(job));
-    statement.run();
-    return paymentsIn(statement);
+    return ofJob(m_connection, "list_payments_of_job", job, paymentsIn);
 }
 
 Money SqlJobs::paid(JobId job) {

@@ -4,6 +4,7 @@
 #include "core/base/world_error.h"
 #include "core/sql/repositories/bound_values.h"
 #include "core/sql/repositories/row.h"
+#include "core/sql/repositories/stale_row.h"
 #include "core/sql/repositories/stored_texts.h"
 
 #include <algorithm>
@@ -71,14 +72,10 @@ std::map<StaffId, Worker> workingTimes(Connection& connection) {
     return workers;
 }
 
-/// Why an update met no row: somebody else changed it, or it is not there.
 template<class Value>
-Result<void> changedMeanwhile(std::string_view what, const Value& mine, const std::vector<Value>& all) {
-    const auto theirs = std::ranges::find(all, mine.id, &Value::id);
-    if (theirs == all.end()) {
-        return refuse(Code::NotFound, {{"what", std::string(what)}, {"text", mine.name}});
-    }
-    return refuse(Code::ChangedMeanwhile, {{"what", std::string(what)}, {"mine", mine.name}, {"theirs", theirs->name}});
+std::optional<Value> withId(const std::vector<Value>& all, const decltype(Value::id)& id) {
+    const auto found = std::ranges::find(all, id, &Value::id);
+    return found == all.end() ? std::nullopt : std::optional(*found);
 }
 } // namespace
 
@@ -120,7 +117,7 @@ Result<void> SqlShop::update(const desk::StaffMember& member) {
     bindMember(change, member);
     change.run();
     if (change.rowsAffected() == 0) {
-        return changedMeanwhile("staff", member, staff());
+        return staleRow("staff", member, withId(staff(), member.id));
     }
     for (const char* query : {"delete_staff_hours", "delete_staff_days_off"}) {
         Statement clear(m_connection, query);
@@ -138,7 +135,10 @@ Result<void> SqlShop::update(const desk::Machine& machine) {
     change.bind(":version", machine.version);
     bindMachine(change, machine);
     change.run();
-    return change.rowsAffected() == 0 ? changedMeanwhile("machine", machine, machines()) : Result<void>();
+    if (change.rowsAffected() == 0) {
+        return staleRow("machine", machine, withId(machines(), machine.id));
+    }
+    return {};
 }
 
 std::vector<desk::StaffMember> SqlShop::staff() {

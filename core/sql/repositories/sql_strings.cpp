@@ -3,6 +3,7 @@
 
 #include "core/sql/repositories/bound_values.h"
 #include "core/sql/repositories/row.h"
+#include "core/sql/repositories/stale_row.h"
 
 namespace rw::sql {
 
@@ -52,11 +53,7 @@ Result<void> SqlStrings::update(const StringArticle& article) {
     if (statement.rowsAffected() > 0) {
         return {};
     }
-    const auto theirs = get(*article.id);
-    if (!theirs) {
-        return refuse(Code::NotFound, {{"what", "string"}, {"text", article.name}});
-    }
-    return refuse(Code::ChangedMeanwhile, {{"what", "string"}, {"mine", article.name}, {"theirs", theirs->name}});
+    return staleRow("string", article, get(*article.id));
 }
 
 std::optional<StringArticle> SqlStrings::get(StringArticleId id) {
