@@ -20,8 +20,7 @@ Result<Job> changeAsked(Transaction& ledger, const ChangeAsked& command) {
         return refuse(Code::ChangedMeanwhile,
                       {{"what", "tension"}, {"mine", inWords(command.wanted)}, {"theirs", inWords(job->asked)}});
     }
-    if (const auto may = mayHappen(*job, JobEventKind::Withdrawn);
-        !may) { // what can be withdrawn is still to be strung
+    if (const auto may = mayStillChange(*job); !may) {
         return tl::unexpected(may.error());
     }
     const bool begun = job->state == JobState::OnTheMachine || std::ranges::any_of(job->pieces, &JobPiece::isCut);

@@ -3,8 +3,6 @@
 
 #include "core/desk/lookups.h"
 
-#include <algorithm>
-
 namespace rw::desk {
 
 std::optional<Consent> consentTo(Transaction& ledger, JobId job, const Tension& pull) {
@@ -22,8 +20,7 @@ Result<Consent> agreeAboveMarked(Transaction& ledger, const Agree& command) {
     if (!job) {
         return tl::unexpected(job.error());
     }
-    if (const auto may = mayHappen(*job, JobEventKind::Withdrawn);
-        !may) { // what can be withdrawn is still to be strung
+    if (const auto may = mayStillChange(*job); !may) {
         return tl::unexpected(may.error());
     }
     const auto racket = racketOf(ledger, job->racket);

@@ -22,6 +22,9 @@ struct WantedString {
     std::optional<Length> setLength = std::nullopt; ///< of a customer's own set, > 0, where somebody said it
 };
 
+/// One string from one place: only then can both halves of a bed be one piece.
+[[nodiscard]] bool isOneString(const WantedString& mains, const WantedString& crosses);
+
 /// What has been typed so far. A frame is enough for a plan; the customer comes when it is logged.
 struct IntakeDraft {
     FrameModelId frame;

@@ -69,7 +69,7 @@ std::vector<std::string> rememberedRoutes(const Intake& intake) {
 }
 } // namespace
 
-bool Intake::oneString() const {
+bool isOneString(const WantedString& mains, const WantedString& crosses) {
     return mains.article == crosses.article && mains.source == crosses.source && mains.lot == crosses.lot;
 }
 

@@ -20,8 +20,7 @@ struct Intake {
     PastWork past;
     ShopSettings settings;
 
-    /// One string from one place in both halves of the bed: only then can the job be one piece.
-    [[nodiscard]] bool oneString() const;
+    [[nodiscard]] bool oneString() const { return isOneString(mains, crosses); }
 };
 [[nodiscard]] Result<Intake> readDraft(Transaction& ledger, const IntakeDraft& draft);
 

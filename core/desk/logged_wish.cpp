@@ -6,14 +6,8 @@
 namespace rw::desk {
 
 namespace {
-bool isOneString(const IntakeDraft& draft) {
-    const WantedString& mains = draft.mains;
-    const WantedString& crosses = draft.crosses.value_or(mains);
-    return mains.article == crosses.article && mains.source == crosses.source && mains.lot == crosses.lot;
-}
-
 bool isAsWished(const JobPiece& piece, const IntakeDraft& draft) {
-    if (piece.role == PieceRole::Whole && !isOneString(draft)) {
+    if (piece.role == PieceRole::Whole && !isOneString(draft.mains, draft.crosses.value_or(draft.mains))) {
         return false;
     }
     const WantedString& wanted = piece.role == PieceRole::Crosses ? draft.crosses.value_or(draft.mains) : draft.mains;

@@ -99,6 +99,10 @@ Result<std::string> maybeWordsOf(std::string_view what, std::string_view typed, 
     return std::string(words);
 }
 
+Result<void> mayStillChange(const Job& job) {
+    return mayHappen(job, JobEventKind::Withdrawn); // what can be withdrawn is still to be strung
+}
+
 Result<std::string> wordsOf(std::string_view what, std::string_view typed, std::int64_t most) {
     auto words = maybeWordsOf(what, typed, most);
     if (words && words->empty()) {

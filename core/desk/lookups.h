@@ -24,6 +24,9 @@ namespace rw::desk {
 /// Whether `kind` may happen to the job now: WrongState {job, state, wanted}.
 [[nodiscard]] Result<void> mayHappen(const Job& job, JobEventKind kind);
 
+/// Whether the job is still to be strung, so that what was agreed for it can change: WrongState {job, state, wanted}.
+[[nodiscard]] Result<void> mayStillChange(const Job& job);
+
 /// Words as they are kept: without white space around them. Missing {what} when nothing is left, TooLong {what,
 /// length, most} beyond `most` characters (code points), Unreadable {what, text} for bytes that are no text.
 [[nodiscard]] Result<std::string> wordsOf(std::string_view what, std::string_view typed, std::int64_t most);

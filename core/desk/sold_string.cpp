@@ -11,8 +11,6 @@
 namespace rw::desk {
 
 namespace {
-constexpr int kThinnest = 400; ///< micrometres
-constexpr int kThickest = 2000;
 constexpr std::int64_t kLightest = 100; ///< milligrams a metre; a string of 0.6 mm weighs some 400
 constexpr std::int64_t kHeaviest = 10'000;
 constexpr std::int64_t kLongestGaugeName = 10;
@@ -76,7 +74,7 @@ Result<void> outOfRange(std::string_view what, std::string text, std::string_vie
 }
 
 Result<void> checkThickness(const StringArticle& article) {
-    if (article.diameterMicrometres < kThinnest || article.diameterMicrometres > kThickest) {
+    if (article.diameterMicrometres < kThinnestString || article.diameterMicrometres > kThickestString) {
         return outOfRange("thickness", decimalText(article.diameterMicrometres, 3), "0.4 mm", "2 mm");
     }
     const auto weight = article.milligramsPerMetre;

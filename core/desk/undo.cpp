@@ -31,6 +31,11 @@ void takeBackPayments(Transaction& ledger, JobId job, Instant at, const By& by) 
     }
 }
 
+/// What booked an attempt's cut off its lot, among the lot's movements.
+auto cutIn(const std::vector<Movement>& movements, AttemptId attempt) {
+    return std::ranges::find(movements, std::optional(attempt), &Movement::attempt);
+}
+
 /// Puts the length of an attempt's cut back on the lot that it was booked off.
 Result<void> bookBack(Transaction& ledger, const DoneCut& cut, AttemptId attempt, const By& by) {
     if (!cut.lot) {
@@ -44,17 +49,17 @@ Result<void> bookBack(Transaction& ledger, const DoneCut& cut, AttemptId attempt
         return refuse(Code::LotClosed, {{"lot", lot->tag}});
     }
     const auto movements = ledger.lots().movements(*cut.lot);
-    const auto booked = std::ranges::find(movements, std::optional(attempt), &Movement::attempt);
     ledger.lots().move({.id = std::nullopt,
                         .lot = *cut.lot,
                         .reason = MovementReason::Measured,
                         .change = cut.length,
                         .attempt = std::nullopt,
                         .lostReason = std::nullopt,
-                        .corrects = booked->id,
+                        .corrects = cutIn(movements, attempt)->id,
                         .by = by});
     return {};
 }
+
 /// Whether the cut of that attempt was taken back before: its movement stands corrected.
 bool wasTakenBack(Transaction& ledger, const JobPiece& piece, int number) {
     const auto attempt = std::ranges::find(piece.attempts, number, &Attempt::number);
@@ -62,7 +67,7 @@ bool wasTakenBack(Transaction& ledger, const JobPiece& piece, int number) {
         return false;
     }
     const auto movements = ledger.lots().movements(*attempt->cut->lot);
-    const auto booked = std::ranges::find(movements, attempt->id, &Movement::attempt);
+    const auto booked = cutIn(movements, *attempt->id);
     return booked != movements.end() &&
            std::ranges::find(movements, booked->id, &Movement::corrects) != movements.end();
 }

@@ -11,6 +11,10 @@
 
 namespace rw {
 
+/// What can be strung, in micrometres: finer and thicker than any string that is sold.
+constexpr int kThinnestString = 400;
+constexpr int kThickestString = 2000;
+
 /// A string as it is bought: name, kind, thickness. What is on the shelf of it is a Lot (core/stock).
 struct StringArticle {
     std::optional<StringArticleId> id; ///< nothing until the ledger has given one
@@ -19,7 +23,7 @@ struct StringArticle {
     std::string colour;
     Sport sport = Sport::Tennis;
     Material material = Material::Nylon;
-    int diameterMicrometres = 1300; ///< 400 to 2000
+    int diameterMicrometres = 1300; ///< kThinnestString to kThickestString
     std::string gaugeName;          ///< "16L": beside the millimetres, never instead
     std::optional<std::int64_t> milligramsPerMetre;
     std::optional<double> stretchPercent; ///< its own measured e55; else the material's

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/thickness_edit.h"
 
+#include "core/strings/string_article.h"
 #include "core/units/decimal.h"
 
 #include <QLocale>
@@ -8,8 +9,6 @@
 namespace rw::ui {
 
 namespace {
-constexpr int kThinnest = 400; ///< micrometres
-constexpr int kThickest = 2000;
 const std::string kWhat = "thickness";
 } // namespace
 
@@ -38,7 +37,7 @@ Result<int> ThicknessEdit::micrometres() const {
     if (!thousandths) {
         return tl::unexpected<Refusal>(thousandths.error());
     }
-    if (*thousandths < kThinnest || *thousandths > kThickest) {
+    if (*thousandths < kThinnestString || *thousandths > kThickestString) {
         return refuse(
             Code::OutOfRange,
             {{"what", kWhat}, {"text", typed}, {"lowest", std::string("0.4 mm")}, {"highest", std::string("2 mm")}});
