@@ -17,14 +17,21 @@ using Align = TextTable::Align;
 
 /// What the owner looks at: what is open, and this day's and this month's money.
 struct Books {
+    Instant now;
     std::vector<desk::OpenMatter> open;
     desk::Takings day;
     desk::Takings month;
     desk::Earned earned; ///< in the month
 };
 
-Result<Books> booksOf(desk::Transaction& ledger, Instant now) {
-    const CivilDate today = localDate(desk::readSettings(ledger.shop()).workshop.hours, now);
+/// `moment`: what to take for now; nothing: what the computer says.
+Result<Books> booksOf(desk::Transaction& ledger, const std::optional<std::string>& moment) {
+    const OpeningHours hours = desk::readSettings(ledger.shop()).workshop.hours;
+    const auto now = moment ? parseMoment(*moment, hours) : Result<Instant>(SystemClock().now());
+    if (!now) {
+        return tl::unexpected(now.error());
+    }
+    const CivilDate today = localDate(hours, *now);
     auto open = desk::openMatters(ledger);
     auto day = desk::takings(ledger, desk::dayOf(today));
     auto month = desk::takings(ledger, desk::monthOf(today));
@@ -35,7 +42,7 @@ Result<Books> booksOf(desk::Transaction& ledger, Instant now) {
             return tl::unexpected(*refusal);
         }
     }
-    return Books{*std::move(open), *std::move(day), *std::move(month), *std::move(earned)};
+    return Books{*now, *std::move(open), *std::move(day), *std::move(month), *std::move(earned)};
 }
 
 QStringList takingsLines(const QString& title, const desk::Takings& takings, const Reader& reader) {
@@ -47,14 +54,14 @@ QStringList takingsLines(const QString& title, const desk::Takings& takings, con
     return QStringList{title} + table.lines(2);
 }
 
-QStringList asLines(const Books& books, Instant now, const Reader& reader) {
+QStringList asLines(const Books& books, const Reader& reader) {
     QStringList lines{QStringLiteral("Open")};
     TextTable open({Align::Right, Align::Left, Align::Left, Align::Left, Align::Right});
     for (const desk::OpenMatter& matter : books.open) {
         open.add({QString::number(matter.job.number), printable(ui::fromUtf8(matter.job.customer)),
                   printable(ui::racketName(matter.job.frame, matter.job.mark)),
                   ui::openMatterText(matter, reader.locale),
-                  matter.strung ? ui::ageText(*matter.strung, now) : QString()});
+                  matter.strung ? ui::ageText(*matter.strung, books.now) : QString()});
     }
     lines << (books.open.empty() ? QStringList{QStringLiteral("  nothing")} : open.lines(2)) << QString();
     lines << takingsLines(QStringLiteral("Taken today"), books.day, reader) << QString();
@@ -108,19 +115,11 @@ Result<Answer> runBooks(const Given& given) {
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto hours = shop->read([](desk::Transaction& ledger) -> Result<OpeningHours> {
-        return desk::readSettings(ledger.shop()).workshop.hours;
-    });
-    const auto now =
-        given.has("--now") ? parseMoment(given.value("--now"), *hours) : Result<Instant>(SystemClock().now());
-    if (!now) {
-        return tl::unexpected(now.error());
-    }
-    const auto books = shop->read([&](desk::Transaction& ledger) { return booksOf(ledger, *now); });
+    const auto books = shop->read([&](desk::Transaction& ledger) { return booksOf(ledger, given.maybe("--now")); });
     if (!books) {
         return tl::unexpected(books.error());
     }
-    return Answer{given.has("--json") ? asJson(*books) : joined(asLines(*books, *now, readerOf(*shop)))};
+    return Answer{given.has("--json") ? asJson(*books) : joined(asLines(*books, readerOf(*shop)))};
 }
 
 } // namespace rw::cli
