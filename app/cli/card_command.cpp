@@ -3,7 +3,7 @@
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
 #include "core/exchange/json_text.h"
-#include "ui/documents/job_card.h"
+#include "ui/documents/slip.h"
 #include "ui/text/format.h"
 
 #include <charconv>
@@ -21,14 +21,35 @@ Result<std::int64_t> jobNumber(const std::string& text) {
     return number;
 }
 
-Result<ui::CardPaper> paperCalled(const std::optional<std::string>& text) {
-    if (!text || *text == "A4") {
-        return ui::CardPaper::A4;
+Result<ui::Slip> slipCalled(const std::optional<std::string>& text) {
+    if (!text) {
+        return ui::Slip::JobCard;
+    }
+    for (const ui::Slip slip : ui::kSlips) {
+        if (ui::slipCode(slip).toStdString() == *text) {
+            return slip;
+        }
+    }
+    return refuse(Code::ImpossibleValue, {{"key", "--slip"}, {"text", *text}, {"expected", "tag, ticket or card"}});
+}
+
+Result<ui::PaperSize> paperCalled(const std::optional<std::string>& text, ui::Slip slip) {
+    if (!text) {
+        return ui::usualPaper(slip);
+    }
+    if (*text == "A4") {
+        return ui::PaperSize::A4;
+    }
+    if (*text == "A6") {
+        return ui::PaperSize::A6;
+    }
+    if (*text == "A7") {
+        return ui::PaperSize::A7Landscape;
     }
     if (*text == "A5") {
-        return ui::CardPaper::A5Landscape;
+        return ui::PaperSize::A5Landscape;
     }
-    return refuse(Code::ImpossibleValue, {{"key", "--paper"}, {"text", *text}, {"expected", "A4 or A5"}});
+    return refuse(Code::ImpossibleValue, {{"key", "--paper"}, {"text", *text}, {"expected", "A4, A5, A6 or A7"}});
 }
 
 Result<std::optional<MachineId>> machineCalled(desk::Transaction& ledger, const std::optional<std::string>& name) {
@@ -43,7 +64,7 @@ Result<std::optional<MachineId>> machineCalled(desk::Transaction& ledger, const 
     return refuse(Code::NotFound, {{"what", "machine"}, {"text", *name}});
 }
 
-Result<desk::JobCard> cardOf(desk::Transaction& ledger, std::int64_t number,
+Result<desk::JobPaper> paperOf(desk::Transaction& ledger, std::int64_t number,
                              const std::optional<std::string>& machineName) {
     const auto job = ledger.jobs().byNumber(number);
     if (!job) {
@@ -53,7 +74,7 @@ Result<desk::JobCard> cardOf(desk::Transaction& ledger, std::int64_t number,
     if (!machine) {
         return tl::unexpected(machine.error());
     }
-    return desk::jobCard(ledger, *job, *machine);
+    return desk::jobPaper(ledger, *job, *machine);
 }
 
 /// A card written over the ledger, or over what SQLite keeps beside it, would be the end of the shop's books.
@@ -77,25 +98,29 @@ Result<Answer> runCard(const Given& given) {
         return refuse(Code::FileUnwritable,
                       {{"file", given.value("--out")}, {"reason", "it is the ledger, which a card must not replace"}});
     }
-    const auto paper = paperCalled(given.maybe("--paper"));
-    if (!paper) {
-        return tl::unexpected(paper.error());
+    const auto slip = slipCalled(given.maybe("--slip"));
+    if (!slip) {
+        return tl::unexpected(slip.error());
+    }
+    const auto size = paperCalled(given.maybe("--paper"), *slip);
+    if (!size) {
+        return tl::unexpected(size.error());
     }
     auto shop = ShopLedger::open(given.value("--ledger"), sql::IfMissing::Refuse);
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto card =
-        shop->read([&](desk::Transaction& ledger) { return cardOf(ledger, *number, given.maybe("--machine")); });
-    if (!card) {
-        return tl::unexpected(card.error());
+    const auto paper =
+        shop->read([&](desk::Transaction& ledger) { return paperOf(ledger, *number, given.maybe("--machine")); });
+    if (!paper) {
+        return tl::unexpected(paper.error());
     }
     const Reader reader = readerOf(*shop);
     ui::JobCardStyle style;
     style.locale = reader.locale;
     style.zone = reader.zone;
     const std::string& path = given.value("--out");
-    if (const auto written = ui::writeJobCardPdf(ui::fromUtf8(path), *card, style, *paper); !written) {
+    if (const auto written = ui::writeSlipPdf(ui::fromUtf8(path), *slip, *paper, *size, style); !written) {
         return tl::unexpected(written.error());
     }
     if (given.has("--json")) {

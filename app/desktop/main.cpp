@@ -8,6 +8,7 @@
 #include "ui/presenter/pause.h"
 #include "ui/presenter/shift.h"
 #include "ui/qtport/ledger_desk_runner.h"
+#include "ui/qtport/station_printer.h"
 #include "ui/shell/main_window.h"
 #include "ui/text/sentences.h"
 #include "ui/widgets/application_look.h"
@@ -86,7 +87,8 @@ int openDesktop(const DesktopOptions& options) {
         return std::move(*ledger);
     });
     ui::Shift shift(clock);
-    ui::MainWindow window(runner, shift, ui::kTypingPause);
+    ui::StationPrinter printer;
+    ui::MainWindow window(runner, shift, {printer}, ui::kTypingPause);
     window.goTo(options.station);
     window.show();
     return QApplication::exec();

@@ -211,6 +211,11 @@ std::vector<Scene> otherScenes() {
              window.showHistory({*window.counter()->person().picked()->customer.id, QStringLiteral("Petra Lindobi")});
              return &window;
          }},
+        {QStringLiteral("papers"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.showPapers();
+             return &window;
+         }},
         {QStringLiteral("guide"), true,
          [](ui::MainWindow& window) -> QWidget* {
              window.openGuide();

@@ -7,6 +7,7 @@
 #include "core/sql/ledger_address.h"
 #include "ui/presenter/shift.h"
 #include "ui/qtport/direct_desk_runner.h"
+#include "ui/qtport/station_printer.h"
 #include "ui/shell/main_window.h"
 #include "ui/text/sentences.h"
 #include "ui/widgets/application_look.h"
@@ -80,7 +81,8 @@ int drawPictures(const QString& folder) {
                     freshLedger(workshop.filePath(QStringLiteral("%1.sqlite").arg(++number)), scene.stocked);
                 ui::DirectDeskRunner runner(*ledger);
                 ui::Shift shift(clock);
-                ui::MainWindow window(runner, shift, std::chrono::milliseconds(0));
+                ui::StationPrinter printer(workshop.filePath(QStringLiteral("papers.ini")), QStringLiteral("Reelwright"));
+                ui::MainWindow window(runner, shift, {printer}, std::chrono::milliseconds(0));
                 window.resize(kWindow);
                 window.show();
                 window.activateWindow();

@@ -173,6 +173,8 @@ void BenchStation::enter() {
 
 void BenchStation::refresh() { m_presenter->refresh(); }
 
+std::optional<JobId> BenchStation::paperJob() const { return m_presenter->selected(); }
+
 void BenchStation::showMachines() {
     const QSignalBlocker quiet(m_machines);
     m_machines->clear();

@@ -36,6 +36,7 @@ public:
     [[nodiscard]] QString guidePage() const override { return QStringLiteral("bench"); }
     void enter() override;
     void refresh() override;
+    [[nodiscard]] std::optional<JobId> paperJob() const override;
 
     [[nodiscard]] BenchPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] QListView* queue() const { return m_queueView; }

@@ -53,6 +53,7 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     connect(m_toBeStrung.get(), &ToBeStrungPresenter::done, this,
             [this](const Job& job) { Q_EMIT said(jobCourseText(job)); });
     connect(m_intake.get(), &IntakePresenter::logged, this, [this](const LoggedIntake& done) {
+        m_logged = done.job.id;
         Q_EMIT said(loggedText(done.job, fromUtf8(done.customer.name),
                                racketName(done.racket.frame.name, done.racket.racket.mark), m_shift.now(),
                                m_shift.zone()));
@@ -130,6 +131,17 @@ std::optional<CustomerId> CounterStation::pickedPerson() const {
     return person ? person->customer.id : std::nullopt;
 }
 
+const desk::JobLine* CounterStation::chosenLine() const {
+    return m_pages->currentIndex() == Rack         ? m_rackSheet->chosen()
+           : m_pages->currentIndex() == ToBeStrung ? m_toBeStrungSheet->chosen()
+                                                   : nullptr;
+}
+
+std::optional<JobId> CounterStation::paperJob() const {
+    const auto* chosen = chosenLine();
+    return chosen != nullptr ? std::optional(chosen->id) : m_logged;
+}
+
 void CounterStation::showIntake() {
     showPage(Intake);
     m_intakeSheet->enter();
@@ -138,9 +150,7 @@ void CounterStation::showIntake() {
 void CounterStation::wantHistory(bool ofRacket) {
     const auto& person = m_person->picked();
     const auto& racket = m_racket->picked();
-    const auto* chosen = m_pages->currentIndex() == Rack         ? m_rackSheet->chosen()
-                         : m_pages->currentIndex() == ToBeStrung ? m_toBeStrungSheet->chosen()
-                                                                 : nullptr;
+    const auto* chosen = chosenLine();
     if (ofRacket && chosen != nullptr) {
         Q_EMIT historyWanted({chosen->id, racketName(chosen->frame, chosen->mark)});
     } else if (ofRacket && racket) {

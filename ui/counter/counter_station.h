@@ -35,6 +35,7 @@ public:
     [[nodiscard]] QString guidePage() const override { return QStringLiteral("counter"); }
     void enter() override;
     void refresh() override;
+    [[nodiscard]] std::optional<JobId> paperJob() const override; ///< chosen in a list, else logged last
 
     [[nodiscard]] IntakeSheet* intake() const { return m_intakeSheet; }
     [[nodiscard]] RackSheet* rack() const { return m_rackSheet; }
@@ -57,6 +58,7 @@ private:
     void makeKeys();
     void wantHistory(bool ofRacket);
     [[nodiscard]] std::optional<CustomerId> pickedPerson() const;
+    [[nodiscard]] const desk::JobLine* chosenLine() const; ///< in the list that is shown
 
     Shift& m_shift;
     std::unique_ptr<PersonPresenter> m_person;
@@ -65,6 +67,7 @@ private:
     std::unique_ptr<RackPresenter> m_rack;
     std::unique_ptr<ToBeStrungPresenter> m_toBeStrung;
     QStackedWidget* m_pages;
+    std::optional<JobId> m_logged; ///< here, last
     QList<QAction*> m_intakeKeys; ///< that mean nothing on another page
     IntakeSheet* m_intakeSheet;
     RackSheet* m_rackSheet;

@@ -28,10 +28,9 @@ constexpr double kCaution = 2.9;
 } // namespace
 
 CardPainter::CardPainter(QPainter& painter, const CardWords& words, const length::CutPlan& plan, const Palette& palette)
-    : m_painter(painter)
+    : PaperPen(painter, palette)
     , m_words(words)
-    , m_plan(plan)
-    , m_palette(palette) {}
+    , m_plan(plan) {}
 
 QSizeF CardPainter::sheetFor(const QSizeF& area) {
     if (area.width() > 1.15 * area.height()) {
@@ -59,65 +58,18 @@ void CardPainter::paint(const QSizeF& sheet) {
     drawing({0, y + 2, sheet.width() - wordsWidth - kGap, footTop - y - 4});
 }
 
-double CardPainter::line(const QRectF& box, const QString& text, double height, const QColor& color, bool bold,
-                         Qt::Alignment alignment) {
-    const PaperText style{height, bold};
-    const QString shown = style.elided(text, box.width());
-    m_painter.setPen(color);
-    style.draw(m_painter, box, alignment, shown);
-    return style.width(shown);
-}
-
-double CardPainter::fitted(const QRectF& box, const QString& text, double height, const QColor& color, bool bold,
-                           Qt::Alignment alignment) {
-    const double width = PaperText{height, bold}.width(text);
-    const double shrunk = width > box.width() ? height * box.width() / width : height;
-    m_painter.setPen(color);
-    PaperText{shrunk, bold}.draw(m_painter, box, alignment, text);
-    return std::min(width, box.width());
-}
-
-void CardPainter::rule(double left, double right, double y) {
-    m_painter.setPen(QPen(m_palette.rule, 0.35));
-    m_painter.drawLine(QPointF(left, y), QPointF(right, y));
-}
-
-void CardPainter::checkBox(const QRectF& box, bool done) {
-    m_painter.setPen(QPen(m_palette.ink, 0.6, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-    m_painter.setBrush(Qt::NoBrush);
-    m_painter.drawRect(box);
-    if (done) {
-        m_painter.setPen(QPen(m_palette.ink, 1.1, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-        const QPointF knee(box.left() + box.width() * 0.42, box.bottom() - box.height() * 0.2);
-        m_painter.drawLine(QPointF(box.left() + box.width() * 0.18, box.center().y()), knee);
-        m_painter.drawLine(knee, QPointF(box.right() - box.width() * 0.12, box.top() + box.height() * 0.18));
-    }
-}
-
-void CardPainter::warningMark(const QRectF& box) {
-    m_painter.setPen(Qt::NoPen);
-    m_painter.setBrush(m_palette.accent);
-    const QPointF corners[] = {{box.center().x(), box.top()}, box.bottomRight(), box.bottomLeft()};
-    m_painter.drawPolygon(corners, 3);
-    m_painter.setBrush(Qt::NoBrush);
-    m_painter.setPen(m_palette.onAccent);
-    PaperText{box.height() * 0.72, true}.draw(m_painter, box.adjusted(0, box.height() * 0.14, 0, 0), Qt::AlignCenter,
-                                              QStringLiteral("!"));
-}
-
 double CardPainter::heading(const QRectF& column) {
     const double promiseWidth = m_words.promise.isEmpty() ? 0 : 58;
-    const double numberWidth = fitted({column.left(), column.top(), 46, 15}, m_words.number, 14, m_palette.ink);
-    line({column.left(), column.top() + 14.5, 46, 6}, m_words.state, kSmall, m_palette.softInk);
+    const double numberWidth = fitted({column.left(), column.top(), 46, 15}, m_words.number, 14, palette().ink);
+    line({column.left(), column.top() + 14.5, 46, 6}, m_words.state, kSmall, palette().softInk);
     const double left = column.left() + std::max(numberWidth, 34.0) + 8;
     const double width = column.right() - promiseWidth - left - (promiseWidth > 0 ? kGap : 0);
-    line({left, column.top() + 0.5, width, 10}, m_words.customer, 7.6, m_palette.ink, true);
-    line({left, column.top() + 10.5, width, 9}, m_words.racket, 6.2, m_palette.ink);
+    line({left, column.top() + 0.5, width, 10}, m_words.customer, 7.6, palette().ink, true);
+    line({left, column.top() + 10.5, width, 9}, m_words.racket, 6.2, palette().ink);
     if (promiseWidth > 0) {
         const QRectF box(column.right() - promiseWidth, column.top(), promiseWidth, 10);
-        const Qt::Alignment right = Qt::AlignRight | Qt::AlignVCenter;
-        fitted(box.adjusted(0, 0.5, 0, 0), m_words.promise, 6.4, m_palette.ink, true, right);
-        line(box.translated(0, 9), Card::tr("promised"), kSmall, m_palette.softInk, false, right);
+        fitted(box.adjusted(0, 0.5, 0, 0), m_words.promise, 6.4, palette().ink, true, kRight);
+        line(box.translated(0, 9), Card::tr("promised"), kSmall, palette().softInk, false, kRight);
     }
     rule(column.left(), column.right(), column.bottom() - 0.5);
     return column.bottom();
@@ -128,13 +80,13 @@ double CardPainter::pulls(const QRectF& column) {
     const bool dialed = !m_words.machine.isEmpty();
     double x = column.left();
     for (const CardWords::Pull& pull : m_words.pulls) {
-        line({x, column.top() + 2, half, 7}, pull.name, 6, m_palette.softInk);
+        line({x, column.top() + 2, half, 7}, pull.name, 6, palette().softInk);
         const double unitWidth = PaperText{11, false}.width(pull.unit) + 2;
-        const double number = fitted({x, column.top() + 8.5, half - unitWidth, 24}, pull.number, kPull, m_palette.ink);
-        line({x + number + 2, column.top() + 18.5, unitWidth + 2, 12}, pull.unit, 11, m_palette.ink);
+        const double number = fitted({x, column.top() + 8.5, half - unitWidth, 24}, pull.number, kPull, palette().ink);
+        line({x + number + 2, column.top() + 18.5, unitWidth + 2, 12}, pull.unit, 11, palette().ink);
         if (dialed) {
-            fitted({x, column.top() + 34, half, 8}, Card::tr("dial %1").arg(pull.dial), 6.6, m_palette.ink);
-            fitted({x, column.top() + 41.5, half, 5}, pull.detail, 3.3, m_palette.softInk, false);
+            fitted({x, column.top() + 34, half, 8}, Card::tr("dial %1").arg(pull.dial), 6.6, palette().ink);
+            fitted({x, column.top() + 41.5, half, 5}, pull.detail, 3.3, palette().softInk, false);
         }
         x += half + kGap;
     }
@@ -149,10 +101,10 @@ double CardPainter::pulls(const QRectF& column) {
             warningMark({left, y + 0.4, 4.6, 4.2});
             left +=
                 6 +
-                line({left + 6, y, column.right() - left - 6, 5.4}, m_words.aboveMarked, 4.6, m_palette.accent, true) +
+                line({left + 6, y, column.right() - left - 6, 5.4}, m_words.aboveMarked, 4.6, palette().accent, true) +
                 4;
         }
-        line({left, y, column.right() - left, 5.4}, where, kSmall, m_palette.softInk);
+        line({left, y, column.right() - left, 5.4}, where, kSmall, palette().softInk);
         y += 6.5;
     }
     rule(column.left(), column.right(), y + 0.5);
@@ -169,16 +121,16 @@ double CardPainter::cuts(const QRectF& column, double top) {
 
 double CardPainter::cut(const CardWords::Cut& cut, const QRectF& column, double top) {
     checkBox({column.left() + 0.5, top + 4.6, 6, 6}, cut.done);
-    const double number = fitted({column.left() + 9.5, top + 1, 44, 13.5}, cut.length, kCut, m_palette.ink);
+    const double number = fitted({column.left() + 9.5, top + 1, 44, 13.5}, cut.length, kCut, palette().ink);
     const double left = column.left() + 9.5 + std::max(number, 36.0) + 5;
     const double width = column.right() - left;
-    const double piece = line({left, top + 1.2, width, 7}, cut.piece, 5.2, m_palette.ink, true);
+    const double piece = line({left, top + 1.2, width, 7}, cut.piece, 5.2, palette().ink, true);
     const PaperText small{kSmall};
     double y = top + 8.4;
     if (small.width(cut.string) <= width - piece - 3) {
-        line({left + piece + 3, top + 1.2, width - piece - 3, 7}, cut.string, kSmall, m_palette.ink);
+        line({left + piece + 3, top + 1.2, width - piece - 3, 7}, cut.string, kSmall, palette().ink);
     } else {
-        line({left, y, width, small.lineStep()}, cut.string, kSmall, m_palette.ink);
+        line({left, y, width, small.lineStep()}, cut.string, kSmall, palette().ink);
         y += small.lineStep();
     }
     const double indent = cut.careful ? 6 : 0;
@@ -188,11 +140,11 @@ double CardPainter::cut(const CardWords::Cut& cut, const QRectF& column, double 
     const PaperText source{kSmall, cut.careful};
     for (const QString& shown : source.wrapped(cut.source, width - indent, 2)) {
         line({left + indent, y, width - indent, source.lineStep()}, shown, kSmall,
-             cut.careful ? m_palette.accent : m_palette.ink, cut.careful);
+             cut.careful ? palette().accent : palette().ink, cut.careful);
         y += source.lineStep();
     }
     if (!cut.lost.isEmpty()) {
-        line({left, y, width, 5}, cut.lost, 3.8, m_palette.softInk);
+        line({left, y, width, 5}, cut.lost, 3.8, palette().softInk);
         y += 5;
     }
     return std::max(y, top + 14) + 1;
@@ -202,19 +154,19 @@ double CardPainter::shortSide(const QRectF& column, double top) {
     if (m_words.shortSide.isEmpty()) {
         return top;
     }
-    line({column.left(), top + 1.5, 36, 6}, Card::tr("short side"), 5, m_palette.softInk);
-    const double side = fitted({column.left(), top + 6.5, 42, 11}, m_words.shortSide, 9.5, m_palette.accent);
+    line({column.left(), top + 1.5, 36, 6}, Card::tr("short side"), 5, palette().softInk);
+    const double side = fitted({column.left(), top + 6.5, 42, 11}, m_words.shortSide, 9.5, palette().accent);
     const double left = column.left() + std::max(side, 36.0) + 5;
     const double width = column.right() - left;
-    line({left, top + 1.2, width, 7}, m_words.shortSideLength, 5.2, m_palette.ink, true);
-    const double mark = line({left, top + 8.2, width, 6.5}, m_words.shortSideMark, 5.2, m_palette.ink, true);
+    line({left, top + 1.2, width, 7}, m_words.shortSideLength, 5.2, palette().ink, true);
+    const double mark = line({left, top + 8.2, width, 6.5}, m_words.shortSideMark, 5.2, palette().ink, true);
     double x = left + mark + 4;
     if (m_words.shortSideWarns && column.right() - x > 12) {
         warningMark({x, top + 9.2, 4.6, 4.2});
         x += 6;
     }
     line({x, top + 8.2, std::max(0.0, column.right() - x), 6.5}, m_words.shortSideFrom, kSmall,
-         m_words.shortSideWarns ? m_palette.accent : m_palette.softInk);
+         m_words.shortSideWarns ? palette().accent : palette().softInk);
     rule(column.left(), column.right(), top + 18);
     return top + 18.5;
 }
@@ -251,7 +203,7 @@ void CardPainter::words(const QRectF& column) {
         }
         for (const auto& [box, text] : lines) {
             if (box.bottom() <= column.bottom()) {
-                line(box, text.first, text.second->height * size, m_palette.ink, text.second->bold);
+                line(box, text.first, text.second->height * size, palette().ink, text.second->bold);
             }
         }
         return;
@@ -275,7 +227,7 @@ void CardPainter::foot(const QRectF& area) {
     const PaperText style{kCaution};
     double y = area.top() + 1.6;
     for (const QString& shown : style.wrapped(m_words.cautions.join(QLatin1Char(' ')), area.width(), 6)) {
-        line({area.left(), y, area.width(), style.lineStep()}, shown, kCaution, m_palette.softInk);
+        line({area.left(), y, area.width(), style.lineStep()}, shown, kCaution, palette().softInk);
         y += style.lineStep();
     }
 }
@@ -284,7 +236,7 @@ void CardPainter::drawing(const QRectF& area) {
     if (area.height() < 20 || area.width() < 20) {
         return;
     }
-    drawHead(m_painter, area, m_plan, {HeadDetail::Card, m_palette});
+    drawHead(painter(), area, m_plan, {HeadDetail::Card, palette()});
 }
 
 } // namespace rw::ui

@@ -3,18 +3,16 @@
 
 #include "core/length/cut_plan.h"
 #include "ui/documents/card_words.h"
-#include "ui/drawing/palette.h"
+#include "ui/documents/paper_pen.h"
 
 #include <QRectF>
 #include <QSizeF>
-
-class QPainter;
 
 namespace rw::ui {
 
 /// Puts the words of a card and the drawing of the head on a sheet. Works in millimetres of a sheet that is 186 wide
 /// (tall sheets) or 150 high (wide ones); the caller's painter is already scaled to that.
-class CardPainter {
+class CardPainter : private PaperPen {
 public:
     CardPainter(QPainter& painter, const CardWords& words, const length::CutPlan& plan, const Palette& palette);
 
@@ -34,21 +32,10 @@ private:
     void foot(const QRectF& area);
     void drawing(const QRectF& area);
 
-    void rule(double left, double right, double y);
-    void checkBox(const QRectF& box, bool done);
-    void warningMark(const QRectF& box);
-    /// One line, elided to the box; gives back how wide it came out.
-    double line(const QRectF& box, const QString& text, double height, const QColor& color, bool bold = false,
-                Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignVCenter);
-    /// One line as high as asked or as much lower as its width needs: for what must never be cut off.
-    double fitted(const QRectF& box, const QString& text, double height, const QColor& color, bool bold = true,
-                  Qt::Alignment alignment = Qt::AlignLeft | Qt::AlignVCenter);
     double cut(const CardWords::Cut& cut, const QRectF& column, double top);
 
-    QPainter& m_painter;
     const CardWords& m_words;
     const length::CutPlan& m_plan;
-    const Palette& m_palette;
 };
 
 } // namespace rw::ui

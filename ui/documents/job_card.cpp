@@ -3,13 +3,10 @@
 
 #include "ui/documents/card_painter.h"
 #include "ui/documents/card_words.h"
-#include "ui/documents/whole_file.h"
+#include "ui/documents/pdf_page.h"
 
-#include <QBuffer>
 #include <QCoreApplication>
-#include <QPageLayout>
 #include <QPainter>
-#include <QPdfWriter>
 
 namespace rw::ui {
 
@@ -35,26 +32,9 @@ void paintJobCard(QPainter& painter, const QRectF& area, const desk::JobCard& ca
 }
 
 Result<void> writeJobCardPdf(const QString& path, const desk::JobCard& card, const JobCardStyle& style,
-                             CardPaper paper) {
-    // The writer of PDFs says nothing of a disk that is full: it writes to memory, and the file is written whole.
-    QBuffer page;
-    page.open(QIODevice::WriteOnly);
-    {
-        QPdfWriter writer(&page);
-        writer.setResolution(600);
-        writer.setTitle(Card::tr("Job %1").arg(QString::number(card.job.number)));
-        writer.setCreator(QStringLiteral("Reelwright"));
-        const bool a4 = paper == CardPaper::A4;
-        const double margin = a4 ? 12 : 8;
-        writer.setPageLayout(QPageLayout(QPageSize(a4 ? QPageSize::A4 : QPageSize::A5),
-                                         a4 ? QPageLayout::Portrait : QPageLayout::Landscape,
-                                         QMarginsF(margin, margin, margin, margin), QPageLayout::Millimeter));
-        QPainter painter;
-        painter.begin(&writer); // into memory: nothing can be in its way
-        paintJobCard(painter, QRectF(0, 0, writer.width(), writer.height()), card, style);
-        painter.end();
-    }
-    return writeWholeFile(path, page.data());
+                             PaperSize size) {
+    return writePdfPage(path, Card::tr("Job %1").arg(QString::number(card.job.number)), size,
+                        [&](QPainter& painter, const QRectF& area) { paintJobCard(painter, area, card, style); });
 }
 
 } // namespace rw::ui

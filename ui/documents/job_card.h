@@ -3,6 +3,7 @@
 
 #include "core/base/result.h"
 #include "core/desk/bench.h"
+#include "ui/documents/paper_size.h"
 #include "ui/drawing/palette.h"
 
 #include <QLocale>
@@ -25,10 +26,8 @@ struct JobCardStyle {
 /// drawing under the numbers, wide ones put it beside them. All sizes follow the area. Paints no background.
 void paintJobCard(QPainter& painter, const QRectF& area, const desk::JobCard& card, const JobCardStyle& style = {});
 
-enum class CardPaper { A4, A5Landscape };
-
-/// One page, fonts embedded, written by writeWholeFile.
+/// One page, as writePdfPage writes it.
 [[nodiscard]] Result<void> writeJobCardPdf(const QString& path, const desk::JobCard& card,
-                                           const JobCardStyle& style = {}, CardPaper paper = CardPaper::A4);
+                                           const JobCardStyle& style = {}, PaperSize size = PaperSize::A4);
 
 } // namespace rw::ui

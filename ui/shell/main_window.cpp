@@ -4,13 +4,17 @@
 #include "ui/bench/bench_station.h"
 #include "ui/counter/counter_station.h"
 #include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/paper_presenter.h"
 #include "ui/presenter/shell_presenter.h"
 #include "ui/shell/first_day_sheet.h"
 #include "ui/shell/guide_window.h"
 #include "ui/shell/history_sheet.h"
+#include "ui/shell/paper_sheet.h"
 #include "ui/shell/station_band.h"
 #include "ui/stockroom/stockroom_station.h"
 #include "ui/text/bench_words.h"
+#include "ui/text/paper_words.h"
+#include "ui/text/sentences.h"
 #include "ui/widgets/look.h"
 
 #include <QCloseEvent>
@@ -20,10 +24,12 @@
 
 namespace rw::ui {
 
-MainWindow::MainWindow(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent)
+MainWindow::MainWindow(DeskRunner& runner, Shift& shift, const Outside& outside, std::chrono::milliseconds pause,
+                       QWidget* parent)
     : QMainWindow(parent)
     , m_shift(shift)
     , m_shell(std::make_unique<ShellPresenter>(runner, shift))
+    , m_paper(std::make_unique<PaperPresenter>(runner, shift, outside.printer))
     , m_band(new StationBand(shift, this))
     , m_message(new QLabel(this))
     , m_pages(new QStackedWidget(this))
@@ -32,6 +38,7 @@ MainWindow::MainWindow(DeskRunner& runner, Shift& shift, std::chrono::millisecon
     , m_bench(new BenchStation(runner, shift, m_pages))
     , m_stockroom(new StockroomStation(runner, shift, m_pages))
     , m_history(new HistorySheet(runner, shift, m_pages))
+    , m_papers(new PaperSheet(outside.printer, m_pages))
     , m_firstDay(new FirstDaySheet(*m_shell, shift, m_pages))
     , m_guide(new GuideWindow(this))
     , m_stations{m_counter, m_bench, m_stockroom} {
@@ -85,6 +92,7 @@ void MainWindow::build() {
         m_pages->addWidget(station);
     }
     m_pages->addWidget(m_history);
+    m_pages->addWidget(m_papers);
     m_pages->addWidget(m_firstDay);
     // Until the ledger has said what shop this is, there is nothing to work with.
     m_pages->hide();
@@ -114,6 +122,7 @@ void MainWindow::makeMenus() {
         auto* menu = menuBar()->addMenu(station->menuName());
         menu->addActions(station->keys());
     }
+    makePaperMenu();
     auto* help = menuBar()->addMenu(tr("&Guide"));
     auto* guide = help->addAction(tr("The guide to this &station"));
     guide->setShortcut(QKeySequence(Qt::Key_F1));
@@ -122,6 +131,21 @@ void MainWindow::makeMenus() {
             [this] { m_guide->open(QStringLiteral("index")); });
     connect(help->addAction(tr("&Cautions")), &QAction::triggered, this,
             [this] { m_guide->open(QStringLiteral("cautions")); });
+}
+
+void MainWindow::makePaperMenu() {
+    auto* papers = menuBar()->addMenu(tr("&Papers"));
+    const auto add = [&](const QString& words, const QKeySequence& key, auto act) {
+        auto* action = papers->addAction(words);
+        action->setShortcut(key);
+        connect(action, &QAction::triggered, this, act);
+    };
+    add(tr("Tag &and ticket"), QKeySequence(Qt::CTRL | Qt::Key_T), [this] { print({Slip::Tag, Slip::Ticket}); });
+    add(tr("The &job card"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] { print({Slip::JobCard}); });
+    add(tr("The &tag alone"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T), [this] { print({Slip::Tag}); });
+    add(tr("The t&icket alone"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I), [this] { print({Slip::Ticket}); });
+    papers->addSeparator();
+    add(tr("&Printers and paper"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), [this] { showPapers(); });
 }
 
 void MainWindow::connectStations() {
@@ -141,7 +165,10 @@ void MainWindow::connectStations() {
     }
     connect(m_counter, &CounterStation::historyWanted, this, &MainWindow::showHistory);
     connect(m_bench, &BenchStation::historyWanted, this, &MainWindow::showHistory);
-    connect(m_history, &HistorySheet::left, this, &MainWindow::leaveHistory);
+    connect(m_history, &HistorySheet::left, this, &MainWindow::leaveSheet);
+    connect(m_papers, &PaperSheet::left, this, &MainWindow::leaveSheet);
+    connect(m_paper.get(), &PaperPresenter::printed, this, &MainWindow::say);
+    connect(m_paper.get(), &PaperPresenter::refused, this, [this](const Refusal& why) { say(sentenceFor(why)); });
     connect(m_band, &StationBand::chosen, this, [this](int station) { goTo(station); });
     connect(m_band, &StationBand::left, this, [this] {
         if (auto* station = currentStation()) {
@@ -197,7 +224,25 @@ void MainWindow::showHistory(const HistoryOf& of) {
     showKeys();
 }
 
-void MainWindow::leaveHistory() { goTo(m_cameFrom); }
+void MainWindow::leaveSheet() { goTo(m_cameFrom); }
+
+void MainWindow::print(const std::vector<Slip>& slips) {
+    const auto* station = currentStation();
+    const auto job = station != nullptr ? station->paperJob() : std::nullopt;
+    if (job) {
+        m_paper->print(slips, *job);
+    } else {
+        say(noPaperText());
+    }
+}
+
+void MainWindow::showPapers() {
+    if (m_opened) {
+        m_pages->setCurrentWidget(m_papers);
+        m_papers->enter();
+        showKeys();
+    }
+}
 
 void MainWindow::openGuide() {
     const auto* station = currentStation();
@@ -249,7 +294,7 @@ void MainWindow::showKeys() {
                 keys << key + QLatin1Char(' ') + words.toLower();
             }
         }
-    } else if (m_pages->currentWidget() == m_history) {
+    } else if (m_pages->currentWidget() == m_history || m_pages->currentWidget() == m_papers) {
         keys << tr("Esc back");
     }
     keys << tr("F1 guide");

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/documents/slip.h"
 #include "ui/port/desk_runner.h"
+#include "ui/port/outside.h"
 #include "ui/presenter/history_presenter.h"
 
 #include <QLabel>
@@ -19,6 +21,8 @@ class CounterStation;
 class FirstDaySheet;
 class GuideWindow;
 class HistorySheet;
+class PaperPresenter;
+class PaperSheet;
 class ShellPresenter;
 class Shift;
 class Station;
@@ -32,18 +36,22 @@ class MainWindow final : public QMainWindow {
 
 public:
     /// `pause`: how long typing rests before the ledger is asked.
-    MainWindow(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent = nullptr);
+    MainWindow(DeskRunner& runner, Shift& shift, const Outside& outside, std::chrono::milliseconds pause,
+               QWidget* parent = nullptr);
     ~MainWindow() override;
 
     void goTo(int station);              ///< 0 counter, 1 bench, 2 stockroom
     void goTo(const QString& guidePage); ///< "bench"; an unknown name changes nothing
     void showHistory(const HistoryOf& of);
     void openGuide();
+    void print(const std::vector<Slip>& slips); ///< of the job that the station in view names
+    void showPapers();                          ///< which printer serves what
 
     [[nodiscard]] CounterStation* counter() const { return m_counter; }
     [[nodiscard]] BenchStation* bench() const { return m_bench; }
     [[nodiscard]] StockroomStation* stockroom() const { return m_stockroom; }
     [[nodiscard]] HistorySheet* history() const { return m_history; }
+    [[nodiscard]] PaperSheet* papers() const { return m_papers; }
     [[nodiscard]] FirstDaySheet* firstDay() const { return m_firstDay; }
     [[nodiscard]] GuideWindow* guide() const { return m_guide; }
     [[nodiscard]] StationBand* band() const { return m_band; }
@@ -56,6 +64,7 @@ protected:
 private:
     void build();
     void makeMenus();
+    void makePaperMenu();
     void connectStations();
     void shopKnown();
     void open(); ///< the stations, once
@@ -63,11 +72,12 @@ private:
     void say(const QString& words);
     void showMessage();
     void showKeys();
-    void leaveHistory();
+    void leaveSheet(); ///< from history or the papers back to the station
     [[nodiscard]] Station* currentStation() const;
 
     Shift& m_shift;
     std::unique_ptr<ShellPresenter> m_shell;
+    std::unique_ptr<PaperPresenter> m_paper;
     StationBand* m_band;
     QLabel* m_message;
     QStackedWidget* m_pages;
@@ -76,11 +86,12 @@ private:
     BenchStation* m_bench;
     StockroomStation* m_stockroom;
     HistorySheet* m_history;
+    PaperSheet* m_papers;
     FirstDaySheet* m_firstDay;
     GuideWindow* m_guide;
     QList<Station*> m_stations;
     QString m_said;
-    int m_cameFrom = 0; ///< the station that history goes back to
+    int m_cameFrom = 0; ///< the station that history and the papers go back to
     bool m_opened = false;
     bool m_closing = false;
 };

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/id.h"
+
 #include <QAction>
 #include <QKeySequence>
 #include <QList>
@@ -8,6 +10,7 @@
 #include <QWidget>
 
 #include <functional>
+#include <optional>
 
 namespace rw::ui {
 
@@ -25,6 +28,9 @@ public:
     virtual void enter() = 0;
     /// Somebody else wrote: what is shown may be old. Nothing that was typed changes.
     virtual void refresh() = 0;
+
+    /// The job whose papers are printed from here: the one that is looked at or was just logged.
+    [[nodiscard]] virtual std::optional<JobId> paperJob() const { return std::nullopt; }
 
     [[nodiscard]] const QList<QAction*>& keys() const { return m_keys; }
 

@@ -4,6 +4,7 @@
 #include "core/desk/unit_of_work.h"
 #include "tests/ui/support/keyboard.h"
 #include "tests/ui/support/known_warnings.h"
+#include "tests/ui/support/paper_tray.h"
 #include "ui/presenter/shift.h"
 #include "ui/qtport/ledger_desk_runner.h"
 #include "ui/shell/main_window.h"
@@ -51,6 +52,7 @@ protected:
     std::unique_ptr<desk::Ledger> m_ledger;
     std::unique_ptr<LedgerDeskRunner> m_runner;
     std::unique_ptr<Shift> m_shift;
+    PaperTray m_tray;
     std::unique_ptr<MainWindow> m_window;
 };
 

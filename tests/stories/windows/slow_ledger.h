@@ -6,6 +6,7 @@
 #include "core/sql/ledger_address.h"
 #include "tests/stories/windows/at_the_window.h"
 #include "tests/ui/support/held_desk_runner.h"
+#include "tests/ui/support/paper_tray.h"
 
 #include <QLabel>
 
@@ -22,7 +23,7 @@ protected:
                     }).has_value());
     }
     void openWindow() {
-        window = std::make_unique<MainWindow>(runner, shift, std::chrono::milliseconds(0));
+        window = std::make_unique<MainWindow>(runner, shift, Outside{tray}, std::chrono::milliseconds(0));
         window->show();
         window->activateWindow();
         EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
@@ -40,6 +41,7 @@ protected:
     std::unique_ptr<desk::Ledger> ledger;
     HeldDeskRunner runner{*ledger};
     Shift shift{clock};
+    PaperTray tray;
     std::unique_ptr<MainWindow> window;
 };
 

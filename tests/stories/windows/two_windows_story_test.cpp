@@ -21,7 +21,7 @@ struct OpenWindow {
         : runner([address] { return std::move(*sql::openLedger(*sql::LedgerAddress::parse(address))); })
         , shift(clock) {
         QObject::connect(&shift, &Shift::ledgerChanged, [this] { ++changes; });
-        window = std::make_unique<MainWindow>(runner, shift, std::chrono::milliseconds(0));
+        window = std::make_unique<MainWindow>(runner, shift, Outside{tray}, std::chrono::milliseconds(0));
         window->show();
         EXPECT_TRUE(becomes([&] { return shift.hasShop(); }));
         bench().refresh();
@@ -38,6 +38,7 @@ struct OpenWindow {
 
     LedgerDeskRunner runner;
     Shift shift;
+    PaperTray tray;
     std::unique_ptr<MainWindow> window;
     int changes = 0;
 };

@@ -38,7 +38,7 @@ desk::JobCard crowded() {
     return card;
 }
 
-QByteArray written(const desk::JobCard& card, CardPaper paper = CardPaper::A4) {
+QByteArray written(const desk::JobCard& card, PaperSize paper = PaperSize::A4) {
     const NoWarnings quiet;
     const QTemporaryDir folder;
     const QString path = folder.filePath(QStringLiteral("card.pdf"));
@@ -53,7 +53,7 @@ qsizetype count(const QByteArray& pdf, const char* pattern) {
 }
 
 TEST(JobCardPdf, IsOnePageWithItsFonts) {
-    for (const CardPaper paper : {CardPaper::A4, CardPaper::A5Landscape}) {
+    for (const PaperSize paper : {PaperSize::A4, PaperSize::A5Landscape}) {
         for (const desk::JobCard& card : {samples::petra(), samples::tomas(), crowded()}) {
             const QByteArray pdf = written(card, paper);
             EXPECT_TRUE(pdf.startsWith("%PDF-"));
@@ -73,8 +73,8 @@ TEST(JobCardPdf, IsOnTheRightPaper) {
     };
     EXPECT_NEAR(box(written(samples::petra())).width(), 210, 0.5);
     EXPECT_NEAR(box(written(samples::petra())).height(), 297, 0.5);
-    EXPECT_NEAR(box(written(samples::petra(), CardPaper::A5Landscape)).width(), 210, 0.5);
-    EXPECT_NEAR(box(written(samples::petra(), CardPaper::A5Landscape)).height(), 148, 0.5);
+    EXPECT_NEAR(box(written(samples::petra(), PaperSize::A5Landscape)).width(), 210, 0.5);
+    EXPECT_NEAR(box(written(samples::petra(), PaperSize::A5Landscape)).height(), 148, 0.5);
 }
 
 TEST(JobCardPdf, RefusesWhereItCannotWriteAndKeepsWhatWasThere) {

@@ -1,0 +1,96 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "ui/documents/slip.h"
+
+#include "tests/ui/canvas.h"
+#include "tests/ui/no_warnings.h"
+#include "tests/ui/sample_cards.h"
+
+#include <QFile>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+namespace rw::ui {
+namespace {
+
+Money pounds(std::int64_t pence) { return Money::fromMinor(pence, Currency::pounds()); }
+
+desk::JobPaper crowded() {
+    desk::JobCard card = samples::tomas();
+    card.customer.name = std::string(10000, 'W');
+    card.racket.mark = "🎾🎾🎾";
+    for (desk::CardPiece& piece : card.pieces) {
+        piece.article.name = std::string(200, 'K');
+    }
+    for (int i = 0; i < 60; ++i) {
+        card.job.note += "אוריאל תם wrote once more ";
+        card.job.charges.push_back({.kind = ChargeKind::Extra,
+                                    .article = {},
+                                    .label = "grommet strip, the long one " + std::to_string(i),
+                                    .amount = pounds(123456)});
+    }
+    card.job.number = 99'999'999'999;
+    card.job.total = pounds(99'999'999'999);
+    return {std::move(card), std::string(300, 'H'), pounds(1)};
+}
+
+desk::JobPaper plain() { return {samples::petra(), "Harbour Lane Strings", pounds(0)}; }
+
+TEST(SlipPainting, KeepsToItsPaper) {
+    const NoWarnings quiet;
+    for (const PaperSize size : kPaperSizes) {
+        const QSizeF page = printableMillimetres(size);
+        const QRect area(30, 30, static_cast<int>(page.width() * 3), static_cast<int>(page.height() * 3));
+        for (const Slip slip : {Slip::Tag, Slip::Ticket}) {
+            for (const desk::JobPaper& paper : {plain(), crowded()}) {
+                Canvas canvas(area.width() + 60, area.height() + 60, Palette::print());
+                canvas.draw([&](QPainter& painter) { paintSlip(painter, area, size, slip, paper); });
+                const int inside = canvas.inked(area);
+                EXPECT_EQ(canvas.inked(canvas.all()), inside);
+                EXPECT_GT(inside, 1000);
+            }
+        }
+    }
+}
+
+TEST(SlipPainting, ATagOnALargeSheetStaysATag) {
+    // A4 leaves 186 x 273 mm; the tag takes 105 x 74 mm of it (ISO 216, A7), at the top left.
+    const NoWarnings quiet;
+    const QRect sheet(0, 0, 186 * 4, 273 * 4);
+    Canvas canvas(sheet.width(), sheet.height(), Palette::print());
+    canvas.draw([&](QPainter& painter) { paintSlip(painter, sheet, PaperSize::A4, Slip::Tag, plain()); });
+    const int all = canvas.inked(sheet);
+    EXPECT_EQ(canvas.inked(QRect(0, 0, 106 * 4, 75 * 4)), all);
+    EXPECT_GT(canvas.inked(QRect(0, 0, 105 * 4, 30 * 4)), all / 3) << "the number takes most of it";
+}
+
+TEST(SlipPdf, IsOnePageOfItsPaper) {
+    const NoWarnings quiet;
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("slip.pdf"));
+    // ISO 216: A7 is 74 x 105 mm, A6 105 x 148 mm; a PDF's unit is 1/72 inch.
+    const auto width = [&](Slip slip) {
+        EXPECT_TRUE(writeSlipPdf(path, slip, plain(), usualPaper(slip)));
+        QFile file(path);
+        EXPECT_TRUE(file.open(QIODevice::ReadOnly));
+        const QString pdf = QString::fromLatin1(file.readAll());
+        EXPECT_EQ(pdf.count(QRegularExpression(QStringLiteral("/Type\\s*/Page\\b(?!s)"))), 1);
+        const auto box = QRegularExpression(QStringLiteral("/MediaBox \\[0 0 ([0-9.]+) ([0-9.]+)\\]")).match(pdf);
+        return box.captured(1).toDouble() * 25.4 / 72;
+    };
+    EXPECT_NEAR(width(Slip::Tag), 105, 0.5);
+    EXPECT_NEAR(width(Slip::Ticket), 105, 0.5);
+    EXPECT_NEAR(width(Slip::JobCard), 210, 0.5);
+}
+
+TEST(PaperSizes, AreKeptByTheirCodes) {
+    for (const PaperSize size : kPaperSizes) {
+        const PaperSize other = size == PaperSize::A4 ? PaperSize::A6 : PaperSize::A4;
+        EXPECT_EQ(paperSizeFromCode(paperSizeCode(size), other), size);
+    }
+    EXPECT_EQ(paperSizeFromCode(QStringLiteral("foolscap"), PaperSize::A6), PaperSize::A6);
+}
+
+} // namespace
+} // namespace rw::ui

@@ -1,0 +1,25 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QPageLayout>
+#include <QSizeF>
+#include <QString>
+
+#include <array>
+
+namespace rw::ui {
+
+/// Sheets of ISO 216 that slips are printed on; the smaller ones lie across where that is what a tag or a card wants.
+enum class PaperSize { A4, A5Landscape, A6, A7Landscape };
+constexpr std::array kPaperSizes = {PaperSize::A4, PaperSize::A5Landscape, PaperSize::A6, PaperSize::A7Landscape};
+
+[[nodiscard]] QString paperSizeWord(PaperSize size); ///< "A4", "A5 across"
+/// What is kept in settings: "a4". paperSizeFromCode gives `otherwise` for anything else.
+[[nodiscard]] QString paperSizeCode(PaperSize size);
+[[nodiscard]] PaperSize paperSizeFromCode(const QString& code, PaperSize otherwise);
+
+/// The page as a printer or a PDF takes it, with margins that every printer can keep.
+[[nodiscard]] QPageLayout pageLayout(PaperSize size);
+[[nodiscard]] QSizeF printableMillimetres(PaperSize size);
+
+} // namespace rw::ui
