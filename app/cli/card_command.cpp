@@ -129,7 +129,8 @@ Result<Answer> runCard(const Given& given) {
         return Answer{json.result()};
     }
     return Answer{
-        joined({QStringLiteral("The card of job %1 is in %2.").arg(*number).arg(printable(ui::fromUtf8(path)))})};
+        joined({QStringLiteral("The %1 of job %2 is in %3.")
+                    .arg(ui::slipWord(*slip), QString::number(*number), printable(ui::fromUtf8(path)))})};
 }
 
 } // namespace rw::cli

@@ -93,6 +93,9 @@ TEST_P(LedgerCommands, ACardIsWritten) {
     QFile file(path);
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));
     EXPECT_TRUE(file.readAll().startsWith("%PDF-"));
+    const Outcome tag = on("card", job + QStringList{path, QStringLiteral("--slip"), QStringLiteral("tag")});
+    EXPECT_EQ(tag.code, 0) << tag.err;
+    EXPECT_THAT(tag.out, HasSubstr("The tag of job 2120 is in"));
     EXPECT_THAT(refused("card", job + QStringList{folder.filePath(QStringLiteral("no/card.pdf"))}),
                 HasSubstr("cannot be written"));
     EXPECT_THAT(refused("card", job + QStringList{path, QStringLiteral("--machine"), QStringLiteral("Bench Z")}),
