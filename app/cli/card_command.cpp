@@ -65,7 +65,7 @@ Result<std::optional<MachineId>> machineCalled(desk::Transaction& ledger, const 
 }
 
 Result<desk::JobPaper> paperOf(desk::Transaction& ledger, std::int64_t number,
-                             const std::optional<std::string>& machineName) {
+                               const std::optional<std::string>& machineName) {
     const auto job = ledger.jobs().byNumber(number);
     if (!job) {
         return refuse(Code::NotFound, {{"what", "job"}, {"text", std::to_string(number)}});
@@ -128,9 +128,8 @@ Result<Answer> runCard(const Given& given) {
         json.beginObject().key("job").whole(*number).key("file").text(path).endObject();
         return Answer{json.result()};
     }
-    return Answer{
-        joined({QStringLiteral("The %1 of job %2 is in %3.")
-                    .arg(ui::slipWord(*slip), QString::number(*number), printable(ui::fromUtf8(path)))})};
+    return Answer{joined({QStringLiteral("The %1 of job %2 is in %3.")
+                              .arg(ui::slipWord(*slip), QString::number(*number), printable(ui::fromUtf8(path)))})};
 }
 
 } // namespace rw::cli

@@ -81,7 +81,8 @@ int drawPictures(const QString& folder) {
                     freshLedger(workshop.filePath(QStringLiteral("%1.sqlite").arg(++number)), scene.stocked);
                 ui::DirectDeskRunner runner(*ledger);
                 ui::Shift shift(clock);
-                ui::StationPrinter printer(workshop.filePath(QStringLiteral("papers.ini")), QStringLiteral("Reelwright"));
+                ui::StationPrinter printer(workshop.filePath(QStringLiteral("papers.ini")),
+                                           QStringLiteral("Reelwright"));
                 ui::MainWindow window(runner, shift, {printer}, std::chrono::milliseconds(0));
                 window.resize(kWindow);
                 window.show();

@@ -1,47 +1,45 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-// A ledger with no room left: the command that met it left nothing behind, and goes through once there is room.
+// The disk fills up at every write of a day, one after the other: the command that met it left nothing behind, the
+// same open ledger goes on reading, and goes on writing once there is room.
+#include "tests/stories/full_disk.h"
 #include "tests/stories/step.h"
 #include "tests/stories/story.h"
 
 #include "core/base/world_error.h"
 
 #include <gtest/gtest.h>
-#include <sqlite3.h>
 
-#include <array>
-#include <cstdint>
-#include <string>
-#include <string_view>
+#include <iostream>
 
 using namespace rw;
 using namespace rw::stories;
 
 namespace {
 
-constexpr int kTimes = 8;
-constexpr std::array<std::string_view, 4> kStruck = {"job_piece", "attempt", "charge", "job_event"};
+using Kind = Step::Kind;
 
-/// How many pages the file may still grow by.
-int pagesLeft = 0;
-
-/// Run by SQLite on every connection that is opened while it is registered: the file may hardly grow any more, which
-/// ends in SQLITE_FULL as on a full disk, and needs no rights of the one who runs the test.
-int fewPagesLeft(sqlite3* database, char**, const sqlite3_api_routines*) {
-    const char* file = sqlite3_db_filename(database, "main");
-    if (file == nullptr || *file == '\0') {
-        return SQLITE_OK; // in memory there is room
-    }
-    std::int64_t pages = 0;
-    const auto readCount = [](void* count, int, char** values, char**) {
-        *static_cast<std::int64_t*>(count) = std::stoll(values[0]);
-        return 0;
+/// From the delivery to the rack: whole and hybrid, with a length that came short.
+std::vector<Step> wholeDay() {
+    return {
+        {.kind = Kind::Receive, .key = "K-1", .what = "K", .length = mm(200'000)},
+        {.kind = Kind::Receive, .key = "L-1", .what = "L", .length = mm(200'000)},
+        {.kind = Kind::Log, .key = "first", .what = "whole"},
+        {.kind = Kind::Log, .key = "second", .what = "hybrid"},
+        {.kind = Kind::Take, .key = "first"},
+        {.kind = Kind::Cut, .key = "first", .length = mm(11'200)},
+        {.kind = Kind::Lose, .key = "first"},
+        {.kind = Kind::Cut, .key = "first", .attempt = 2, .length = mm(11'400)},
+        {.kind = Kind::Finish, .key = "first"},
+        {.kind = Kind::Collect, .key = "first"},
+        {.kind = Kind::Take, .key = "second"},
+        {.kind = Kind::Cut, .key = "second", .role = PieceRole::Mains, .length = mm(6'200)},
+        {.kind = Kind::Cut, .key = "second", .role = PieceRole::Crosses, .length = mm(5'600)},
+        {.kind = Kind::Finish, .key = "second"},
+        {.kind = Kind::Collect, .key = "second"},
     };
-    const int read = sqlite3_exec(database, "PRAGMA page_count", readCount, &pages, nullptr);
-    const std::string limit = "PRAGMA max_page_count = " + std::to_string(pages + pagesLeft);
-    return read != SQLITE_OK ? read : sqlite3_exec(database, limit.c_str(), nullptr, nullptr, nullptr);
 }
 
-class FullDisk : public Story {
+class FullDiskDay : public Story {
 protected:
     void SetUp() override {
         Story::SetUp();
@@ -49,78 +47,45 @@ protected:
             (void)racket(open, customer(open, "Petra Lindobi"), shop().aldermoor98, "A");
             return {};
         });
-        must(perform(ledger(), {.kind = Step::Kind::Receive, .key = "K-1", .what = "K", .length = mm(1'000'000)}));
     }
-
-    /// Each time it is another place of a command that finds no room.
-    void takeTheRoomAway(int time) {
-        closeLedger();
-        if (onSqlite()) {
-            pagesLeft = time;
-            sqlite3_auto_extension(reinterpret_cast<void (*)()>(fewPagesLeft));
-        } else {
-            // The server's own word for it: class 53, disk_full. It strikes in the middle of a transaction.
-            m_struck = kStruck[static_cast<std::size_t>(time) % kStruck.size()];
-            place().connect()->execute("CREATE FUNCTION no_room() RETURNS trigger LANGUAGE plpgsql AS "
-                                       "'BEGIN RAISE EXCEPTION ''no room'' USING ERRCODE = ''53100''; END'");
-            place().connect()->execute("CREATE TRIGGER no_room AFTER INSERT ON " + m_struck +
-                                       " FOR EACH ROW EXECUTE FUNCTION no_room()");
-        }
-        openLedger();
-    }
-
-    void giveItBack() {
-        closeLedger();
-        if (onSqlite()) {
-            sqlite3_reset_auto_extension();
-        } else {
-            place().connect()->execute("DROP TRIGGER no_room ON " + m_struck);
-            place().connect()->execute("DROP FUNCTION no_room()");
-        }
-        openLedger();
-    }
-
-    /// Logs jobs until there is no room, and gives back the command that met it.
-    [[nodiscard]] std::optional<Step> logUntilFull() {
-        for (int tries = 0; tries < 500; ++tries) {
-            const Step step{.kind = Step::Kind::Log, .key = "job-" + std::to_string(++m_jobs), .what = "whole"};
-            const std::string before = everything();
-            try {
-                must(perform(ledger(), step));
-            } catch (const LedgerFull&) {
-                EXPECT_EQ(everything(), before) << step.text();
-                return step;
-            }
-        }
-        return std::nullopt;
-    }
-
-    void TearDown() override {
-        sqlite3_reset_auto_extension();
-        Story::TearDown();
-    }
-
-private:
-    std::string m_struck; ///< the table that finds no room
-    int m_jobs = 0;
 };
 
-TEST_P(FullDisk, LeavesNothingHalfDone) {
-    for (int time = 0; time < kTimes; ++time) {
-        SCOPED_TRACE(time);
-        takeTheRoomAway(time);
-        const auto struck = logUntilFull();
-        ASSERT_TRUE(struck) << "the ledger never was full";
-        // Reading goes on, and so does the work once there is room.
-        EXPECT_TRUE(
-            read(ledger(), [](desk::Transaction& open) { return Result<Lot>(lotTagged(open, "K-1")); }).isOpen());
-        giveItBack();
-        EXPECT_EQ(findingsOf(ledger()), "");
-        must(perform(ledger(), *struck));
-        must(perform(ledger(), {.kind = Step::Kind::Take, .key = struck->key}));
+TEST_P(FullDiskDay, NothingIsHalfDoneWhereverItStrikes) {
+    closeLedger();
+    {
+        FullDisk disk(place());
+        openLedger();
+        int struck = 0;
+        for (const Step& step : wholeDay()) {
+            SCOPED_TRACE(step.text());
+            bool done = false;
+            for (int writes = 0; !done; ++writes) {
+                ASSERT_LT(writes, 1000) << "it never had room enough";
+                const std::string before = everything();
+                disk.fillAfter(writes);
+                try {
+                    must(perform(ledger(), step));
+                    done = true;
+                } catch (const LedgerFull&) {
+                    ++struck;
+                }
+                ASSERT_EQ(disk.makeRoom(), !done) << "after " << writes << " writes";
+                if (!done) {
+                    ASSERT_EQ(everything(), before) << "after " << writes << " writes";
+                }
+            }
+            EXPECT_EQ(findingsOf(ledger()), "");
+        }
+        // A command writes two rows or pages at the very least.
+        EXPECT_GE(struck, 2 * static_cast<int>(wholeDay().size()));
+        std::cout << "the disk was full " << struck << " times\n";
+        EXPECT_EQ(read(ledger(), [](desk::Transaction& open) { return Result<Lot>(lotTagged(open, "K-1")); }).length,
+                  mm(200'000 - 11'200 - 11'400 - 6'200));
+        closeLedger();
     }
+    openLedger();
 }
 
-ON_BOTH_ENGINES(FullDisk);
+ON_BOTH_ENGINES(FullDiskDay);
 
 } // namespace

@@ -68,7 +68,7 @@ private:
     std::unique_ptr<ToBeStrungPresenter> m_toBeStrung;
     QStackedWidget* m_pages;
     std::optional<JobId> m_logged; ///< here, last
-    QList<QAction*> m_intakeKeys; ///< that mean nothing on another page
+    QList<QAction*> m_intakeKeys;  ///< that mean nothing on another page
     IntakeSheet* m_intakeSheet;
     RackSheet* m_rackSheet;
     ToBeStrungSheet* m_toBeStrungSheet;

@@ -14,7 +14,7 @@ PaperPen::PaperPen(QPainter& painter, const Palette& palette)
     , m_palette(palette) {}
 
 double PaperPen::line(const QRectF& box, const QString& text, double height, const QColor& color, bool bold,
-                         Qt::Alignment alignment) {
+                      Qt::Alignment alignment) {
     const PaperText style{height, bold};
     const QString shown = style.elided(text, box.width());
     m_painter.setPen(color);
@@ -23,7 +23,7 @@ double PaperPen::line(const QRectF& box, const QString& text, double height, con
 }
 
 double PaperPen::fitted(const QRectF& box, const QString& text, double height, const QColor& color, bool bold,
-                           Qt::Alignment alignment) {
+                        Qt::Alignment alignment) {
     const double width = PaperText{height, bold}.width(text);
     const double shrunk = width > box.width() ? height * box.width() / width : height;
     m_painter.setPen(color);
@@ -31,8 +31,8 @@ double PaperPen::fitted(const QRectF& box, const QString& text, double height, c
     return std::min(width, box.width());
 }
 
-double PaperPen::paragraph(const QRectF& column, const QString& text, double height, const QColor& color, qsizetype most,
-                           bool bold) {
+double PaperPen::paragraph(const QRectF& column, const QString& text, double height, const QColor& color,
+                           qsizetype most, bool bold) {
     const PaperText style{height, bold};
     double y = column.top();
     for (const QString& shown : style.wrapped(text, column.width(), most)) {

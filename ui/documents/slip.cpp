@@ -19,7 +19,8 @@ struct Slips {
 /// Between the cut line and what is written inside it, in millimetres.
 constexpr double kInset = 4;
 
-/// Lays something of its own size on the area: as it is with a line to cut along where the paper is larger, else shrunk.
+/// Lays something of its own size on the area: as it is with a line to cut along where the paper is larger, else
+/// shrunk.
 template<class Words>
 void place(QPainter& painter, const QRectF& area, PaperSize size, const QSizeF& slip, const Words& words,
            const Palette& palette) {
@@ -97,9 +98,9 @@ void paintSlip(QPainter& painter, const QRectF& area, PaperSize size, Slip slip,
 
 Result<void> writeSlipPdf(const QString& path, Slip slip, const desk::JobPaper& paper, PaperSize size,
                           const JobCardStyle& style) {
-    return writePdfPage(
-        path, slipTitle(slip, paper.card.job.number), size,
-        [&](QPainter& painter, const QRectF& area) { paintSlip(painter, area, size, slip, paper, style); });
+    return writePdfPage(path, slipTitle(slip, paper.card.job.number), size, [&](QPainter& painter, const QRectF& area) {
+        paintSlip(painter, area, size, slip, paper, style);
+    });
 }
 
 } // namespace rw::ui

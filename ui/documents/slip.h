@@ -15,9 +15,9 @@ namespace rw::ui {
 enum class Slip { Tag, Ticket, JobCard };
 constexpr std::array kSlips = {Slip::Tag, Slip::Ticket, Slip::JobCard};
 
-[[nodiscard]] QString slipWord(Slip slip);         ///< "tag", "ticket", "job card"
-[[nodiscard]] QString slipCode(Slip slip);         ///< for settings and file names: "tag", "ticket", "card"
-[[nodiscard]] PaperSize usualPaper(Slip slip);     ///< A7 across, A6, A4
+[[nodiscard]] QString slipWord(Slip slip);     ///< "tag", "ticket", "job card"
+[[nodiscard]] QString slipCode(Slip slip);     ///< for settings and file names: "tag", "ticket", "card"
+[[nodiscard]] PaperSize usualPaper(Slip slip); ///< A7 across, A6, A4
 [[nodiscard]] QString slipTitle(Slip slip, std::int64_t number); ///< "Tag 2121"
 
 /// Paints the slip on the printable part of a sheet of `size`. The tag and the ticket keep their size on larger paper,

@@ -57,9 +57,9 @@ QString paidWords(const Money& total, const Money& paid, const QLocale& locale) 
     if (owed.minor() == 0) {
         return Slips::tr("paid");
     }
-    return owed.minor() > 0 ? Slips::tr("%1 paid, %2 to pay").arg(moneyText(paid, locale), moneyText(owed, locale))
-                            : Slips::tr("%1 paid, %2 of it too much").arg(moneyText(paid, locale),
-                                                                          moneyText(-owed, locale));
+    return owed.minor() > 0
+               ? Slips::tr("%1 paid, %2 to pay").arg(moneyText(paid, locale), moneyText(owed, locale))
+               : Slips::tr("%1 paid, %2 of it too much").arg(moneyText(paid, locale), moneyText(-owed, locale));
 }
 } // namespace
 

@@ -20,8 +20,8 @@ struct SlipChoice {
 /// Where a slip went.
 struct PrintedSlip {
     Slip slip;
-    QString where;           ///< the printer's name, or the file's path
-    bool isFile = false;     ///< `where` is a PDF
+    QString where;            ///< the printer's name, or the file's path
+    bool isFile = false;      ///< `where` is a PDF
     QString missingPrinter{}; ///< the one that was chosen and is not there any more, so that it became a file
 };
 

@@ -22,8 +22,7 @@ public:
     [[nodiscard]] QString folder() const override { return m_folder; }
     [[nodiscard]] SlipChoice choice(Slip slip) const override;
     void choose(Slip slip, const SlipChoice& choice) override;
-    [[nodiscard]] Result<PrintedSlip> print(Slip slip, const desk::JobPaper& paper,
-                                            const JobCardStyle& style) override;
+    [[nodiscard]] Result<PrintedSlip> print(Slip slip, const desk::JobPaper& paper, const JobCardStyle& style) override;
 
 private:
     std::unique_ptr<QSettings> m_settings;

@@ -19,8 +19,7 @@ QString printedText(const QString& slip, const QString& printer) {
 QString printedToFileText(const QString& slip, const QString& path, const QString& missingPrinter) {
     const QFileInfo file(path);
     const QString kept = Papers::tr("%1 is kept as %2 in %3.").arg(slip, file.fileName(), file.path());
-    return missingPrinter.isEmpty() ? kept
-                                    : Papers::tr("%1 The printer “%2” is not there.").arg(kept, missingPrinter);
+    return missingPrinter.isEmpty() ? kept : Papers::tr("%1 The printer “%2” is not there.").arg(kept, missingPrinter);
 }
 
 QString pdfFolderText(const QString& folder) { return Papers::tr("goes as a PDF to %1").arg(folder); }

@@ -17,16 +17,17 @@ JobCardStyle english() {
 Money pounds(std::int64_t pence) { return Money::fromMinor(pence, Currency::pounds()); }
 
 desk::JobPaper paperOf(desk::JobCard card, Money paid = pounds(0)) {
-    card.job.charges = {{.kind = ChargeKind::Labour, .article = {}, .label = {}, .amount = pounds(1400)},
-                        {.kind = ChargeKind::FullBed, .article = {}, .label = {}, .amount = pounds(1600)},
-                        {.kind = ChargeKind::Extra, .article = {}, .label = "grommet tube", .count = 3, .amount = pounds(150)}};
+    card.job.charges = {
+        {.kind = ChargeKind::Labour, .article = {}, .label = {}, .amount = pounds(1400)},
+        {.kind = ChargeKind::FullBed, .article = {}, .label = {}, .amount = pounds(1600)},
+        {.kind = ChargeKind::Extra, .article = {}, .label = "grommet tube", .count = 3, .amount = pounds(150)}};
     card.job.total = pounds(3150);
     return {std::move(card), "Harbour Lane Strings", paid};
 }
 
 std::string told(const TagWords& words) {
-    return (QStringList{words.number, words.promise, words.customer, words.racket, words.strings.join(QStringLiteral(" + ")),
-                        words.pulls})
+    return (QStringList{words.number, words.promise, words.customer, words.racket,
+                        words.strings.join(QStringLiteral(" + ")), words.pulls})
         .join(QStringLiteral(" | "))
         .toStdString();
 }
@@ -45,28 +46,30 @@ std::string told(const TicketWords& words) {
 TEST(TagWords, SayWhoseItIsAndWhatToDo) {
     EXPECT_EQ(told(tagWords(paperOf(samples::petra()), english())),
               "2121 | Thu 22 Jan 16:30 | Petra Lindobi | Aldermoor 98 A | Larkspun 130, natural | 52/50 lb");
-    EXPECT_EQ(told(tagWords(paperOf(samples::tomas()), english())),
-              "2122 | Thu 22 Jan 16:30 | Tomas Ferreday | Aldermoor 98 | mains Kestrelline 125, black + crosses Larkspun "
-              "130, natural | 50/52 lb");
+    EXPECT_EQ(
+        told(tagWords(paperOf(samples::tomas()), english())),
+        "2122 | Thu 22 Jan 16:30 | Tomas Ferreday | Aldermoor 98 | mains Kestrelline 125, black + crosses Larkspun "
+        "130, natural | 50/52 lb");
     desk::JobCard open = samples::petra();
     open.job.promised.reset();
     EXPECT_EQ(tagWords(paperOf(open), english()).promise.toStdString(), "");
 }
 
 TEST(TicketWords, SayWhatWasAgreed) {
-    EXPECT_EQ(told(ticketWords(paperOf(samples::petra()), english())), "Harbour Lane Strings\n"
-                                                                       "2121, taken in Thu 22 Jan 10:00\n"
-                                                                       "Petra Lindobi, Aldermoor 98 A\n"
-                                                                       "Larkspun 130, natural\n"
-                                                                       "mains 52 lb, crosses 50 lb\n"
-                                                                       "two pounds looser than last time: it felt a touch stiff\n"
-                                                                       "labour: £14.00\n"
-                                                                       "full bed: £16.00\n"
-                                                                       "grommet tube × 3: £1.50\n"
-                                                                       "£31.50\n"
-                                                                       "\n"
-                                                                       "\n"
-                                                                       "Thu 22 Jan 16:30");
+    EXPECT_EQ(told(ticketWords(paperOf(samples::petra()), english())),
+              "Harbour Lane Strings\n"
+              "2121, taken in Thu 22 Jan 10:00\n"
+              "Petra Lindobi, Aldermoor 98 A\n"
+              "Larkspun 130, natural\n"
+              "mains 52 lb, crosses 50 lb\n"
+              "two pounds looser than last time: it felt a touch stiff\n"
+              "labour: £14.00\n"
+              "full bed: £16.00\n"
+              "grommet tube × 3: £1.50\n"
+              "£31.50\n"
+              "\n"
+              "\n"
+              "Thu 22 Jan 16:30");
 }
 
 TEST(TicketWords, SayWhatIsPaid) {
@@ -81,13 +84,13 @@ TEST(TicketWords, SayWhatIsPaid) {
 
 TEST(TicketWords, SayTheTaxOnce) {
     desk::JobPaper paper = paperOf(samples::petra());
-    paper.card.job.charges = {{.kind = ChargeKind::Labour, .article = {}, .label = {}, .amount = pounds(2400),
-                               .taxHundredthsPercent = 2000}};
+    paper.card.job.charges = {
+        {.kind = ChargeKind::Labour, .article = {}, .label = {}, .amount = pounds(2400), .taxHundredthsPercent = 2000}};
     paper.card.job.total = pounds(2400);
     // 24.00 with 20 % included has 4.00 of tax in it: 24 x 20 / 120.
     EXPECT_EQ(ticketWords(paper, english()).tax.toStdString(), "£4.00 tax in it");
-    paper.card.job.charges.push_back({.kind = ChargeKind::Tax, .article = {}, .label = {}, .amount = pounds(480),
-                                      .taxHundredthsPercent = 2000});
+    paper.card.job.charges.push_back(
+        {.kind = ChargeKind::Tax, .article = {}, .label = {}, .amount = pounds(480), .taxHundredthsPercent = 2000});
     paper.card.job.total = pounds(2880);
     EXPECT_EQ(ticketWords(paper, english()).tax.toStdString(), "") << "added tax is a line of the bill";
 }

@@ -1,0 +1,142 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/picture_scenes.h"
+#include "core/desk/demo_shop.h"
+#include "core/desk/unit_of_work.h"
+#include "core/sql/ledger_address.h"
+#include "tests/ui/support/known_warnings.h"
+#include "tests/ui/support/paper_tray.h"
+#include "ui/presenter/shift.h"
+#include "ui/qtport/direct_desk_runner.h"
+#include "ui/shell/main_window.h"
+
+#include <QAbstractButton>
+#include <QApplication>
+#include <QLabel>
+#include <QStackedWidget>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <set>
+
+namespace rw::desktop {
+
+void PrintTo(const Scene& scene, std::ostream* out) { *out << scene.name.toStdString(); }
+
+namespace {
+
+constexpr Instant kThursday = std::chrono::sys_days(std::chrono::year(2026) / 3 / 12) + std::chrono::hours(11);
+
+/// Each state of the windows that pictures are drawn of, at the smallest size the program is made for.
+class EveryScene : public testing::TestWithParam<Scene> {
+protected:
+    void SetUp() override {
+        const QString file = m_folder.filePath(QStringLiteral("shop.sqlite"));
+        m_ledger = std::move(*sql::openLedger(*sql::LedgerAddress::parse(file.toStdString())));
+        if (GetParam().stocked) {
+            ASSERT_TRUE(desk::inTransaction(*m_ledger, desk::Access::Write, [](desk::Transaction& transaction) {
+                            return desk::stockDemoShop(transaction, kThursday);
+                        }).has_value());
+        }
+        m_runner = std::make_unique<ui::DirectDeskRunner>(*m_ledger);
+        m_window =
+            std::make_unique<ui::MainWindow>(*m_runner, m_shift, ui::Outside{m_tray}, std::chrono::milliseconds(0));
+        m_window->resize(1280, 800);
+        m_window->show();
+        m_window->activateWindow();
+        QApplication::processEvents();
+        if (GetParam().stocked) {
+            m_shift.setStaff(*m_shift.shop().staff.front().id);
+        }
+        m_shown = GetParam().play(*m_window);
+        QApplication::processEvents();
+        m_shown->resize(1280, 800);
+        QApplication::processEvents();
+    }
+
+    [[nodiscard]] QRect placeOf(const QWidget& widget) const {
+        return {widget.mapTo(m_shown, QPoint(0, 0)), widget.size()};
+    }
+    [[nodiscard]] static std::string nameOf(const QWidget& widget) {
+        const QString name = widget.accessibleName().isEmpty() ? widget.objectName() : widget.accessibleName();
+        return (QString::fromLatin1(widget.metaObject()->className()) + QStringLiteral(" “") + name +
+                QStringLiteral("”"))
+            .toStdString();
+    }
+    /// What Tab stops at in the part of the window that changes, from the first on.
+    [[nodiscard]] std::vector<QWidget*> tabStops() const {
+        auto* pages = m_window->findChild<QStackedWidget*>();
+        std::vector<QWidget*> stops;
+        std::set<const QWidget*> seen;
+        for (auto* widget = m_window->nextInFocusChain(); widget != m_window.get() && seen.insert(widget).second;
+             widget = widget->nextInFocusChain()) {
+            if (pages->isAncestorOf(widget) && widget->isVisible() && widget->isEnabled() &&
+                (widget->focusPolicy() & Qt::TabFocus) != 0 && widget->focusProxy() == nullptr) {
+                stops.push_back(widget);
+            }
+        }
+        return stops;
+    }
+
+    ui::test::OnlyKnownWarnings m_warnings;
+    QTemporaryDir m_folder;
+    FixedClock m_clock{kThursday};
+    std::unique_ptr<desk::Ledger> m_ledger;
+    std::unique_ptr<ui::DirectDeskRunner> m_runner;
+    ui::Shift m_shift{m_clock};
+    ui::test::PaperTray m_tray;
+    std::unique_ptr<ui::MainWindow> m_window;
+    QWidget* m_shown = nullptr;
+};
+
+/// Reading goes along a line, then down; a column to the right may be read after the one before it.
+bool isReadAfter(const QRect& next, const QRect& before) {
+    const bool sameLine = next.top() < before.bottom() && before.top() < next.bottom();
+    return sameLine ? next.left() > before.left() : next.top() > before.top() || next.left() >= before.right();
+}
+
+TEST_P(EveryScene, TabFollowsTheReading) {
+    const auto stops = tabStops();
+    for (std::size_t i = 1; i < stops.size(); ++i) {
+        EXPECT_TRUE(isReadAfter(placeOf(*stops[i]), placeOf(*stops[i - 1])))
+            << "after " << nameOf(*stops[i - 1]) << " comes " << nameOf(*stops[i]);
+    }
+}
+
+TEST_P(EveryScene, WhateverTakesTheKeyboardHasAName) {
+    for (const QWidget* widget : tabStops()) {
+        const auto* button = qobject_cast<const QAbstractButton*>(widget);
+        EXPECT_TRUE(!widget->accessibleName().isEmpty() || (button != nullptr && !button->text().isEmpty()))
+            << nameOf(*widget) << " in " << nameOf(*widget->parentWidget());
+    }
+}
+
+TEST_P(EveryScene, NoWordsAreCutOff) {
+    for (const QLabel* label : m_shown->findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->text().isEmpty()) {
+            continue;
+        }
+        const QSize room = label->size();
+        if (label->wordWrap()) {
+            EXPECT_LE(label->heightForWidth(room.width()), room.height()) << label->text().toStdString();
+        } else {
+            EXPECT_LE(label->sizeHint().width(), room.width()) << label->text().toStdString();
+        }
+    }
+    for (const QAbstractButton* button : m_shown->findChildren<QAbstractButton*>()) {
+        if (button->isVisible() && !button->text().isEmpty()) {
+            EXPECT_LE(button->minimumSizeHint().width(), button->width()) << button->text().toStdString();
+        }
+    }
+}
+
+std::string asIdentifier(const testing::TestParamInfo<Scene>& info) {
+    std::string name = info.param.name.toStdString();
+    std::ranges::replace(name, '-', '_');
+    return name;
+}
+INSTANTIATE_TEST_SUITE_P(Pictures, EveryScene, testing::ValuesIn(scenes()), asIdentifier);
+
+} // namespace
+} // namespace rw::desktop
