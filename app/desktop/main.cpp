@@ -15,6 +15,7 @@
 
 #include <QApplication>
 #include <QMessageBox>
+#include <QScreen>
 
 #include <algorithm>
 #include <cstdio>
@@ -23,6 +24,9 @@
 
 namespace rw::desktop {
 namespace {
+
+/// What a title bar and the edges of a window take, in points; desktops differ a little.
+constexpr int kFrame = 40;
 
 /// Somebody can see a window, as far as the environment tells.
 bool hasScreen() {
@@ -90,7 +94,13 @@ int openDesktop(const DesktopOptions& options) {
     ui::StationPrinter printer;
     ui::MainWindow window(runner, shift, {printer}, ui::kTypingPause);
     window.goTo(options.station);
-    window.show();
+    // On a small screen the foot of the window, with its keys, would be off the edge.
+    if (const QSize room = window.screen()->availableSize();
+        room.width() < window.width() + kFrame || room.height() < window.height() + kFrame) {
+        window.showMaximized();
+    } else {
+        window.show();
+    }
     return QApplication::exec();
 }
 

@@ -36,8 +36,8 @@ void type(QLineEdit* line, const QString& text) {
     }
 }
 
-void press(QWidget* widget, Qt::Key key) {
-    QKeyEvent down(QEvent::KeyPress, key, Qt::NoModifier);
+void press(QWidget* widget, Qt::Key key, Qt::KeyboardModifiers modifiers = Qt::NoModifier) {
+    QKeyEvent down(QEvent::KeyPress, key, modifiers);
     QApplication::sendEvent(widget, &down);
 }
 
@@ -228,7 +228,7 @@ std::vector<Scene> otherScenes() {
              type(page->shopName(), QStringLiteral("Harbour Lane Strings"));
              type(page->person(), QStringLiteral("Oriel Tamm"));
              type(page->labourLine(), QStringLiteral("14"));
-             press(page->shopName(), Qt::Key_Return);
+             press(page->shopName(), Qt::Key_Return, Qt::ControlModifier);
              window.goTo(QStringLiteral("stockroom"));
              return &window;
          }},
@@ -237,7 +237,7 @@ std::vector<Scene> otherScenes() {
              auto* page = window.firstDay();
              type(page->person(), QStringLiteral("Oriel Tamm"));
              type(page->labourLine(), QStringLiteral("14"));
-             press(page->shopName(), Qt::Key_Return);
+             press(page->shopName(), Qt::Key_Return, Qt::ControlModifier);
              window.goTo(QStringLiteral("bench"));
              return &window;
          }},

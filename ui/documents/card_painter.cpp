@@ -158,7 +158,7 @@ double CardPainter::shortSide(const QRectF& column, double top) {
     const double side = fitted({column.left(), top + 6.5, 42, 11}, m_words.shortSide, 9.5, palette().accent);
     const double left = column.left() + std::max(side, 36.0) + 5;
     const double width = column.right() - left;
-    line({left, top + 1.2, width, 7}, m_words.shortSideLength, 5.2, palette().ink, true);
+    fitted({left, top + 1.2, width, 7}, m_words.shortSideLength, 5.2, palette().ink);
     const double mark = line({left, top + 8.2, width, 6.5}, m_words.shortSideMark, 5.2, palette().ink, true);
     double x = left + mark + 4;
     if (m_words.shortSideWarns && column.right() - x > 12) {

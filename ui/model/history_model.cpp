@@ -25,6 +25,9 @@ QString whatOf(const desk::HistoryEntry& entry) {
 
 QString factsOf(const desk::HistoryEntry& entry) {
     QStringList facts{askedAndStrungText(entry.job), methodWord(entry.job.method), cutLengthsText(entry.job)};
+    if (const QString lost = lostLengthsText(entry.job); !lost.isEmpty()) {
+        facts << lost;
+    }
     if (!entry.machine.empty()) {
         facts << fromUtf8(entry.machine);
     }
@@ -47,6 +50,10 @@ QString HistoryModel::date(int row) const { return dateOf(at(row), m_zone); }
 QString HistoryModel::pair(int row) const { return pairOf(at(row)); }
 QString HistoryModel::what(int row) const { return whatOf(at(row)); }
 QString HistoryModel::facts(int row) const { return factsOf(at(row)); }
+QString HistoryModel::number(int row) const {
+    const Job& job = at(row).job;
+    return QStringLiteral("%1 · %2").arg(QString::number(job.number), moneyText(job.total));
+}
 QString HistoryModel::note(int row) const { return fromUtf8(at(row).job.note); }
 
 QVariant HistoryModel::show(const desk::HistoryEntry& entry, int role) const {

@@ -19,8 +19,9 @@ public:
     [[nodiscard]] QString date(int row) const;
     [[nodiscard]] QString pair(int row) const;  ///< "52/50 lb": as strung, else as asked
     [[nodiscard]] QString what(int row) const;  ///< whose racket, string, method, lengths
-    [[nodiscard]] QString facts(int row) const; ///< asked beside strung, machine, state
+    [[nodiscard]] QString facts(int row) const; ///< asked beside strung, lengths, what was lost, machine
     [[nodiscard]] QString note(int row) const;
+    [[nodiscard]] QString number(int row) const; ///< of the job, and what it cost: "2119 · £30.00"
 
 protected:
     [[nodiscard]] QVariant show(const desk::HistoryEntry& entry, int role) const override;

@@ -13,6 +13,8 @@
 #include <QTimeZone>
 #include <QVBoxLayout>
 
+#include <utility>
+
 namespace rw::ui {
 
 FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* parent)
@@ -55,20 +57,22 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
     m_personLine = m_sheet->addLine(tr("Your &name"), m_person);
     m_machineLine = m_sheet->addLine(tr("&Machine"), {m_machine, m_unit, m_step});
     m_labourLine = m_sheet->addLine(tr("&Labour"), m_labour);
-    const auto ownLine = m_sheet->addLine(tr("Own s&tring"), m_ownString);
-    const auto rushLine = m_sheet->addLine(tr("&Rush"), m_rush);
+    m_ownLine = m_sheet->addLine(tr("Own s&tring"), m_ownString);
+    m_rushLine = m_sheet->addLine(tr("&Rush"), m_rush);
     m_openLine = m_sheet->addLine(QString(), m_open);
     m_sheet->addStretch();
     shopLine.note->setNote(tr("as it stands on the card"));
     m_personLine.note->setNote(tr("everything that is written down says who did it"));
-    m_machineLine.note->setNote(tr("the card shows its settings in its own unit and steps"));
+    m_machineLine.note->setNote(
+        tr("the card shows its settings in its own unit and steps; a tension without a unit is read in it"));
     m_labourLine.note->setNote(tr("for one racket, without the string"));
-    ownLine.note->setNote(tr("labour when the customer brings the string; blank: the same"));
-    rushLine.note->setNote(tr("what a rush costs more; blank: nothing"));
-    m_openLine.note->setNote(tr("Open Monday to Saturday, 10 to 18. Strings and reels come next, in the stockroom."));
+    m_ownLine.note->setNote(tr("labour when the customer brings the string; blank: the same"));
+    m_rushLine.note->setNote(tr("what a rush costs more; blank: nothing"));
+    m_openLine.note->setNote(tr("Enter goes on from line to line, Ctrl+Enter opens at once. All of it can be changed "
+                                "later in Books; strings and reels come next, in the stockroom."));
     m_labourLine.note->watch(m_labour);
-    ownLine.note->watch(m_ownString);
-    rushLine.note->watch(m_rush);
+    m_ownLine.note->watch(m_ownString);
+    m_rushLine.note->watch(m_rush);
     connect(m_open, &QPushButton::clicked, this, [this] { open(); });
     connect(&m_shell, &ShellPresenter::setUpRefused, this,
             [this](const Refusal& why) { m_openLine.note->setProblem(sentenceFor(why)); });
@@ -84,18 +88,16 @@ void FirstDaySheet::enter() {
 }
 
 void FirstDaySheet::open() {
-    m_openLine.note->setProblem({});
-    m_personLine.note->setProblem({});
-    m_labourLine.note->setProblem({});
+    clearProblems();
     if (m_person->text().trimmed().isEmpty()) {
         m_personLine.note->setProblem(sentenceFor(Refusal(Code::Missing, {{"what", "name"}})));
         m_person->setFocus(Qt::OtherFocusReason);
         return;
     }
-    for (auto* edit : {m_labour, m_ownString, m_rush}) {
-        if (const auto problem = edit->problem()) {
-            m_labourLine.note->setProblem(sentenceFor(*problem));
-            edit->setFocus(Qt::OtherFocusReason);
+    for (const auto& [edit, line] :
+         {std::pair{m_labour, m_labourLine}, {m_ownString, m_ownLine}, {m_rush, m_rushLine}}) {
+        if (edit->problem()) {
+            line.note->sendBackTo(edit);
             return;
         }
     }
@@ -110,9 +112,27 @@ void FirstDaySheet::open() {
                        .rush = m_rush->readable()});
 }
 
+void FirstDaySheet::clearProblems() {
+    for (const Sheet::Line& line : {m_personLine, m_labourLine, m_ownLine, m_rushLine, m_openLine}) {
+        line.note->setProblem({});
+    }
+}
+
+void FirstDaySheet::goOn() {
+    if (m_open->hasFocus()) {
+        open();
+    } else {
+        focusNextChild();
+    }
+}
+
 void FirstDaySheet::keyPressEvent(QKeyEvent* event) {
     if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
-        open();
+        if (event->modifiers().testFlag(Qt::ControlModifier)) {
+            open();
+        } else {
+            goOn();
+        }
     } else {
         QWidget::keyPressEvent(event);
     }

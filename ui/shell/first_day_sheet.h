@@ -33,6 +33,8 @@ protected:
 
 private:
     void open();
+    void goOn(); ///< Enter: to the next line, and from the last one the shop opens
+    void clearProblems();
 
     ShellPresenter& m_shell;
     Shift& m_shift;
@@ -49,6 +51,8 @@ private:
     Sheet::Line m_personLine{};
     Sheet::Line m_machineLine{};
     Sheet::Line m_labourLine{};
+    Sheet::Line m_ownLine{};
+    Sheet::Line m_rushLine{};
     Sheet::Line m_openLine{};
 };
 

@@ -48,12 +48,13 @@ void HistoryDelegate::paint(QPainter* painter, const QStyleOptionViewItem& optio
 
     QStringList lines{history->what(row), history->facts(row)};
     if (const QString note = history->note(row); !note.isEmpty()) {
-        lines << QStringLiteral("“%1”").arg(note);
+        lines << QStringLiteral("“%1”").arg(note.simplified());
     }
     const int height = metrics.height() * static_cast<int>(lines.size()) + 3 * static_cast<int>(lines.size() - 1);
     int top = room.top() + (room.height() - height) / 2;
     const int left = room.left() + kWords;
-    const QString aside = history->date(row) + QLatin1Char('\n') + stateWithShape(job.state);
+    const QString aside =
+        QStringList{history->number(row), history->date(row), stateWithShape(job.state)}.join(QLatin1Char('\n'));
     const int asideWidth = 190;
     painter->setFont(option.font);
     painter->drawText(QRect(room.right() - asideWidth - kPad, room.top(), asideWidth, room.height()),

@@ -106,7 +106,7 @@ void MainWindow::makeMenus() {
     for (int i = 0; i < m_stations.size(); ++i) {
         auto* action = stations->addAction(m_stations[i]->menuName());
         action->setShortcut(QKeySequence(Qt::CTRL | static_cast<Qt::Key>(Qt::Key_1 + i)));
-        connect(action, &QAction::triggered, this, [this, i] { goTo(i); });
+        connect(action, &QAction::triggered, this, [this, i] { chooseStation(i); });
     }
     stations->addSeparator();
     auto* who = stations->addAction(tr("&Who is working"));
@@ -169,7 +169,7 @@ void MainWindow::connectStations() {
     connect(m_papers, &PaperSheet::left, this, &MainWindow::leaveSheet);
     connect(m_paper.get(), &PaperPresenter::printed, this, &MainWindow::say);
     connect(m_paper.get(), &PaperPresenter::refused, this, [this](const Refusal& why) { say(sentenceFor(why)); });
-    connect(m_band, &StationBand::chosen, this, [this](int station) { goTo(station); });
+    connect(m_band, &StationBand::chosen, this, &MainWindow::chooseStation);
     connect(m_band, &StationBand::left, this, [this] {
         if (auto* station = currentStation()) {
             station->enter();
@@ -214,6 +214,13 @@ void MainWindow::goTo(const QString& guidePage) {
             goTo(i);
         }
     }
+}
+
+void MainWindow::chooseStation(int station) {
+    if (m_pages->currentWidget() != m_stations[station]) {
+        say({});
+    }
+    goTo(station);
 }
 
 Station* MainWindow::currentStation() const { return qobject_cast<Station*>(m_pages->currentWidget()); }

@@ -72,7 +72,8 @@ private:
     void say(const QString& words);
     void showMessage();
     void showKeys();
-    void leaveSheet(); ///< from history or the papers back to the station
+    void chooseStation(int station); ///< what was said at the one before stays there
+    void leaveSheet();               ///< from history or the papers back to the station
     [[nodiscard]] Station* currentStation() const;
 
     Shift& m_shift;

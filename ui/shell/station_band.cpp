@@ -6,6 +6,7 @@
 #include "ui/widgets/choice.h"
 #include "ui/widgets/look.h"
 
+#include <QAbstractItemView>
 #include <QApplication>
 #include <QHBoxLayout>
 #include <QKeyEvent>
@@ -90,6 +91,10 @@ void StationBand::askWho() {
     }
     m_staff->setFocus(Qt::ShortcutFocusReason);
     m_staff->showPopup();
+    // Somebody must be under the keyboard, or the arrows seem to skip the first name.
+    if (m_staff->currentIndex() < 0) {
+        m_staff->view()->setCurrentIndex(m_staff->model()->index(0, 0));
+    }
 }
 
 void StationBand::giveKeyboardBack() {

@@ -59,6 +59,19 @@ QString cutLengthsText(const Job& job, const QLocale& locale) {
     return job.pieces.empty() ? QString() : lengthText(cutOrPlanned(job.pieces.front()), locale);
 }
 
+QString lostLengthsText(const Job& job, const QLocale& locale) {
+    QStringList lost;
+    for (const JobPiece& piece : job.pieces) {
+        for (const Attempt& attempt : piece.attempts) {
+            if (attempt.lost && attempt.cut) {
+                lost << JobWords::tr("lost %1, %2")
+                            .arg(lengthText(attempt.cut->length, locale), lostReasonWord(*attempt.lost));
+            }
+        }
+    }
+    return lost.join(QStringLiteral(", "));
+}
+
 QString lastTimeText(const Job& job, const QString& strings, const QString& machine, const QTimeZone& zone,
                      const QLocale& locale) {
     QStringList facts{strings, askedAndStrungText(job, locale), methodWord(job.method), cutLengthsText(job, locale)};

@@ -21,6 +21,9 @@ namespace rw::ui {
 /// Lengths that were cut, of the pieces' last attempts, else planned: "10.8 m", "6.2 + 5.6 m".
 [[nodiscard]] QString cutLengthsText(const Job& job, const QLocale& locale = QLocale());
 
+/// "lost 6.25 m, came short": the lengths of all pieces that were cut and lost; "" when none was.
+[[nodiscard]] QString lostLengthsText(const Job& job, const QLocale& locale = QLocale());
+
 /// "20 January 2026: Larkspun 130, 54/52 lb asked and strung, one piece, 10.8 m, Bench A".
 /// `strings` and `machine` are names; an empty machine is left out.
 [[nodiscard]] QString lastTimeText(const Job& job, const QString& strings, const QString& machine,

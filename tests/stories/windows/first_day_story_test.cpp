@@ -34,6 +34,13 @@ TEST_F(FirstDay, FromAnEmptyLedgerToTheFirstRacketHandedOver) {
         press(Qt::Key_Tab); // the machine, its unit and its steps are as they should be
     }
     type("14");
+    // Enter goes from line to line; the last one opens the shop.
+    press(Qt::Key_Return);
+    EXPECT_EQ(whereTheKeyboardIs()->accessibleName(), QStringLiteral("Own string"));
+    press(Qt::Key_Return);
+    type("5");
+    press(Qt::Key_Return);
+    EXPECT_TRUE(m_window->firstDay()->isVisible());
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return m_window->counter()->isVisible(); }));
     EXPECT_EQ(m_shift->shop().name, "Harbour Lane Strings");
