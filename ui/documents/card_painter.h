@@ -25,7 +25,10 @@ public:
 private:
     // Each paints one block from `top` down in a column and gives back where the next one begins.
     double heading(const QRectF& column);
+    double notices(const QRectF& column);
+    double steps(const QRectF& column);
     double pulls(const QRectF& column);
+    void pull(const CardWords::Pull& pull, const QRectF& box, bool dialed);
     double cuts(const QRectF& column, double top);
     double shortSide(const QRectF& column, double top);
     void words(const QRectF& column);
@@ -36,6 +39,7 @@ private:
 
     void rule(double left, double right, double y);
     void checkBox(const QRectF& box, bool done);
+    void tick(const QRectF& box, double thickness);
     void warningMark(const QRectF& box);
     /// One line, elided to the box; gives back how wide it came out.
     double line(const QRectF& box, const QString& text, double height, const QColor& color, bool bold = false,
