@@ -91,7 +91,8 @@ TEST_P(Undo, TheLastThingIsTheFinishThenTheLastCut) {
     const Job job = strung();
     ASSERT_TRUE(last(*job.id));
     EXPECT_FALSE(last(*job.id)->cut) << "it was finished";
-    ASSERT_TRUE(write([&](Transaction& t) { return reopenJob(t, Reopen{*job.id, by()}); }));
+    const Reopen reopen{*job.id, by()};
+    ASSERT_TRUE(write([&](Transaction& t) { return reopenJob(t, reopen); }));
     EXPECT_EQ(last(*job.id)->cut, PieceRole::Crosses);
     ASSERT_TRUE(takeBack(*job.id, PieceRole::Crosses));
     EXPECT_EQ(last(*job.id)->cut, PieceRole::Mains);
