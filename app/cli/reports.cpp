@@ -228,8 +228,11 @@ QStringList cardLines(const desk::JobCard& card, const Reader& reader) {
     if (!says.promise.isEmpty()) {
         lines << QStringLiteral("promised %1").arg(says.promise);
     }
-    if (!says.aboveMarked.isEmpty()) {
-        lines << warning(says.aboveMarked);
+    for (const auto& notice : says.notices) {
+        lines << (notice.warns ? warning(printable(notice.words)) : printable(notice.words));
+    }
+    if (!says.hands.isEmpty()) {
+        lines << printable(says.hands);
     }
     for (const auto& pull : says.pulls) {
         QString line = QStringLiteral("%1 %2 %3").arg(pull.name, pull.number, pull.unit);

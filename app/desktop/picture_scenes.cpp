@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/picture_scenes.h"
 
+#include "app/desktop/other_station_scenes.h"
 #include "ui/bench/bench_station.h"
 #include "ui/bench/lost_strip.h"
 #include "ui/counter/counter_station.h"
@@ -249,6 +250,9 @@ std::vector<Scene> otherScenes() {
 std::vector<Scene> scenes() {
     std::vector<Scene> all = counterScenes();
     for (auto& scene : benchScenes()) {
+        all.push_back(std::move(scene));
+    }
+    for (auto& scene : otherStationScenes()) {
         all.push_back(std::move(scene));
     }
     for (auto& scene : otherScenes()) {

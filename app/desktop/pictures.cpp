@@ -40,6 +40,12 @@ int fail(const QString& words) {
     return 2;
 }
 
+void demand(const Result<void>& done) {
+    if (!done) {
+        throw LedgerLost(ui::sentenceFor(done.error()).toStdString());
+    }
+}
+
 std::unique_ptr<desk::Ledger> freshLedger(const QString& path, bool stocked) {
     auto ledger = sql::openLedger(*sql::LedgerAddress::parse(path.toStdString()));
     if (!ledger) {
@@ -49,9 +55,7 @@ std::unique_ptr<desk::Ledger> freshLedger(const QString& path, bool stocked) {
         const auto done = desk::inTransaction(**ledger, desk::Access::Write, [](desk::Transaction& transaction) {
             return desk::stockDemoShop(transaction, kNow);
         });
-        if (!done) {
-            throw LedgerLost(ui::sentenceFor(done.error()).toStdString());
-        }
+        demand(done);
     }
     return std::move(*ledger);
 }
@@ -79,6 +83,9 @@ int drawPictures(const QString& folder) {
             for (const Scene& scene : scenes()) {
                 const auto ledger =
                     freshLedger(workshop.filePath(QStringLiteral("%1.sqlite").arg(++number)), scene.stocked);
+                if (scene.before) {
+                    demand(desk::inTransaction(*ledger, desk::Access::Write, scene.before));
+                }
                 ui::DirectDeskRunner runner(*ledger);
                 ui::Shift shift(clock);
                 ui::StationPrinter printer(workshop.filePath(QStringLiteral("papers.ini")),

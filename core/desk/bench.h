@@ -24,7 +24,7 @@ struct DialSetting {
     [[nodiscard]] Tension nearest() const {
         const double unit = exact * 100;
         return static_cast<double>(above.hundredths()) - unit < unit - static_cast<double>(below.hundredths()) ? above
-                                                                                                             : below;
+                                                                                                               : below;
     }
 };
 [[nodiscard]] DialSetting dialSetting(const Tension& asked, TensionUnit unit, int stepHundredths);
@@ -35,6 +35,26 @@ struct CardPiece {
     std::optional<Lot> lot; ///< the one it was cut from, else the planned one
     Fit fit = Fit::Fits;    ///< of a planned cut
     Length leavesOnLot;     ///< after a planned cut, by the book
+};
+
+/// A pull above the frame's marked maximum, and the customer's informed yes to it.
+struct CardAbove {
+    AboveMarked above;
+    std::optional<Consent> consent; ///< the newest that covers the pull; nothing: not agreed
+    std::string toldBy;             ///< who told the customer, "" without a consent
+};
+/// What was asked changed after the bench began, and nobody at the bench has nodded to it.
+struct CardChange {
+    TensionPair before; ///< what the bench believed; the job's own are what is asked now
+    std::string by;
+    Instant at;
+};
+/// In whose hands the racket is, or was when it was put down.
+struct CardHands {
+    std::string name;
+    std::string machine;
+    Instant since; ///< when it was taken, or put down
+    bool lies;     ///< it is on that machine now
 };
 
 /// Everything a stringer needs to see, from one job.
@@ -50,6 +70,9 @@ struct JobCard {
     std::optional<DialSetting> mains; ///< with a machine
     std::optional<DialSetting> crosses;
     std::string stringer; ///< who strung it, "" if nobody yet
+    std::optional<CardAbove> above = std::nullopt;
+    std::optional<CardChange> change = std::nullopt;
+    std::optional<CardHands> hands = std::nullopt;
 };
 [[nodiscard]] Result<JobCard> jobCard(Transaction& ledger, JobId job, const std::optional<MachineId>& machine);
 
@@ -66,6 +89,16 @@ struct PutDown {
 };
 /// WrongState unless on the machine; a job that is on none is put down already.
 [[nodiscard]] Result<Job> putDownJob(Transaction& ledger, const PutDown& command);
+
+struct MoveStep {
+    JobId job;
+    BenchStep seen; ///< what the station showed
+    BenchStep wanted;
+    By by;
+};
+/// Where the job is at the bench; kept in the ledger, and with the job when it is put down. ChangedMeanwhile {what,
+/// mine, theirs} when another station moved it elsewhere since; WrongState unless on the machine.
+[[nodiscard]] Result<Job> moveStep(Transaction& ledger, const MoveStep& command);
 
 struct ConfirmCut {
     JobId job;
@@ -107,8 +140,9 @@ struct FinishJob {
     std::string note; ///< words to remember, may be empty
     By by;
 };
-/// WrongState unless on the machine; NotCut while a piece is uncut. Done twice with the same tensions at the same
-/// machine it is done once.
+/// WrongState unless on the machine; NotCut while a piece is uncut; ChangedMeanwhile {what, mine, theirs, nod} while
+/// the bench has not nodded to a change of what is asked (nod: the job's number). Done twice with the same tensions at
+/// the same machine it is done once.
 [[nodiscard]] Result<Job> finishJob(Transaction& ledger, const FinishJob& command);
 
 } // namespace rw::desk

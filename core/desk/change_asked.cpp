@@ -7,9 +7,7 @@
 
 namespace rw::desk {
 
-namespace {
-std::string inWords(const TensionPair& tensions) { return tensions.mains.text() + " / " + tensions.crosses.text(); }
-} // namespace
+std::string pairText(const TensionPair& tensions) { return tensions.mains.text() + " / " + tensions.crosses.text(); }
 
 Result<Job> changeAsked(Transaction& ledger, const ChangeAsked& command) {
     auto job = jobOf(ledger, command.job);
@@ -18,7 +16,7 @@ Result<Job> changeAsked(Transaction& ledger, const ChangeAsked& command) {
     }
     if (job->asked != command.seen) {
         return refuse(Code::ChangedMeanwhile,
-                      {{"what", "tension"}, {"mine", inWords(command.wanted)}, {"theirs", inWords(job->asked)}});
+                      {{"what", "tension"}, {"mine", pairText(command.wanted)}, {"theirs", pairText(job->asked)}});
     }
     if (const auto may = mayStillChange(*job); !may) {
         return tl::unexpected(may.error());

@@ -3,6 +3,9 @@
 
 #include "core/desk/port/ledger.h"
 
+#include <string>
+#include <vector>
+
 namespace rw::desk {
 
 struct ChangeAsked {
@@ -15,6 +18,9 @@ struct ChangeAsked {
 /// station has agreed on something else since; WrongState. Once the bench has begun (it lies on a machine, or a
 /// piece is cut) the change waits for the bench to nod.
 [[nodiscard]] Result<Job> changeAsked(Transaction& ledger, const ChangeAsked& command);
+
+/// "52 lb / 50 lb", as a refusal names a pair.
+[[nodiscard]] std::string pairText(const TensionPair& tensions);
 
 /// Changes of the agreed tensions to which the bench has not nodded yet, oldest first.
 [[nodiscard]] std::vector<AskedChange> changesToNodTo(Transaction& ledger, JobId job);

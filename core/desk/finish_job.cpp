@@ -1,8 +1,23 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/bench.h"
+#include "core/desk/change_asked.h"
 #include "core/desk/lookups.h"
 
 namespace rw::desk {
+
+namespace {
+/// Nobody strings to what the customer has changed their mind about without knowing.
+Result<void> checkNodded(Transaction& ledger, const Job& job) {
+    const std::vector<AskedChange> changes = changesToNodTo(ledger, *job.id);
+    if (changes.empty()) {
+        return {};
+    }
+    return refuse(Code::ChangedMeanwhile, {{"what", "tension"},
+                                           {"mine", pairText(changes.front().before)},
+                                           {"theirs", pairText(job.asked)},
+                                           {"nod", job.number}});
+}
+} // namespace
 
 Result<Job> finishJob(Transaction& ledger, const FinishJob& command) {
     auto job = jobOf(ledger, command.job);
@@ -24,12 +39,16 @@ Result<Job> finishJob(Transaction& ledger, const FinishJob& command) {
             return refuse(Code::NotCut, {{"job", job->number}, {"piece", std::string(pieceRoleText(piece.role))}});
         }
     }
+    if (const auto nodded = checkNodded(ledger, *job); !nodded) {
+        return tl::unexpected(nodded.error());
+    }
     const auto note = maybeWordsOf("note", command.note, kLongestNote);
     if (!note) {
         return tl::unexpected(note.error());
     }
     const JobEventId event = ledger.jobs().record(
         {std::nullopt, command.job, JobEventKind::Strung, command.by, command.machine, std::nullopt});
+    ledger.jobs().setBenchStep(command.job, BenchStep::Finish);
     ledger.jobs().setStrung(event, command.job, command.strung, command.machine);
     if (!note->empty()) {
         ledger.jobs().addNote(command.job, *note);

@@ -53,9 +53,10 @@ struct PieceProposal {
     std::optional<Length>
         cameShortAt; ///< set when that came short on this frame lately and the cut was raised above it
     Fit fit = Fit::Fits;
-    Length leavesOnLot; ///< by the book, after this and everything planned there
-    Holding holding;    ///< of the string, before this job
-    Length freeAfter;   ///< of the string, with this job promised
+    Length leavesOnLot;                             ///< by the book, after this and everything planned there
+    Holding holding;                                ///< of the string, before this job
+    Length freeAfter;                               ///< of the string, with this job promised
+    std::optional<Length> setLength = std::nullopt; ///< of a customer's own set, where somebody said it
 };
 
 /// Why the short side is where it is: the frame forces it, it was chosen, as on this racket last time, as on another

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/bench.h"
+#include "core/desk/card_facts.h"
 #include "core/desk/intake_plan.h"
 #include "core/desk/lookups.h"
 #include "core/desk/machine_of_job.h"
 #include "core/desk/short_side.h"
-
-#include <algorithm>
 
 namespace rw::desk {
 
@@ -71,11 +70,6 @@ SideChoice sideOf(const Job& job, const FrameModel& frame, const PastWork& past,
     }
     return choice;
 }
-
-std::string nameOf(const std::vector<StaffMember>& staff, StaffId id) {
-    const auto found = std::ranges::find(staff, std::optional(id), &StaffMember::id);
-    return found == staff.end() ? std::string() : found->name;
-}
 } // namespace
 
 Result<JobCard> jobCard(Transaction& ledger, JobId id, const std::optional<MachineId>& machineId) {
@@ -124,8 +118,11 @@ Result<JobCard> jobCard(Transaction& ledger, JobId id, const std::optional<Machi
         card.machine = *std::move(machine);
     }
     if (card.job.strung) {
-        card.stringer = nameOf(ledger.shop().staff(), card.job.strung->by.staff);
+        card.stringer = staffName(ledger, card.job.strung->by.staff);
     }
+    card.above = cardAbove(ledger, card.job, card.frame);
+    card.change = cardChange(ledger, card.job);
+    card.hands = cardHands(ledger, card.job);
     return card;
 }
 

@@ -19,6 +19,18 @@ Result<void> checkBelongs(const Racket& racket, const LogJob& command) {
     return {};
 }
 
+/// A customer's own set is as long as somebody said, if anybody did.
+Result<void> checkSets(const IntakeDraft& draft) {
+    for (const WantedString& wanted : {draft.mains, draft.crosses.value_or(draft.mains)}) {
+        if (wanted.setLength) {
+            if (auto length = checkLength("set", *wanted.setLength, Length::fromMillimetres(1)); !length) {
+                return length;
+            }
+        }
+    }
+    return {};
+}
+
 bool isPinned(const IntakeDraft& draft, PieceRole role) {
     const WantedString& wanted = role == PieceRole::Crosses ? draft.crosses.value_or(draft.mains) : draft.mains;
     return wanted.lot.has_value();
@@ -67,7 +79,8 @@ Job jobFrom(const LogJob& command, const IntakePreview& preview, std::string not
                               .pinned = isPinned(command.draft, piece.role),
                               .planned = piece.cut,
                               .expected = piece.expected,
-                              .attempts = {}});
+                              .attempts = {},
+                              .setLength = piece.setLength});
     }
     return job;
 }
@@ -84,6 +97,9 @@ Result<Job> logJob(Transaction& ledger, const LogJob& command) {
     }
     if (const auto before = ledger.jobs().byRequestKey(command.requestKey)) {
         return loggedBefore(ledger, *before, command, *note);
+    }
+    if (const auto sets = checkSets(command.draft); !sets) {
+        return tl::unexpected(sets.error());
     }
     const auto customer = presentCustomerOf(ledger, command.customer);
     const auto racket = racketOf(ledger, command.racket);

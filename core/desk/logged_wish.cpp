@@ -12,7 +12,9 @@ bool isAsWished(const JobPiece& piece, const IntakeDraft& draft) {
     }
     const WantedString& wanted = piece.role == PieceRole::Crosses ? draft.crosses.value_or(draft.mains) : draft.mains;
     const bool sameLot = wanted.lot ? piece.pinned && piece.lot == wanted.lot : !piece.pinned;
-    return piece.article == wanted.article && piece.source == wanted.source && sameLot;
+    const bool ownSet = wanted.source == PieceSource::CustomersSet;
+    return piece.article == wanted.article && piece.source == wanted.source && sameLot &&
+           piece.setLength == (ownSet ? wanted.setLength : std::nullopt);
 }
 
 /// A frame's own side wins even over a choice, and two pieces have no side to choose.

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/own_sets.h"
 
+#include "core/length/own_set.h"
+
 #include <algorithm>
 
 namespace rw::desk {
@@ -25,51 +27,51 @@ Length together(const std::vector<Need>& needs) {
     return Length::roundedUp(sum);
 }
 
-OwnSet judged(PieceRole first, const std::vector<Need>& needs, Length length) {
-    return {.first = first,
-            .length = length,
-            .need = together(needs),
-            .verdict = length::judgePacket(needs, length),
-            .better = std::nullopt};
-}
-
-class Better {
+/// How the customer's sets of one wish are judged: by the length model, as a printed length.
+class Judge {
 public:
-    Better(const Intake& intake, const IntakeDraft& draft, OwnSet& set)
+    Judge(const Intake& intake, const IntakeDraft& draft)
         : m_request(
-              requestFor(intake.frame, intake.mainsArticle, intake.crossesArticle, draft.tensions, intake.settings))
-        , m_set(set) {}
+              requestFor(intake.frame, intake.mainsArticle, intake.crossesArticle, draft.tensions, intake.settings)) {}
 
-    void look(const length::CutPlan& wish) {
+    [[nodiscard]] OwnSet judged(PieceRole first, const std::vector<Need>& needs, Length length) const {
+        return {.first = first,
+                .length = length,
+                .need = together(needs),
+                .verdict = length::judgeSet(needs, length, false, m_request.ends),
+                .better = std::nullopt};
+    }
+
+    /// What does better than a set that is meant for the whole bed and is not surely enough for it.
+    void lookForBetter(const length::CutPlan& wish, OwnSet& set) {
         if (wish.method == Method::TwoPiece) {
             m_request.method = Method::OnePiece;
-            consider(SetAdvice::OnePiece, length::planCut(m_request));
+            consider(set, SetAdvice::OnePiece, length::planCut(m_request));
         }
         m_request.method = Method::TwoPiece;
         m_request.ends.crossesStartClamped = true;
-        consider(SetAdvice::StartingClamp, length::planCut(m_request));
+        consider(set, SetAdvice::StartingClamp, length::planCut(m_request));
         m_request.ends.crossesStartClamped = false;
         if (const auto plan = length::planCut(m_request)) {
-            consider(SetAdvice::OtherCrosses, {needOf(plan->pieces.front())});
+            consider(set, SetAdvice::OtherCrosses, {needOf(plan->pieces.front())});
         }
     }
 
 private:
-    void consider(SetAdvice advice, const Result<length::CutPlan>& plan) {
+    void consider(OwnSet& set, SetAdvice advice, const Result<length::CutPlan>& plan) const {
         if (plan) {
-            consider(advice, needsOf(*plan));
+            consider(set, advice, needsOf(*plan));
         }
     }
-    void consider(SetAdvice advice, const std::vector<Need>& needs) {
-        const PacketVerdict verdict = length::judgePacket(needs, m_set.length);
-        const PacketVerdict best = m_set.better ? m_set.better->verdict : m_set.verdict;
-        if (verdict < best) {
-            m_set.better = OwnSet::Way{advice, together(needs), verdict};
+    void consider(OwnSet& set, SetAdvice advice, const std::vector<Need>& needs) const {
+        const OwnSet way = judged(set.first, needs, set.length);
+        const PacketVerdict best = set.better ? set.better->verdict : set.verdict;
+        if (way.verdict < best) {
+            set.better = OwnSet::Way{advice, way.need, way.verdict};
         }
     }
 
     length::CutRequest m_request;
-    OwnSet& m_set;
 };
 } // namespace
 
@@ -77,19 +79,20 @@ std::vector<OwnSet> judgeOwnSets(const Intake& intake, const IntakeDraft& draft,
     const auto lengthOf = [](const WantedString& wanted) {
         return wanted.source == PieceSource::CustomersSet ? wanted.setLength : std::nullopt;
     };
+    Judge judge(intake, draft);
     std::vector<OwnSet> sets;
     if (intake.oneString()) {
         if (const auto length = lengthOf(intake.mains)) {
-            OwnSet& set = sets.emplace_back(judged(plan.pieces.front().role, needsOf(plan), *length));
+            OwnSet& set = sets.emplace_back(judge.judged(plan.pieces.front().role, needsOf(plan), *length));
             if (set.verdict != PacketVerdict::Enough) {
-                Better(intake, draft, set).look(plan);
+                judge.lookForBetter(plan, set);
             }
         }
         return sets;
     }
     for (const length::PiecePlan& piece : plan.pieces) {
         if (const auto length = lengthOf(piece.role == PieceRole::Crosses ? intake.crosses : intake.mains)) {
-            sets.push_back(judged(piece.role, {needOf(piece)}, *length));
+            sets.push_back(judge.judged(piece.role, {needOf(piece)}, *length));
         }
     }
     return sets;

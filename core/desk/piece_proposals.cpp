@@ -114,7 +114,8 @@ private:
                                .fit = ownSet ? Fit::Fits : Fit::DoesNotFit,
                                .leavesOnLot = nothing,
                                .holding = {nothing, nothing},
-                               .freeAfter = nothing};
+                               .freeAfter = nothing,
+                               .setLength = ownSet ? wanted.setLength : std::nullopt};
         if (proposal.lot) {
             const Length committed = proposal.lot->length - uncommitted(*proposal.lot, m_planned);
             proposal.fit = fitOf(*proposal.lot, cut.cut, committed);

@@ -142,4 +142,29 @@ Result<Job> takeBackCut(Transaction& ledger, const TakeBackCut& command) {
     return jobOf(ledger, command.job);
 }
 
+Result<std::optional<LastDone>> lastDone(Transaction& ledger, JobId id) {
+    auto job = jobOf(ledger, id);
+    if (!job) {
+        return tl::unexpected(job.error());
+    }
+    if (job->state == JobState::Strung) {
+        return LastDone{*std::move(job), std::nullopt};
+    }
+    if (job->state != JobState::OnTheMachine) {
+        return std::optional<LastDone>();
+    }
+    const JobPiece* last = nullptr;
+    for (const JobPiece& piece : job->pieces) {
+        // Two that were cut in one moment: the later piece was cut later.
+        if (piece.isCut() && (last == nullptr || piece.current().cut->at >= last->current().cut->at)) {
+            last = &piece;
+        }
+    }
+    if (last == nullptr) {
+        return std::optional<LastDone>();
+    }
+    const PieceRole role = last->role;
+    return LastDone{*std::move(job), role};
+}
+
 } // namespace rw::desk

@@ -3,6 +3,8 @@
 
 #include "core/desk/port/ledger.h"
 
+#include <optional>
+
 // Taking back the last thing done, as new entries that correct the old ones: what was believed meanwhile stays a fact.
 namespace rw::desk {
 
@@ -32,5 +34,13 @@ struct TakeBackCut {
 /// StaleAttempt, WrongState unless on the machine; taken back already it stays so; LotClosed when the lot was used up
 /// or given away.
 [[nodiscard]] Result<Job> takeBackCut(Transaction& ledger, const TakeBackCut& command);
+
+/// The last thing the bench did to a job that can be taken back.
+struct LastDone {
+    Job job;
+    std::optional<PieceRole> cut; ///< the piece that was cut last; nothing: the job was finished
+};
+/// Nothing when there is none: the job lies on no machine, and is not strung and still here; or it lies there uncut.
+[[nodiscard]] Result<std::optional<LastDone>> lastDone(Transaction& ledger, JobId job);
 
 } // namespace rw::desk

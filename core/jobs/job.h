@@ -5,6 +5,7 @@
 #include "core/base/id.h"
 #include "core/frames/sport.h"
 #include "core/jobs/asked_change.h"
+#include "core/jobs/bench_step.h"
 #include "core/jobs/charge.h"
 #include "core/jobs/consent.h"
 #include "core/jobs/job_state.h"
@@ -33,6 +34,7 @@ struct DoneCut {
     Length length;
     Instant at;
     bool allThereWas = false; ///< the lot's end was used up: says nothing about what the frame needs
+    bool takenBack = false;   ///< confirmed by mistake and never made: its length is on the lot again
 };
 
 /// One try at a piece. A lost length closes it and the next try is a new attempt.
@@ -48,11 +50,12 @@ struct JobPiece {
     PieceRole role;
     StringArticleId article;
     PieceSource source = PieceSource::ShopLot;
-    std::optional<LotId> lot;      ///< where it is planned to come from
-    bool pinned = false;           ///< somebody chose the lot; planning does not move it
-    Length planned;                ///< what to cut
-    Length expected;               ///< what it should need
-    std::vector<Attempt> attempts; ///< by number; the last is open unless the piece is done
+    std::optional<LotId> lot;                       ///< where it is planned to come from
+    bool pinned = false;                            ///< somebody chose the lot; planning does not move it
+    Length planned;                                 ///< what to cut
+    Length expected;                                ///< what it should need
+    std::vector<Attempt> attempts;                  ///< by number; the last is open unless the piece is done
+    std::optional<Length> setLength = std::nullopt; ///< of a customer's own set, where somebody said it
 
     [[nodiscard]] const Attempt& current() const { return attempts.back(); } ///< precondition: stored
     [[nodiscard]] bool isCut() const { return !attempts.empty() && attempts.back().cut && !attempts.back().lost; }
@@ -83,6 +86,7 @@ struct Job {
     std::optional<Instant> promised;
     std::string note; ///< words for the bench
     JobState state = JobState::Logged;
+    BenchStep benchStep = BenchStep::LookOver;
     Instant logged;
     std::optional<Strung> strung;
     std::optional<Instant> collected;

@@ -13,11 +13,18 @@ constexpr double kPrintedSpread = 0.01 / 2;
 
 double asMm(Length length) { return static_cast<double>(length.millimetres()); }
 
+void blurAsPrinted(std::vector<Need>& parts) {
+    std::ranges::transform(parts, parts.begin(), [](const Need& need) { return need.blurred(kPrintedSpread); });
+}
+
+Length withClamp(Length set, const Ends& ends) { return set + Length::roundedUp(ends.reachMm); }
+
 /// Above a quarter is still tight where a starting clamp and a bridge string, which save the last reach, bring it
 /// below.
-PacketVerdict judge(std::span<const Need> parts, Length set, Length withClamp) {
+PacketVerdict judge(std::span<const Need> parts, Length set, const Ends& ends) {
     const PacketVerdict verdict = judgePacket(parts, set);
-    const bool saved = verdict == PacketVerdict::NotEnough && judgePacket(parts, withClamp) != PacketVerdict::NotEnough;
+    const bool saved =
+        verdict == PacketVerdict::NotEnough && judgePacket(parts, withClamp(set, ends)) != PacketVerdict::NotEnough;
     return saved ? PacketVerdict::Tight : verdict;
 }
 
@@ -71,21 +78,26 @@ std::string_view setUseText(SetUse use) {
     return {};
 }
 
+PacketVerdict judgeSet(std::vector<Need> parts, Length set, bool measured, const Ends& ends) {
+    if (!measured) {
+        blurAsPrinted(parts);
+    }
+    return judge(parts, set, ends);
+}
+
 void cutFromSet(std::vector<Draft>& drafts, const CutRequest& request, CutPlan& plan) {
     const Length set = *request.set;
     if (!request.setMeasured) {
         for (Draft& draft : drafts) {
-            std::ranges::transform(draft.parts, draft.parts.begin(),
-                                   [](const Need& need) { return need.blurred(kPrintedSpread); });
+            blurAsPrinted(draft.parts);
         }
     }
     const std::vector<Need> parts = allParts(drafts);
-    const Length withClamp = set + Length::roundedUp(request.ends.reachMm);
     SetJudgement judgement{.length = set,
-                           .verdict = judge(parts, set, withClamp),
+                           .verdict = judge(parts, set, request.ends),
                            .chanceNotEnough = chanceAllExceed(parts, set),
                            .enoughFrom = enoughFrom(parts),
-                           .chanceWithClamp = chanceAllExceed(parts, withClamp),
+                           .chanceWithClamp = chanceAllExceed(parts, withClamp(set, request.ends)),
                            .ways = waysOf(parts, plan.method == Method::OnePiece, request),
                            .alternative = {}};
     shareOut(drafts, judgement.ways.front().shares, plan.headLengthMm);

@@ -8,6 +8,10 @@
 
 namespace rw::length {
 
+/// Whether a set does what is meant to come from it. `measured`: its length is not only the printed one. A set that a
+/// starting clamp and a bridge string would bring round is tight, not too short.
+[[nodiscard]] PacketVerdict judgeSet(std::vector<Need> parts, Length set, bool measured, const Ends& ends);
+
 /// Cuts the pieces from the request's set, a packet or a customer's own string, which is used up: it is halved, or the
 /// mains are measured and the crosses get the rest, or it is used whole. The way is taken in which the worse-off part
 /// is safest; the plan tells them all, how the set is judged, and what would be safer.

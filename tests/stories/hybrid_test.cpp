@@ -5,9 +5,12 @@
 #include "core/desk/bench.h"
 #include "core/desk/counter.h"
 #include "core/desk/intake.h"
+#include "core/desk/set_end_aside.h"
 #include "core/desk/stockroom.h"
 
 #include <gtest/gtest.h>
+
+#include <utility>
 
 using namespace rw;
 using namespace rw::stories;
@@ -130,6 +133,38 @@ TEST_P(Hybrid, TheEndIsMeasuredAndUsedUpAndTeachesNothing) {
     EXPECT_EQ(next.pieces[0].cut, mm(6'200)); // 6.35 m was all there was, not what the frame needs
     EXPECT_EQ(next.pieces[0].lot->tag, "K-4");
     EXPECT_EQ(next.pieces[1].cut, mm(5'600));
+}
+
+TEST_P(Hybrid, AnEndThatIsTooShortBecomesARemnantAndIsSomebodysCrossesLater) {
+    const Job job = log();
+    const By by = shop().bench(at(kToday, 12h));
+    write(ledger(), [&](desk::Transaction& open) { return desk::takeJob(open, {*job.id, shop().benchA, by}); });
+    const desk::SetEndAside tooShort{*job.id, PieceRole::Mains, 1, *lot("K-2").id, mm(6'050), mm(6'200), by};
+    const auto aside = write(ledger(), [&](desk::Transaction& open) { return desk::setEndAside(open, tooShort); });
+    EXPECT_EQ(aside.end.kind, LotKind::Remnant);
+    EXPECT_EQ(aside.end.length, mm(6'050));
+    ASSERT_TRUE(aside.next);
+    EXPECT_EQ(aside.next->tag, "K-4");
+    EXPECT_EQ(life("K-2").movements.back().reason, MovementReason::Measured);
+    EXPECT_EQ(life("K-2").movements.back().change, mm(-350));
+    const std::string once = everything();
+    (void)write(ledger(), [&](desk::Transaction& open) { return desk::setEndAside(open, tooShort); });
+    EXPECT_EQ(everything(), once);
+
+    write(ledger(), [&](desk::Transaction& open) {
+        return desk::confirmCut(open, {*job.id, PieceRole::Mains, 1, std::nullopt, mm(6'200), std::nullopt, by});
+    });
+    EXPECT_EQ(lot("K-4").length, mm(193'800));
+    EXPECT_EQ(lot("K-2").length, mm(6'050));
+
+    // Somebody wants it the other way round: L mains, K crosses.
+    desk::IntakeDraft other = draft();
+    std::swap(other.mains, *other.crosses);
+    const auto shown =
+        read(ledger(), [&](desk::Transaction& open) { return desk::previewIntake(open, other, at(kToday, 13h)); });
+    EXPECT_EQ(shown.pieces[1].lot->tag, "K-2");
+    EXPECT_EQ(shown.pieces[1].cut, mm(5'600));
+    EXPECT_EQ(shown.pieces[1].leavesOnLot, mm(450));
 }
 
 TEST_P(Hybrid, EachReelIsChargedOnceWhateverIsPressedTwice) {

@@ -12,16 +12,17 @@
 
 #include <memory>
 
-class QStackedWidget;
-
 namespace rw::ui {
 
 class BenchPresenter;
+class BenchStrips;
 class CardView;
 class CutStrip;
 class FinishStrip;
 class LostStrip;
+class MachineChoice;
 class Shift;
+class UndoStrip;
 
 /// Bench: what is next at the left, the job card, and below it the one thing that comes next, done with Enter.
 class BenchStation final : public Station {
@@ -40,18 +41,16 @@ public:
 
     [[nodiscard]] BenchPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] QListView* queue() const { return m_queueView; }
-    [[nodiscard]] QComboBox* machines() const { return m_machines; }
+    [[nodiscard]] QComboBox* machines() const;
     [[nodiscard]] CardView* card() const { return m_card; }
-    [[nodiscard]] CutStrip* cutStrip() const { return m_cut; }
-    [[nodiscard]] FinishStrip* finishStrip() const { return m_finish; }
-    [[nodiscard]] LostStrip* lostStrip() const { return m_lost; }
-    [[nodiscard]] QLabel* prompt() const { return m_prompt; }
+    [[nodiscard]] CutStrip* cutStrip() const;
+    [[nodiscard]] FinishStrip* finishStrip() const;
+    [[nodiscard]] LostStrip* lostStrip() const;
+    [[nodiscard]] UndoStrip* undoStrip() const;
+    [[nodiscard]] QLabel* prompt() const;
 
     void next(); ///< what Enter does: the next step, or what the open strip asks
-    void openCut();
     void openLost();
-    void openFinish();
-    void closeStrip();
 
 Q_SIGNALS:
     void historyWanted(const rw::ui::HistoryOf& of);
@@ -59,16 +58,13 @@ Q_SIGNALS:
 private:
     void build();
     void makeKeys();
+    void makeReasonKeys();
     void connectPresenter();
+    void connectStrips();
+    void sayWhatWasDone();
     void showQueue();
     void showCard();
-    void showMachines();
     void showPrompt();
-    /// An open strip belongs to a piece or a job of the card: with another card it closes.
-    [[nodiscard]] bool stripFitsCard() const;
-    void closeStripOfAnother();
-    void nextMachine();
-    void lose(int digit);
     void wantHistory(bool ofRacket);
     void enableKeys();
 
@@ -76,19 +72,20 @@ private:
     std::unique_ptr<BenchPresenter> m_presenter;
     JobLineModel m_queue;
     QListView* m_queueView;
-    QComboBox* m_machines;
+    MachineChoice* m_machines;
     CardView* m_card;
-    QStackedWidget* m_strip;
-    QLabel* m_prompt;
-    CutStrip* m_cut;
-    LostStrip* m_lost;
-    FinishStrip* m_finish;
+    BenchStrips* m_strips;
     QAction* m_nextKey = nullptr;
+    QAction* m_onKey = nullptr;
+    QAction* m_backwardKey = nullptr;
     QAction* m_takeKey = nullptr;
     QAction* m_cutKey = nullptr;
     QAction* m_lostKey = nullptr;
+    QAction* m_asideKey = nullptr;
     QAction* m_finishKey = nullptr;
     QAction* m_putDownKey = nullptr;
+    QAction* m_nodKey = nullptr;
+    QAction* m_undoKey = nullptr;
     QAction* m_machineKey = nullptr;
     QAction* m_backKey = nullptr;
     QList<QAction*> m_reasonKeys; ///< while a length is lost

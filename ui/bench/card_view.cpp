@@ -21,7 +21,8 @@ void CardView::show(const std::optional<desk::JobCard>& card, const QTimeZone& z
     m_card = card;
     m_zone = zone;
     m_instead = instead;
-    setAccessibleDescription(card ? cardInWords(*card) + QLatin1Char('\n') + headDescription(card->plan) : instead);
+    setAccessibleDescription(card ? cardInWords(*card, zone) + QLatin1Char('\n') + headDescription(card->plan)
+                                  : instead);
     update();
 }
 
@@ -37,7 +38,8 @@ void CardView::paintEvent(QPaintEvent*) {
         JobCardStyle style;
         style.palette = palette;
         style.zone = m_zone;
-        style.cautions = false;
+        // Before work begins; later they would only be in the way of the numbers.
+        style.cautions = m_card->job.state == JobState::OnTheMachine && m_card->job.benchStep == BenchStep::LookOver;
         paintJobCard(painter, inner, *m_card, style);
         return;
     }

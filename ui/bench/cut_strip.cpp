@@ -2,6 +2,7 @@
 #include "ui/bench/cut_strip.h"
 
 #include "ui/text/bench_words.h"
+#include "ui/text/card_notices.h"
 #include "ui/text/format.h"
 #include "ui/text/sentences.h"
 #include "ui/text/stock_words.h"
@@ -45,10 +46,10 @@ void CutStrip::start(const PieceInHand& inHand, const desk::CardPiece& piece, co
     m_measured->setValue(std::nullopt);
     m_lots->clear();
     if (piece.piece.source == PieceSource::CustomersSet) {
-        m_lots->addItem(sourceWord(piece.piece.source), qint64{0});
+        m_lots->addItem(fromWhereText(piece.piece), qint64{0});
     }
     for (const auto& lot : lots) {
-        m_lots->addItem(tr("off %1, %2 left").arg(fromUtf8(lot.tag), heldText(lot.length)), qint64{lot.id->value()});
+        m_lots->addItem(offLotText(lot), qint64{lot.id->value()});
     }
     const QString role = pieceWord(piece.piece.role);
     if (piece.lot) {
@@ -86,8 +87,14 @@ bool CutStrip::isReadable() {
 }
 
 void CutStrip::showRefusal(const Refusal& why) {
-    m_line.note->setProblem(sentenceFor(why));
+    const bool tooShort = why.code() == Code::NotEnoughString;
+    m_line.note->setProblem(tooShort ? sentenceFor(why) + QLatin1Char(' ') + mayBeSetAsideText() : sentenceFor(why));
     (why.code() == Code::MeasureFirst ? m_measured : m_length)->setFocus(Qt::OtherFocusReason);
+}
+
+void CutStrip::askToMeasure() {
+    m_line.note->setProblem(measureToSetAsideText());
+    m_measured->setFocus(Qt::OtherFocusReason);
 }
 
 } // namespace rw::ui

@@ -31,6 +31,8 @@ public:
     /// Shows what cannot be read, with the keyboard on it; true when all can.
     bool isReadable();
     void showRefusal(const Refusal& why);
+    /// Before an end is set aside somebody must have held a tape to it.
+    void askToMeasure();
 
     [[nodiscard]] LengthEdit* lengthEdit() const { return m_length; }
     [[nodiscard]] LengthEdit* measuredEdit() const { return m_measured; }

@@ -21,7 +21,8 @@ constexpr double kWideHeight = 150;
 constexpr double kWideColumn = 150; // of numbers, beside the drawing
 constexpr double kGap = 6;
 constexpr double kHeading = 23;
-constexpr double kPull = 26; // capitals of about 19 mm on A4: read across the room
+constexpr double kPull = 26;      // capitals of about 19 mm on A4: read across the room
+constexpr double kQuietPull = 15; // of the two, the one that is not strung now
 constexpr double kCut = 11;
 constexpr double kSmall = 4.4;
 constexpr double kCaution = 2.9;
@@ -43,7 +44,9 @@ void CardPainter::paint(const QSizeF& sheet) {
     const bool wide = sheet.width() > sheet.height();
     const double footTop = sheet.height() - footHeight(sheet.width());
     foot({0, footTop, sheet.width(), sheet.height() - footTop});
-    const double top = heading({0, 0, sheet.width(), kHeading});
+    double top = heading({0, 0, sheet.width(), kHeading});
+    top = notices({0, top, sheet.width(), footTop - top});
+    top = steps({0, top, sheet.width(), footTop - top});
     const double left = wide ? std::min(kWideColumn, sheet.width() * 0.62) : sheet.width();
     double y = pulls({0, top, left, footTop - top});
     y = cuts({0, 0, left, footTop}, y);
@@ -75,19 +78,72 @@ double CardPainter::heading(const QRectF& column) {
     return column.bottom();
 }
 
+double CardPainter::notices(const QRectF& column) {
+    constexpr double kNotice = 5.4;
+    double y = column.top();
+    for (const CardWords::Notice& notice : m_words.notices) {
+        const PaperText style{kNotice, notice.warns};
+        const QRectF mark(column.left(), y + 1.5, 5, 4.6);
+        notice.warns ? warningMark(mark) : tick(mark, 0.8);
+        for (const QString& shown : style.wrapped(notice.words, column.width() - 7, 2)) {
+            line({column.left() + 7, y + 0.8, column.width() - 7, style.lineStep()}, shown, kNotice,
+                 notice.warns ? palette().accent : palette().ink, notice.warns);
+            y += style.lineStep();
+        }
+    }
+    if (m_words.notices.empty()) {
+        return y;
+    }
+    rule(column.left(), column.right(), y + 1.6);
+    return y + 2.1;
+}
+
+double CardPainter::steps(const QRectF& column) {
+    if (m_words.steps.empty() && m_words.hands.isEmpty()) {
+        return column.top();
+    }
+    constexpr double kRow = 8;
+    double x = column.left();
+    for (const CardWords::Step& step : m_words.steps) {
+        const QString words = Card::tr("%1 %2").arg(step.shape, step.word);
+        x += line({x, column.top(), column.right() - x, kRow}, words, 4.8,
+                  step.current ? palette().ink : palette().softInk, step.current) +
+             5;
+    }
+    const double left = x > column.left() ? x + 4 : x;
+    const Qt::Alignment side = m_words.steps.empty() ? Qt::AlignLeft : Qt::AlignRight;
+    line({left, column.top(), std::max(0.0, column.right() - left), kRow}, m_words.hands, kSmall, palette().softInk,
+         false, side | Qt::AlignVCenter);
+    rule(column.left(), column.right(), column.top() + kRow);
+    return column.top() + kRow + 0.5;
+}
+
+void CardPainter::pull(const CardWords::Pull& pull, const QRectF& box, bool dialed) {
+    const QColor& color = pull.quiet ? palette().softInk : palette().ink;
+    const double high = pull.quiet ? kQuietPull : kPull;
+    const double name = line({box.left(), box.top() + 2, box.width(), 7}, pull.name, 6, palette().softInk);
+    if (!pull.was.isEmpty()) {
+        const double left = box.left() + name + 4;
+        const double width = line({left, box.top() + 2, box.right() - left, 7}, pull.was, 6, palette().accent, true);
+        painter().setPen(QPen(palette().accent, 0.7));
+        painter().drawLine(QPointF(left - 1, box.top() + 5.7), QPointF(left + width + 1, box.top() + 5.7));
+    }
+    const double unit = high * 0.42;
+    const double unitWidth = PaperText{unit, false}.width(pull.unit) + 2;
+    const double number = fitted({box.left(), box.top() + 8.5, box.width() - unitWidth, 24}, pull.number, high, color);
+    line({box.left() + number + 2, box.top() + (pull.quiet ? 15.5 : 18.5), unitWidth + 2, 12}, pull.unit, unit, color);
+    if (dialed) {
+        fitted({box.left(), box.top() + 34, box.width(), 8}, Card::tr("dial %1").arg(pull.dial), 6.6, color);
+        fitted({box.left(), box.top() + 41.5, box.width(), 5}, pull.detail, 3.3, palette().softInk, false);
+    }
+}
+
 double CardPainter::pulls(const QRectF& column) {
     const double half = (column.width() - kGap) / 2;
     const bool dialed = !m_words.machine.isEmpty();
     double x = column.left();
-    for (const CardWords::Pull& pull : m_words.pulls) {
-        line({x, column.top() + 2, half, 7}, pull.name, 6, palette().softInk);
-        const double unitWidth = PaperText{11, false}.width(pull.unit) + 2;
-        const double number = fitted({x, column.top() + 8.5, half - unitWidth, 24}, pull.number, kPull, palette().ink);
-        line({x + number + 2, column.top() + 18.5, unitWidth + 2, 12}, pull.unit, 11, palette().ink);
-        if (dialed) {
-            fitted({x, column.top() + 34, half, 8}, Card::tr("dial %1").arg(pull.dial), 6.6, palette().ink);
-            fitted({x, column.top() + 41.5, half, 5}, pull.detail, 3.3, palette().softInk, false);
-        }
+    for (const CardWords::Pull& each : m_words.pulls) {
+        pull(each, {x, column.top(), half, column.height()}, dialed);
         x += half + kGap;
     }
     double y = column.top() + (dialed ? 47 : 34);
@@ -95,16 +151,8 @@ double CardPainter::pulls(const QRectF& column) {
     if (!m_words.marked.isEmpty()) {
         where = where.isEmpty() ? m_words.marked : Card::tr("%1 · %2").arg(where, m_words.marked);
     }
-    if (!where.isEmpty() || !m_words.aboveMarked.isEmpty()) {
-        double left = column.left();
-        if (!m_words.aboveMarked.isEmpty()) {
-            warningMark({left, y + 0.4, 4.6, 4.2});
-            left +=
-                6 +
-                line({left + 6, y, column.right() - left - 6, 5.4}, m_words.aboveMarked, 4.6, palette().accent, true) +
-                4;
-        }
-        line({left, y, column.right() - left, 5.4}, where, kSmall, palette().softInk);
+    if (!where.isEmpty()) {
+        line({column.left(), y, column.width(), 5.4}, where, kSmall, palette().softInk);
         y += 6.5;
     }
     rule(column.left(), column.right(), y + 0.5);

@@ -23,7 +23,10 @@ public:
 private:
     // Each paints one block from `top` down in a column and gives back where the next one begins.
     double heading(const QRectF& column);
+    double notices(const QRectF& column);
+    double steps(const QRectF& column);
     double pulls(const QRectF& column);
+    void pull(const CardWords::Pull& pull, const QRectF& box, bool dialed);
     double cuts(const QRectF& column, double top);
     double shortSide(const QRectF& column, double top);
     void words(const QRectF& column);

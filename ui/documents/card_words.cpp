@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/documents/card_words.h"
 
+#include "ui/text/card_notices.h"
 #include "ui/text/cautions.h"
 #include "ui/text/format.h"
 #include "ui/text/plan_words.h"
@@ -9,7 +10,7 @@
 
 #include <QCoreApplication>
 
-#include <algorithm>
+#include <utility>
 
 namespace rw::ui {
 
@@ -58,7 +59,9 @@ QString stringName(const StringArticle& article, const QLocale& locale) {
 QString lostWords(const JobPiece& piece, const QLocale& locale) {
     QStringList lost;
     for (const Attempt& attempt : piece.attempts) {
-        if (attempt.lost && attempt.cut) {
+        if (attempt.lost && attempt.cut && attempt.cut->takenBack) {
+            lost << Card::tr("%1 taken back").arg(lengthText(attempt.cut->length, locale));
+        } else if (attempt.lost && attempt.cut) {
             lost << Card::tr("%1 lost, %2").arg(lengthText(attempt.cut->length, locale), lostReasonWord(*attempt.lost));
         }
     }
@@ -77,17 +80,18 @@ CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
     if (cut.done) {
         cut.length = lengthText(piece.piece.current().cut->length, locale);
         cut.source = lot.isEmpty()
-                         ? sourceWord(piece.piece.source)
+                         ? fromWhereText(piece.piece, locale)
                          : Card::tr("cut off %1, which holds %2 now").arg(lot, heldText(piece.leavesOnLot, locale));
         return cut;
     }
     if (!piece.lot) {
         cut.careful = piece.piece.source != PieceSource::CustomersSet;
-        cut.source = cut.careful ? Card::tr("no reel holds it") : sourceWord(piece.piece.source);
+        cut.source = cut.careful ? Card::tr("no reel holds it") : fromWhereText(piece.piece, locale);
         return cut;
     }
     cut.careful = piece.fit != Fit::Fits;
-    cut.source = Card::tr("off %1: %2").arg(lot, fitText(piece.fit, piece.leavesOnLot, locale));
+    cut.source = (piece.lot->kind == LotKind::Remnant ? Card::tr("off remnant %1: %2") : Card::tr("off %1: %2"))
+                     .arg(lot, fitText(piece.fit, piece.leavesOnLot, locale));
     return cut;
 }
 
@@ -111,6 +115,52 @@ void sayShortSide(CardWords& words, const desk::ShortSideProposal& side, const Q
     words.shortSideWarns = side.from == desk::SideFrom::Frame;
 }
 
+std::vector<CardWords::Notice> noticesOf(const desk::JobCard& card, const JobCardStyle& style) {
+    std::vector<CardWords::Notice> notices;
+    if (card.above && !card.above->consent) {
+        notices.push_back({true, aboveText(*card.above, style.zone, style.locale)});
+    }
+    if (card.change) {
+        notices.push_back({true, changeText(*card.change, card.job.asked, style.zone, style.locale)});
+    }
+    if (card.above && card.above->consent) {
+        notices.push_back({false, aboveText(*card.above, style.zone, style.locale)});
+    }
+    return notices;
+}
+
+/// The pair, with what was asked before a change beside what is asked now. While one of the two is strung it stands
+/// first and the other is quiet.
+std::vector<CardWords::Pull> pullsOf(const desk::JobCard& card, const QLocale& locale) {
+    std::vector<CardWords::Pull> pulls{
+        pullWords(pieceWord(PieceRole::Mains), card.job.asked.mains, card.mains, locale),
+        pullWords(pieceWord(PieceRole::Crosses), card.job.asked.crosses, card.crosses, locale)};
+    if (card.change && card.change->before.mains != card.job.asked.mains) {
+        pulls[0].was = tensionText(card.change->before.mains, locale);
+    }
+    if (card.change && card.change->before.crosses != card.job.asked.crosses) {
+        pulls[1].was = tensionText(card.change->before.crosses, locale);
+    }
+    if (card.job.state == JobState::OnTheMachine) {
+        pulls[0].quiet = card.job.benchStep == BenchStep::Crosses;
+        pulls[1].quiet = card.job.benchStep == BenchStep::Mains;
+    }
+    if (pulls[0].quiet) {
+        std::swap(pulls[0], pulls[1]);
+    }
+    return pulls;
+}
+
+std::vector<CardWords::Step> stepsOf(const Job& job) {
+    std::vector<CardWords::Step> steps;
+    if (job.state == JobState::OnTheMachine) {
+        for (std::optional<BenchStep> step = BenchStep::LookOver; step; step = stepAfter(*step)) {
+            steps.push_back({benchStepShape(*step, job.benchStep), benchStepWord(*step), *step == job.benchStep});
+        }
+    }
+    return steps;
+}
+
 QString strungWords(const desk::JobCard& card, const QLocale& locale) {
     if (!card.job.strung) {
         return {};
@@ -132,16 +182,12 @@ CardWords cardWords(const desk::JobCard& card, const JobCardStyle& style) {
     words.customer = fromUtf8(card.customer.name);
     words.racket = card.racket.mark.empty() ? frame : Card::tr("%1 · %2").arg(frame, fromUtf8(card.racket.mark));
     words.promise = card.job.promised ? momentText(*card.job.promised, style.zone, locale) : QString();
-    words.pulls = {pullWords(pieceWord(PieceRole::Mains), card.job.asked.mains, card.mains, locale),
-                   pullWords(pieceWord(PieceRole::Crosses), card.job.asked.crosses, card.crosses, locale)};
+    words.notices = noticesOf(card, style);
+    words.steps = stepsOf(card.job);
+    words.hands = card.hands ? handsText(*card.hands, style.zone, locale) : QString();
+    words.pulls = pullsOf(card, locale);
     words.machine = card.machine ? fromUtf8(card.machine->name) : QString();
     words.marked = markedWords(card.frame.marked, locale);
-    if (const auto& highest = card.frame.marked.highest) {
-        const bool above =
-            std::max(card.job.asked.mains.newtons(), card.job.asked.crosses.newtons()) > highest->newtons() + 1e-9;
-        words.aboveMarked =
-            above ? Card::tr("above the frame's marked %1").arg(tensionText(*highest, locale)) : QString();
-    }
     for (const desk::CardPiece& piece : card.pieces) {
         words.cuts.push_back(cutWords(piece, locale));
     }

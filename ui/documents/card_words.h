@@ -19,16 +19,30 @@ struct CardWords {
     QString racket;  ///< frame and mark
     QString promise; ///< "" without one
 
-    struct Pull {
-        QString name;   ///< "mains"
-        QString number; ///< "52"
-        QString unit;   ///< "lb"
-        QString dial;   ///< "23.5 or 24 kg", "" without a machine
-        QString detail; ///< "52 lb is 23.59 kg; 23.5 is 51.8 lb, 24 is 52.9 lb"
+    struct Notice {
+        bool warns = false;
+        QString words;
     };
-    std::vector<Pull> pulls; ///< mains, crosses
+    std::vector<Notice> notices; ///< what to know first, the warnings before the rest
+    struct Step {
+        QString shape; ///< "✓", "▸", "○"
+        QString word;
+        bool current = false;
+    };
+    std::vector<Step> steps; ///< while it is on the machine
+    QString hands;           ///< who has it, or had it
+
+    struct Pull {
+        QString name;       ///< "mains"
+        QString number;     ///< "52"
+        QString unit;       ///< "lb"
+        QString dial;       ///< "23.5 or 24 kg", "" without a machine
+        QString detail;     ///< "52 lb is 23.59 kg; 23.5 is 51.8 lb, 24 is 52.9 lb"
+        QString was = {};   ///< what was asked before a change that nobody has nodded to: "54 lb"
+        bool quiet = false; ///< not the one that is strung now
+    };
+    std::vector<Pull> pulls; ///< mains, crosses; while the crosses are strung theirs stand first
     QString machine;         ///< "Bench B"
-    QString aboveMarked;     ///< a warning, "" when the pulls are within the marked range
     QString marked;          ///< "marked 50 to 60 lb"
 
     struct Cut {

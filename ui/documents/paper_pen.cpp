@@ -55,11 +55,15 @@ void PaperPen::checkBox(const QRectF& box, bool done) {
     m_painter.setBrush(Qt::NoBrush);
     m_painter.drawRect(box);
     if (done) {
-        m_painter.setPen(QPen(m_palette.ink, 1.1, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
-        const QPointF knee(box.left() + box.width() * 0.42, box.bottom() - box.height() * 0.2);
-        m_painter.drawLine(QPointF(box.left() + box.width() * 0.18, box.center().y()), knee);
-        m_painter.drawLine(knee, QPointF(box.right() - box.width() * 0.12, box.top() + box.height() * 0.18));
+        tick(box, 1.1);
     }
+}
+
+void PaperPen::tick(const QRectF& box, double thickness) {
+    m_painter.setPen(QPen(m_palette.ink, thickness, Qt::SolidLine, Qt::RoundCap, Qt::RoundJoin));
+    const QPointF knee(box.left() + box.width() * 0.42, box.bottom() - box.height() * 0.2);
+    m_painter.drawLine(QPointF(box.left() + box.width() * 0.18, box.center().y()), knee);
+    m_painter.drawLine(knee, QPointF(box.right() - box.width() * 0.12, box.top() + box.height() * 0.18));
 }
 
 void PaperPen::warningMark(const QRectF& box) {

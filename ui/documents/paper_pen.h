@@ -32,6 +32,7 @@ public:
                      bool bold = false);
     void rule(double left, double right, double y);
     void checkBox(const QRectF& box, bool done);
+    void tick(const QRectF& box, double thickness);
     void warningMark(const QRectF& box);
 
     [[nodiscard]] QPainter& painter() const { return m_painter; }

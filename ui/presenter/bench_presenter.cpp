@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/bench_presenter.h"
 
+#include "core/desk/change_asked.h"
+
 #include <algorithm>
 
 namespace rw::ui {
@@ -232,7 +234,10 @@ void BenchPresenter::confirmCut(const PieceInHand& piece, const std::optional<Lo
     }
     const desk::ConfirmCut command{piece.job, piece.role, piece.attempt, lot, length, measuredLeft, by()};
     act([command](desk::Transaction& ledger) { return desk::confirmCut(ledger, command); },
-        [this, length](const desk::CutDone& done) { Q_EMIT cut(done, length); });
+        [this, length](const desk::CutDone& done) {
+            m_lastActedOn = done.job.id;
+            Q_EMIT cut(done, length);
+        });
 }
 
 void BenchPresenter::lose(const PieceInHand& piece, LostReason reason) {
@@ -250,7 +255,94 @@ void BenchPresenter::finish(JobId job, const TensionPair& strung, const QString&
     }
     const desk::FinishJob command{job, strung, *m_card->machine->id, note.trimmed().toStdString(), by()};
     act([command](desk::Transaction& ledger) { return desk::finishJob(ledger, command); },
-        [this](const Job& finishedJob) { Q_EMIT finished(finishedJob); });
+        [this](const Job& finishedJob) {
+            m_lastActedOn = finishedJob.id;
+            Q_EMIT finished(finishedJob);
+        });
+}
+
+void BenchPresenter::moveTo(BenchStep step) {
+    if (!mayAct()) {
+        return;
+    }
+    const desk::MoveStep command{*m_card->job.id, m_card->job.benchStep, step, by()};
+    act([command](desk::Transaction& ledger) { return desk::moveStep(ledger, command); }, [](const Job&) {});
+}
+
+void BenchPresenter::goOn() {
+    if (canGoOn()) {
+        moveTo(*stepAfter(m_card->job.benchStep));
+    }
+}
+
+void BenchPresenter::goBack() {
+    if (canGoBack()) {
+        moveTo(*stepBefore(m_card->job.benchStep));
+    }
+}
+
+void BenchPresenter::nod() {
+    if (!canNod() || !mayAct()) {
+        return;
+    }
+    const desk::Nod command{*m_card->job.id, by()};
+    act([command](desk::Transaction& ledger) { return desk::nodToChanges(ledger, command); },
+        [this](const Job& job) { Q_EMIT nodded(job); });
+}
+
+void BenchPresenter::setEndAside(const PieceInHand& piece, LotId lot, Length measured, Length wanted) {
+    if (!isUncut(piece) || !mayAct()) {
+        return;
+    }
+    const desk::SetEndAside command{piece.job, piece.role, piece.attempt, lot, measured, wanted, by()};
+    act([command](desk::Transaction& ledger) { return desk::setEndAside(ledger, command); },
+        [this, role = piece.role](const desk::EndSetAside& aside) { Q_EMIT endSetAside(aside, role); });
+}
+
+void BenchPresenter::askLastDone() {
+    if (!canTakeBack()) {
+        return;
+    }
+    read(
+        [acted = m_lastActedOn,
+         selected = m_selected](desk::Transaction& ledger) -> Result<std::optional<desk::LastDone>> {
+            for (const auto& job : {acted, selected}) {
+                if (!job) {
+                    continue;
+                }
+                auto last = desk::lastDone(ledger, *job);
+                if (!last || *last) {
+                    return last;
+                }
+            }
+            return std::optional<desk::LastDone>();
+        },
+        [this](Result<std::optional<desk::LastDone>> last) {
+            if (last) {
+                Q_EMIT lastDoneKnown(*last);
+            } else {
+                Q_EMIT refused(last.error());
+            }
+        });
+}
+
+void BenchPresenter::takeBack(const desk::LastDone& last) {
+    if (isWaiting() || !mayAct()) {
+        return;
+    }
+    const JobId job = *last.job.id;
+    const auto done = [this, last](const Job& corrected) {
+        select(*corrected.id);
+        Q_EMIT takenBack(last);
+    };
+    if (!last.cut) {
+        act([command = desk::Reopen{job, by()}](desk::Transaction& ledger) { return desk::reopenJob(ledger, command); },
+            done);
+        return;
+    }
+    const auto piece = std::ranges::find(last.job.pieces, *last.cut, &JobPiece::role);
+    const desk::TakeBackCut command{job, piece->role, piece->current().number, by()};
+    act([command](desk::Transaction& ledger) { return desk::takeBackCut(ledger, command); }, done);
 }
 
 } // namespace rw::ui

@@ -2,7 +2,9 @@
 #pragma once
 
 #include "core/desk/bench.h"
+#include "core/desk/set_end_aside.h"
 #include "core/desk/stockroom.h"
+#include "core/desk/undo.h"
 #include "ui/presenter/station_presenter.h"
 
 #include <QString>
@@ -45,6 +47,12 @@ public:
     [[nodiscard]] bool canPutDown() const { return isOnTheMachine() && !isWaiting(); }
     [[nodiscard]] bool canLose() const { return canPutDown() && !cutPieces().empty(); }
     [[nodiscard]] bool canFinish() const { return step() == Step::Finish; }
+    /// Where the racket is at the bench is one step further, or one back.
+    [[nodiscard]] bool canGoOn() const { return canPutDown() && stepAfter(m_card->job.benchStep); }
+    [[nodiscard]] bool canGoBack() const { return canPutDown() && stepBefore(m_card->job.benchStep); }
+    /// What is asked was changed and nobody at the bench has nodded to it.
+    [[nodiscard]] bool canNod() const { return m_card && m_card->change && !isWaiting(); }
+    [[nodiscard]] bool canTakeBack() const { return !isWaiting() && (m_lastActedOn || m_selected); }
 
     /// The piece that is cut next; nothing when all are.
     [[nodiscard]] const desk::CardPiece* nextToCut() const;
@@ -67,6 +75,15 @@ public:
                     const std::optional<Length>& measuredLeft);
     void lose(const PieceInHand& piece, LostReason reason);
     void finish(JobId job, const TensionPair& strung, const QString& note);
+    void goOn();
+    void goBack();
+    void nod();
+    /// The end on `lot` was measured and is too short for the `wanted` length: a remnant, and another lot for the
+    /// piece.
+    void setEndAside(const PieceInHand& piece, LotId lot, Length measured, Length wanted);
+    /// Looks up the last thing that was done here, else to the selected job: lastDoneKnown() answers.
+    void askLastDone();
+    void takeBack(const desk::LastDone& last);
 
 Q_SIGNALS:
     void queueChanged();
@@ -77,6 +94,10 @@ Q_SIGNALS:
     void cut(const desk::CutDone& done, Length length);
     void lost(const Job& job, PieceRole role, LostReason reason);
     void finished(const Job& job);
+    void nodded(const Job& job);
+    void endSetAside(const desk::EndSetAside& aside, PieceRole role);
+    void lastDoneKnown(const std::optional<desk::LastDone>& last); ///< nothing: there is nothing to take back
+    void takenBack(const desk::LastDone& last);
     void refused(const Refusal& why);
 
 private:
@@ -87,6 +108,7 @@ private:
     void selectFirst();
     void loadShelf();
     void loadCard();
+    void moveTo(BenchStep step);
     [[nodiscard]] bool mayAct();
     template<class UseCase, class Done>
     void act(UseCase useCase, Done done);
@@ -97,6 +119,7 @@ private:
     bool m_acting = false;    ///< a command is on its way; a second press waits for its answer
     bool m_cardIsOld = false; ///< it was done; the card that shows it is on its way
     std::optional<JobId> m_selected;
+    std::optional<JobId> m_lastActedOn; ///< by a cut or a finish at this window
     std::optional<desk::JobCard> m_card;
     std::vector<desk::ShelfString> m_shelf;
     desk::CancelToken m_cardAsked;

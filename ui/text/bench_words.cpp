@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/text/bench_words.h"
 
+#include "ui/text/card_notices.h"
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
 #include "ui/text/plan_words.h"
@@ -29,7 +30,10 @@ QString dialText(const desk::DialSetting& dial, const QLocale& locale) {
 QString pieceText(const desk::CardPiece& piece, const QLocale& locale) {
     const QString what = BenchWords::tr("%1: %2").arg(pieceWord(piece.piece.role), fromUtf8(piece.article.name));
     const std::optional<Length> left = piece.lot ? std::optional(piece.lot->length) : std::nullopt;
-    const QString state = cutStateText(piece.piece, left, piece.lot ? fromUtf8(piece.lot->tag) : QString(), locale);
+    const bool ownSet = !piece.lot && piece.piece.source == PieceSource::CustomersSet && !piece.piece.isCut();
+    const QString state =
+        ownSet ? fromWhereText(piece.piece, locale)
+               : cutStateText(piece.piece, left, piece.lot ? fromUtf8(piece.lot->tag) : QString(), locale);
     return piece.piece.isCut()
                ? what + QStringLiteral(", ") + state
                : BenchWords::tr("%1, cut %2; %3").arg(what, lengthText(piece.piece.planned, locale), state);
@@ -40,10 +44,22 @@ QString whoseRacketText(const desk::JobCard& card) {
     return BenchWords::tr("%1, %2").arg(fromUtf8(card.customer.name), racketName(card.frame.name, card.racket.mark));
 }
 
-QString cardInWords(const desk::JobCard& card, const QLocale& locale) {
+QString cardInWords(const desk::JobCard& card, const QTimeZone& zone, const QLocale& locale) {
     QStringList lines;
+    if (card.above) {
+        lines << aboveText(*card.above, zone, locale);
+    }
+    if (card.change) {
+        lines << changeText(*card.change, card.job.asked, zone, locale);
+    }
     lines << BenchWords::tr("Job %1, %2, %3")
                  .arg(QString::number(card.job.number), whoseRacketText(card), stateWithShape(card.job.state));
+    if (card.job.state == JobState::OnTheMachine) {
+        lines << BenchWords::tr("At the bench: %1").arg(benchStepWord(card.job.benchStep));
+    }
+    if (card.hands) {
+        lines << handsText(*card.hands, zone, locale);
+    }
     lines << BenchWords::tr("%1, %2").arg(askedAndStrungText(card.job, locale), methodWord(card.job.method));
     if (card.machine && card.mains && card.crosses) {
         lines << BenchWords::tr("%1: mains %2, crosses %3")
@@ -70,13 +86,31 @@ QString cutText(const desk::CardPiece& piece, const QLocale& locale) {
     if (piece.lot) {
         return BenchWords::tr("cut %1 off %2: %3").arg(length, fromUtf8(piece.lot->tag), role);
     }
-    return BenchWords::tr("cut %1 %2: %3").arg(length, sourceWord(piece.piece.source), role);
+    return BenchWords::tr("cut %1 %2: %3").arg(length, fromWhereText(piece.piece, locale), role);
 }
 
 QString finishText() { return BenchWords::tr("say what was strung"); }
 
+QString nodText(const desk::CardChange& change, const TensionPair& asked, const QLocale& locale) {
+    return BenchWords::tr("nod: %1 instead of %2")
+        .arg(tensionPairText(asked, locale), tensionPairText(change.before, locale));
+}
+
+QString nodFirstText(const desk::CardChange& change, const TensionPair& asked, const QLocale& locale) {
+    return BenchWords::tr("%1 is asked now instead of %2: N nods to it, then finish.")
+        .arg(tensionPairText(asked, locale), tensionPairText(change.before, locale));
+}
+
+QString noddedText(const Job& job, const QLocale& locale) {
+    return BenchWords::tr("Seen: job %1 is asked with %2.")
+        .arg(QString::number(job.number), tensionPairText(job.asked, locale));
+}
+
 QString cutPieceText(const JobPiece& piece, const QLocale& locale) {
     const DoneCut& cut = *piece.current().cut;
+    if (!cut.lot) {
+        return BenchWords::tr("%1 %2").arg(pieceWord(piece.role), lengthText(cut.length, locale));
+    }
     return BenchWords::tr("%1 %2 off %3")
         .arg(pieceWord(piece.role), lengthText(cut.length, locale), fromUtf8(cut.lotTag));
 }
@@ -116,6 +150,92 @@ QString lostText(const Job& job, PieceRole role, LostReason reason, const QLocal
 QString finishedText(const Job& job, const QLocale& locale) {
     const QString pair = tensionPairText(job.strung ? job.strung->tensions : job.asked, locale);
     return BenchWords::tr("Job %1 is strung, %2. Hang it on the rack.").arg(QString::number(job.number), pair);
+}
+
+QString endSetAsideText(const desk::EndSetAside& aside, PieceRole role, const QLocale& locale) {
+    const QString tag = fromUtf8(aside.end.tag);
+    const QString kept =
+        aside.end.isOpen()
+            ? BenchWords::tr("%1 is kept as a remnant of %2.").arg(tag, heldText(aside.end.length, locale))
+            : BenchWords::tr("%1 is used up and closed.").arg(tag);
+    const QString next = aside.next ? BenchWords::tr("Next is %1: %2.").arg(fromUtf8(aside.next->tag), pieceWord(role))
+                                    : BenchWords::tr("No other reel holds it: %1.").arg(pieceWord(role));
+    return kept + QLatin1Char(' ') + next;
+}
+
+QString mayBeSetAsideText() { return BenchWords::tr("Ctrl+R keeps it as a remnant and goes on with another reel."); }
+
+QString measureToSetAsideText() {
+    return BenchWords::tr("Measure the end first: what the tape says is kept as a remnant.");
+}
+
+namespace {
+struct CutToTakeBack {
+    QString piece;
+    QString length;
+    QString lot; ///< "" off none
+};
+
+/// Precondition: a cut is what was done last.
+CutToTakeBack cutOf(const desk::LastDone& last, const QLocale& locale) {
+    const auto piece = std::ranges::find(last.job.pieces, *last.cut, &JobPiece::role);
+    const DoneCut& cut = *piece->current().cut;
+    return {pieceWord(piece->role), lengthText(cut.length, locale), fromUtf8(cut.lotTag)};
+}
+} // namespace
+
+QString takeBackText(const desk::LastDone& last, const QLocale& locale) {
+    const QString number = QString::number(last.job.number);
+    if (!last.cut) {
+        return BenchWords::tr("Take back that job %1 is strung, %2? It lies on its machine again.")
+            .arg(number, tensionPairText(last.job.strung ? last.job.strung->tensions : last.job.asked, locale));
+    }
+    const CutToTakeBack cut = cutOf(last, locale);
+    if (cut.lot.isEmpty()) {
+        return BenchWords::tr("Take back the cut of job %1, %2 %3? Only when it was never made.")
+            .arg(number, cut.piece, cut.length);
+    }
+    return BenchWords::tr(
+               "Take back the cut of job %1, %2 %3 off %4? Only when it was never made: the length goes back.")
+        .arg(number, cut.piece, cut.length, cut.lot);
+}
+
+QString takenBackText(const desk::LastDone& last, const QLocale& locale) {
+    const QString number = QString::number(last.job.number);
+    if (!last.cut) {
+        return BenchWords::tr("Corrected: job %1 is not strung, and lies on its machine again.").arg(number);
+    }
+    const CutToTakeBack cut = cutOf(last, locale);
+    if (cut.lot.isEmpty()) {
+        return BenchWords::tr("Corrected: job %1 was not cut, %2.").arg(number, cut.piece);
+    }
+    return BenchWords::tr("Corrected: job %1 was not cut, %2; %3 are on %4 again.")
+        .arg(number, cut.piece, cut.length, cut.lot);
+}
+
+QString nothingToTakeBackText() {
+    return BenchWords::tr("Nothing can be taken back: this racket is neither cut on a machine nor just strung.");
+}
+
+QString machineText(const desk::Machine& machine, const QLocale& locale) {
+    return BenchWords::tr("%1: dial in %2 by %3, reach %4")
+        .arg(fromUtf8(machine.name), fromUtf8(unitText(machine.unit)), locale.toString(machine.stepHundredths / 100.0),
+             lengthText(machine.reach, locale));
+}
+
+QString offLotText(const Lot& lot, const QLocale& locale) {
+    const QString words =
+        lot.kind == LotKind::Remnant ? BenchWords::tr("off remnant %1, %2 left") : BenchWords::tr("off %1, %2 left");
+    return words.arg(fromUtf8(lot.tag), heldText(lot.length, locale));
+}
+
+QString cardIsComingText() { return BenchWords::tr("The card is being looked up."); }
+QString nothingWaitsText() {
+    return BenchWords::tr("Nothing waits for the bench.\nA racket comes here when the counter has logged it.");
+}
+QString jobChangedText() { return BenchWords::tr("This job was changed meanwhile. Look at its card."); }
+QString noRacketForHistoryText() {
+    return BenchWords::tr("History is that of a racket at the bench, and there is none.");
 }
 
 QString foundOnMachineText(const desk::JobCard& card, const QLocale& locale) {

@@ -242,6 +242,10 @@ QString changedMeanwhile(const Facts& facts) {
                    "its name.")
             .arg(facts.thing(), facts.typed("added"));
     }
+    if (facts.has("nod")) {
+        return Sentences::tr("What is asked was changed meanwhile: it is %1 now instead of %2. Esc, then N nods to it.")
+            .arg(facts.plain("theirs", {}), facts.plain("mine", {}));
+    }
     if (facts.has("mine") && facts.has("theirs")) {
         return Sentences::tr("Somebody else changed the %1 meanwhile: it is %2 now, yours says %3; choose one.")
             .arg(facts.thing(), facts.typed("theirs"), facts.typed("mine"));

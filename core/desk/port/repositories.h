@@ -89,6 +89,7 @@ public:
     virtual MovementId move(const Movement& movement) = 0;
     [[nodiscard]] virtual std::vector<Movement> movements(LotId lot) = 0; ///< oldest first
     virtual void close(LotId lot, Instant at) = 0;
+    virtual void setKind(LotId lot, LotKind kind) = 0; ///< an end that was set aside is a remnant
     /// Cuts that are planned and have not happened: pieces of jobs not withdrawn whose current attempt is uncut.
     [[nodiscard]] virtual std::vector<PlannedCut> plannedCuts() = 0;
 };
@@ -143,6 +144,7 @@ public:
     virtual void setAsked(JobId job, const AskedChange& change) = 0;
     [[nodiscard]] virtual std::vector<AskedChange> askedChanges(JobId job) = 0; ///< oldest first
     virtual void seeAskedChanges(JobId job, const By& by) = 0;                  ///< all that nobody has seen
+    virtual void setBenchStep(JobId job, BenchStep step) = 0;
     virtual void addNote(JobId job, std::string_view words) = 0;
     virtual void tell(JobId job, std::string_view how, const By& by) = 0;
     virtual void pay(JobId job, const Payment& payment) = 0;

@@ -13,14 +13,16 @@ std::optional<DoneCut> cutIn(const Row& row, const JobPiece& piece) {
                        .lotTag = row.text("cut_lot_tag"),
                        .length = row.length("cut_mm"),
                        .at = row.instant("cut_at"),
-                       .allThereWas = row.flag("all_there_was")};
+                       .allThereWas = row.flag("all_there_was"),
+                       .takenBack = row.flag("taken_back")};
     }
     if (piece.source == PieceSource::CustomersSet && !row.isNull("cut_event_at")) {
         return DoneCut{.lot = std::nullopt,
                        .lotTag = {},
                        .length = piece.planned,
                        .at = row.instant("cut_event_at"),
-                       .allThereWas = false};
+                       .allThereWas = false,
+                       .takenBack = false};
     }
     return std::nullopt;
 }
@@ -34,7 +36,8 @@ JobPiece pieceIn(const Row& row) {
             .pinned = row.flag("pinned"),
             .planned = row.length("planned_mm"),
             .expected = row.length("expected_mm"),
-            .attempts = {}};
+            .attempts = {},
+            .setLength = row.optionalLength("set_mm")};
 }
 
 /// "L", "K / L": the codes of the pieces, a string that is in both named once.
@@ -73,6 +76,7 @@ std::optional<Job> jobIn(Statement& statement) {
                .promised = row.optionalInstant("promised_at"),
                .note = {},
                .state = row.oneOf("state", jobStateFromText),
+               .benchStep = row.oneOf("bench_step", benchStepFromText),
                .logged = row.instant("logged_at"),
                .strung = std::nullopt,
                .collected = row.optionalInstant("collected_at"),

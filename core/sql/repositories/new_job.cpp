@@ -26,6 +26,7 @@ void addJobPiece(Connection& connection, JobId job, const JobPiece& piece, Insta
     statement.bind(":pinned", stored(piece.pinned));
     statement.bind(":planned_mm", stored(piece.planned));
     statement.bind(":expected_mm", stored(piece.expected));
+    statement.bind(":set_mm", stored(piece.setLength));
     statement.run();
     addAttempt(connection, statement.insertedId(), 1, at);
 }

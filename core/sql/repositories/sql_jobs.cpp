@@ -236,6 +236,16 @@ void SqlJobs::seeAskedChanges(JobId job, const By& by) {
     statement.run();
 }
 
+void SqlJobs::setBenchStep(JobId job, BenchStep step) {
+    Statement statement(m_connection, "update_bench_step_of_job");
+    statement.bind(":job", stored(job));
+    statement.bind(":step", benchStepText(step));
+    statement.run();
+    if (statement.rowsAffected() == 0) {
+        guard("no job", job.value());
+    }
+}
+
 void SqlJobs::addNote(JobId job, std::string_view words) {
     Statement statement(m_connection, "add_note");
     statement.bind(":job", stored(job));

@@ -144,6 +144,13 @@ void SqlLots::close(LotId lot, Instant at) {
     statement.run();
 }
 
+void SqlLots::setKind(LotId lot, LotKind kind) {
+    Statement statement(m_connection, "update_kind_of_lot");
+    statement.bind(":lot", stored(lot));
+    statement.bind(":kind", lotKindText(kind));
+    statement.run();
+}
+
 std::vector<PlannedCut> SqlLots::plannedCuts() {
     Statement statement(m_connection, "list_planned_cuts");
     statement.run();

@@ -22,6 +22,7 @@ public:
     MovementId move(const Movement& movement) override;
     [[nodiscard]] std::vector<Movement> movements(LotId lot) override;
     void close(LotId lot, Instant at) override;
+    void setKind(LotId lot, LotKind kind) override;
     [[nodiscard]] std::vector<PlannedCut> plannedCuts() override;
 
 private:

@@ -29,8 +29,10 @@ std::optional<DoneCut> cutOf(Rows& rows, const JobPiece& piece, const Attempt& a
         for (auto other = rows.movements.begin(); other != std::next(moved); ++other) {
             until += other->lot == moved->lot ? other->change : Length::fromMillimetres(0);
         }
-        return DoneCut{moved->lot, rowOf(rows.lots, moved->lot)->tag, -moved->change, moved->by.at,
-                       until == Length::fromMillimetres(0)};
+        const bool takenBack =
+            std::ranges::find(rows.movements, moved->id, &Movement::corrects) != rows.movements.end();
+        return DoneCut{moved->lot,   rowOf(rows.lots, moved->lot)->tag,   -moved->change,
+                       moved->by.at, until == Length::fromMillimetres(0), takenBack};
     }
     const auto event = std::ranges::find_if(
         rows.events, [&](const JobEvent& e) { return e.kind == JobEventKind::Cut && e.attempt == attempt.id; });
@@ -201,6 +203,8 @@ void FakeJobs::plan(JobPieceId id, std::optional<LotId> lot, Length planned, boo
 void FakeJobs::setStrung(JobEventId event, JobId job, const TensionPair& tensions, MachineId machine) {
     rowOf(m_rows.jobs, job)->strung = Strung{tensions, machine, rowOf(m_rows.events, event)->by};
 }
+
+void FakeJobs::setBenchStep(JobId job, BenchStep step) { rowOf(m_rows.jobs, job)->benchStep = step; }
 
 void FakeJobs::addNote(JobId job, std::string_view words) {
     std::string& note = rowOf(m_rows.jobs, job)->note;

@@ -36,6 +36,7 @@ public:
     void setAsked(JobId job, const AskedChange& change) override;
     std::vector<AskedChange> askedChanges(JobId job) override;
     void seeAskedChanges(JobId job, const By& by) override;
+    void setBenchStep(JobId job, BenchStep step) override;
     void addNote(JobId job, std::string_view words) override;
     void tell(JobId job, std::string_view how, const By& by) override;
     void pay(JobId job, const Payment& payment) override;

@@ -247,6 +247,7 @@ public:
         }
         lot.closed = at;
     }
+    void setKind(LotId lot, LotKind kind) override { rowOf(m_rows.lots, lot)->kind = kind; }
     std::vector<PlannedCut> plannedCuts() override;
 
 private:

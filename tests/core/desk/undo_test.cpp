@@ -86,6 +86,23 @@ TEST_P(Undo, AHandOverIsTakenBackWithWhatWasPaidThen) {
     EXPECT_EQ(paid(*job.id), job.total) << "and it can be handed over again";
 }
 
+TEST_P(Undo, TheLastThingIsTheFinishThenTheLastCut) {
+    const auto last = [&](JobId job) { return read([&](Transaction& t) { return lastDone(t, job); }).value(); };
+    const Job job = strung();
+    ASSERT_TRUE(last(*job.id));
+    EXPECT_FALSE(last(*job.id)->cut) << "it was finished";
+    const Reopen reopen{*job.id, by()};
+    ASSERT_TRUE(write([&](Transaction& t) { return reopenJob(t, reopen); }));
+    EXPECT_EQ(last(*job.id)->cut, PieceRole::Crosses);
+    ASSERT_TRUE(takeBack(*job.id, PieceRole::Crosses));
+    EXPECT_EQ(last(*job.id)->cut, PieceRole::Mains);
+    ASSERT_TRUE(takeBack(*job.id, PieceRole::Mains));
+    EXPECT_FALSE(last(*job.id));
+    const Job waits = logged(racketOf("Lindobi", "Aldermoor 98", "A"),
+                             draftFor(racketOf("Lindobi", "Aldermoor 98", "A"), "L", "L", "52", "50"), "waits");
+    EXPECT_FALSE(last(*waits.id));
+}
+
 TEST_P(Undo, OnlyWhatHappenedIsTakenBack) {
     const Job job = strung();
     EXPECT_EQ(refusalOf(bring(*job.id)), Code::WrongState);

@@ -48,6 +48,37 @@ TEST_P(JobsLifeTest, TheStateFollowsFromTheEvents) {
     EXPECT_EQ(events[3].kind, JobEventKind::Waiting);
 }
 
+TEST_P(JobsLifeTest, TheStepAtTheBenchIsKeptAndCountsAsAChange) {
+    const auto id = oneWhole("1");
+    record(id, JobEventKind::Taken, 1);
+    const auto version = stored(id).version;
+    jobs().setBenchStep(id, BenchStep::Crosses);
+    EXPECT_EQ(stored(id).benchStep, BenchStep::Crosses);
+    EXPECT_GT(stored(id).version, version);
+    record(id, JobEventKind::PutDown, 2);
+    EXPECT_EQ(stored(id).benchStep, BenchStep::Crosses);
+    EXPECT_THAT(guardOf([&] { jobs().setBenchStep(JobId::of(999'999), BenchStep::Mains); }), HasSubstr("no job"));
+}
+
+TEST_P(JobsLifeTest, ACutThatIsCorrectedByAMovementIsTakenBack) {
+    const auto k2 = reel("K-2", string("K"), mm(20'000));
+    const auto id = oneWhole("1", k2);
+    record(id, JobEventKind::Taken, 1);
+    const auto attempt = currentAttempt(id);
+    const auto booked = cut(attempt, k2, mm(11'200), 5);
+    record(id, JobEventKind::Cut, 5, attempt);
+    EXPECT_FALSE(stored(id).pieces[0].current().cut->takenBack);
+    lots().move({.id = std::nullopt,
+                 .lot = k2,
+                 .reason = MovementReason::Measured,
+                 .change = mm(11'200),
+                 .attempt = std::nullopt,
+                 .lostReason = std::nullopt,
+                 .corrects = booked,
+                 .by = by(6)});
+    EXPECT_TRUE(stored(id).pieces[0].current().cut->takenBack);
+}
+
 TEST_P(JobsLifeTest, ACutBelongsToItsAttempt) {
     const auto k2 = reel("K-2", string("K"), mm(20'000));
     const auto id = oneWhole("1", k2);

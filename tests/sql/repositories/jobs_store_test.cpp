@@ -17,6 +17,7 @@ protected:
         crosses.source = PieceSource::CustomersSet;
         crosses.planned = mm(5'600);
         crosses.expected = mm(5'480);
+        crosses.setLength = mm(12'200);
         Job job = this->job("counter-1 7f3a", {mains, crosses});
         job.method = Method::TwoPiece;
         job.route = "";
@@ -64,6 +65,7 @@ TEST_P(JobsStoreTest, ComeBackWholeWithEverythingThereIs) {
     EXPECT_EQ(back.promised, at(180));
     EXPECT_EQ(back.note, "felt a touch stiff");
     EXPECT_EQ(back.state, JobState::Logged);
+    EXPECT_EQ(back.benchStep, BenchStep::LookOver);
     EXPECT_EQ(back.logged, at(3));
     EXPECT_EQ(back.total, pounds(2'025));
     EXPECT_FALSE(back.strung);
@@ -78,6 +80,7 @@ TEST_P(JobsStoreTest, ComeBackWholeWithEverythingThereIs) {
         EXPECT_EQ(piece.article, job.pieces[i].article);
         EXPECT_EQ(piece.source, job.pieces[i].source);
         EXPECT_EQ(piece.lot, job.pieces[i].lot);
+        EXPECT_EQ(piece.setLength, job.pieces[i].setLength);
         EXPECT_EQ(piece.pinned, job.pieces[i].pinned);
         EXPECT_EQ(piece.planned, job.pieces[i].planned);
         EXPECT_EQ(piece.expected, job.pieces[i].expected);

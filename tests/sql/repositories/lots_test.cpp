@@ -32,6 +32,16 @@ protected:
 };
 ON_BOTH_ENGINES(LotsTest);
 
+TEST_P(LotsTest, AnEndBecomesARemnantWithEverythingElseAsItWas) {
+    const auto k2 = reel("K-2", string("K"), mm(6'050));
+    const Lot before = lot(k2);
+    lots().setKind(k2, LotKind::Remnant);
+    EXPECT_EQ(lot(k2).kind, LotKind::Remnant);
+    EXPECT_EQ(lot(k2).length, before.length);
+    EXPECT_EQ(lot(k2).nominal, before.nominal);
+    EXPECT_EQ(lot(k2).price, before.price);
+}
+
 TEST_P(LotsTest, ComeBackAsTheyWereStored) {
     const Currency yen = Currency::fromCode("JPY").value();
     const Lot full{.id = std::nullopt,

@@ -1,8 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/change_asked.h"
+#include "core/desk/consent.h"
 #include "tests/stories/windows/slow_ledger.h"
 #include "ui/bench/bench_station.h"
+#include "ui/bench/card_view.h"
 #include "ui/bench/cut_strip.h"
+#include "ui/bench/finish_strip.h"
 #include "ui/bench/lost_strip.h"
+#include "ui/bench/undo_strip.h"
 #include "ui/presenter/bench_presenter.h"
 #include "ui/widgets/length_edit.h"
 
@@ -28,6 +33,14 @@ protected:
     }
     BenchStation& bench() { return *window->bench(); }
     BenchPresenter& presenter() { return bench().presenter(); }
+    Job job(JobId id) { return *ledger->begin(desk::Access::Read)->jobs().get(id); }
+    std::string card() { return bench().card()->accessibleDescription().toStdString(); }
+    template<class Work>
+    void elsewhere(Work work) {
+        ASSERT_TRUE(desk::inTransaction(*ledger, desk::Access::Write, work).has_value());
+        runner.somebodyElseWrote();
+    }
+    static Tension lb(std::string_view text) { return *Tension::tryParse(text, TensionUnit::Pound); }
     /// The mouse chooses the row of a job in which something lies on no machine yet.
     void clickAnotherRow() {
         const auto& queue = presenter().queue();
@@ -50,6 +63,110 @@ protected:
         FAIL() << "nobody wants two pieces today";
     }
 };
+
+TEST_F(BenchWindow, SpaceAndBackspaceMoveTheStepAndItOutlivesTheWindow) {
+    const JobId id = *presenter().selected();
+    EXPECT_THAT(card(), testing::HasSubstr("At the bench: look over"));
+    press(Qt::Key_Space);
+    press(Qt::Key_Space);
+    EXPECT_THAT(card(), testing::HasSubstr("At the bench: crosses"));
+    press(Qt::Key_Backspace);
+    EXPECT_THAT(card(), testing::HasSubstr("At the bench: mains"));
+    press(Qt::Key_P);
+    press(Qt::Key_Space);
+    EXPECT_EQ(job(id).benchStep, BenchStep::Mains) << "it lies on no machine";
+    window.reset();
+    openWindow();
+    somebodyWorks();
+    press(Qt::Key_2, Qt::ControlModifier);
+    presenter().select(id);
+    press(Qt::Key_T);
+    EXPECT_THAT(card(), testing::HasSubstr("At the bench: mains"));
+}
+
+TEST_F(BenchWindow, AChangeFromTheCounterIsNoddedToBeforeTheFinish) {
+    const JobId id = *presenter().selected();
+    press(Qt::Key_C);
+    press(Qt::Key_Return);
+    const By counter{*shift.shop().staff.front().id, "counter", kThursday};
+    elsewhere([&](desk::Transaction& t) {
+        return desk::changeAsked(t, {id, {lb("55"), lb("53")}, {lb("54"), lb("52")}, counter});
+    });
+    EXPECT_THAT(card(), testing::HasSubstr("54/52 lb instead of 55/53 lb; N nods to it"));
+    EXPECT_THAT(bench().prompt()->text().toStdString(), testing::HasSubstr("N ▸ nod"));
+    press(Qt::Key_F);
+    EXPECT_FALSE(bench().finishStrip()->isVisible());
+    EXPECT_THAT(message(), testing::HasSubstr("N nods to it, then finish"));
+    press(Qt::Key_N);
+    EXPECT_THAT(message(), testing::HasSubstr("Seen:"));
+    EXPECT_THAT(card(), testing::Not(testing::HasSubstr("instead of")));
+    press(Qt::Key_F);
+    EXPECT_TRUE(bench().finishStrip()->isVisible());
+}
+
+TEST_F(BenchWindow, AChangeThatComesWhileTheFinishIsTypedIsNotStrungOver) {
+    const JobId id = *presenter().selected();
+    press(Qt::Key_C);
+    press(Qt::Key_Return);
+    press(Qt::Key_F);
+    ASSERT_TRUE(bench().finishStrip()->isVisible());
+    const By counter{*shift.shop().staff.front().id, "counter", kThursday};
+    elsewhere([&](desk::Transaction& t) {
+        return desk::changeAsked(t, {id, {lb("55"), lb("53")}, {lb("54"), lb("52")}, counter});
+    });
+    press(Qt::Key_Return);
+    EXPECT_EQ(job(id).state, JobState::OnTheMachine);
+    press(Qt::Key_Escape);
+    press(Qt::Key_N);
+    press(Qt::Key_F);
+    press(Qt::Key_Return);
+    EXPECT_EQ(job(id).state, JobState::Strung);
+}
+
+TEST_F(BenchWindow, CtrlZSaysWhatItTakesBackAndASecondKeyDoesIt) {
+    const JobId id = *presenter().selected();
+    press(Qt::Key_C);
+    press(Qt::Key_Return);
+    press(Qt::Key_F);
+    press(Qt::Key_Return);
+    ASSERT_EQ(job(id).state, JobState::Strung);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    ASSERT_TRUE(bench().undoStrip()->isVisible());
+    EXPECT_THAT(bench().undoStrip()->question()->text().toStdString(),
+                testing::HasSubstr("Take back that job 2122 is strung, 55/53 lb?"));
+    press(Qt::Key_Escape);
+    EXPECT_EQ(job(id).state, JobState::Strung);
+    press(Qt::Key_Z, Qt::ControlModifier);
+    press(Qt::Key_Return);
+    EXPECT_EQ(job(id).state, JobState::OnTheMachine);
+    EXPECT_THAT(message(), testing::HasSubstr("Corrected: job 2122 is not strung"));
+    EXPECT_EQ(presenter().selected(), id);
+    EXPECT_EQ(lot("L-3").length, metres(37.9));
+
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_THAT(bench().undoStrip()->question()->text().toStdString(), testing::HasSubstr("10.8 m off L-3"));
+    press(Qt::Key_Return);
+    EXPECT_THAT(message(), testing::HasSubstr("10.8 m are on L-3 again"));
+    EXPECT_EQ(lot("L-3").length, metres(48.7));
+    press(Qt::Key_Z, Qt::ControlModifier);
+    EXPECT_FALSE(bench().undoStrip()->isVisible());
+    EXPECT_THAT(message(), testing::HasSubstr("Nothing can be taken back"));
+}
+
+TEST_F(BenchWindow, WhatIsNotAgreedStandsOnTheCardAndBlocksNothing) {
+    const JobId id = *presenter().selected();
+    const By counter{*shift.shop().staff.front().id, "counter", kThursday};
+    elsewhere([&](desk::Transaction& t) {
+        return desk::changeAsked(t, {id, {lb("55"), lb("53")}, {lb("64"), lb("62")}, counter});
+    });
+    EXPECT_TRUE(bench().card()->accessibleDescription().startsWith(
+        QStringLiteral("not agreed: 64 lb is 4 lb above the marked 60 lb")))
+        << card();
+    elsewhere([&](desk::Transaction& t) { return desk::agreeAboveMarked(t, {id, "his coach", "", counter}); });
+    EXPECT_THAT(card(), testing::HasSubstr("his coach agreed"));
+    EXPECT_THAT(card(), testing::Not(testing::HasSubstr("not agreed")));
+    EXPECT_EQ(presenter().step(), Step::Cut);
+}
 
 TEST_F(BenchWindow, AStripClosesWhenAnotherRacketIsChosenAndItsEnterCutsNothing) {
     press(Qt::Key_C);

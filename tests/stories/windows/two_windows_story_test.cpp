@@ -12,6 +12,9 @@
 #include "ui/widgets/finder.h"
 #include "ui/widgets/tension_edit.h"
 
+#include <QLabel>
+#include <QListView>
+
 namespace rw::ui::test {
 namespace {
 
@@ -90,6 +93,31 @@ TEST_P(TwoWindows, WhatOneDoesTheOtherShowsAndWhoeverTypesThereGoesOn) {
     ASSERT_TRUE(becomes([&] { return here.showsOnTheMachine(); }));
     EXPECT_EQ(here.changes, before + 2) << "told once for each change, and never for none";
     EXPECT_EQ(mains->text(), QStringLiteral("53."));
+}
+
+TEST_P(TwoWindows, OfTwoThatMoveOneRacketsStepTheSecondSeesBoth) {
+    OpenWindow here(place().address(), clock);
+    ASSERT_EQ(here.bench().card()->job.number, 2122);
+    const JobId job = *here.bench().selected();
+    here.window->activateWindow();
+    ASSERT_TRUE(QTest::qWaitForWindowActive(here.window.get()));
+    press(Qt::Key_2, Qt::ControlModifier);
+    ASSERT_TRUE(becomes([&] { return here.bench().canGoOn() && here.window->bench()->queue()->hasFocus(); }));
+    press(Qt::Key_Space);
+    ASSERT_TRUE(becomes([&] { return here.bench().canGoBack(); }));
+
+    // Another station moves it on; before this window hears of it somebody moves it back here.
+    const auto other = std::move(*sql::openLedger(*sql::LedgerAddress::parse(place().address())));
+    const desk::MoveStep command{job, BenchStep::Mains, BenchStep::Crosses, here.shift.by("bench")};
+    ASSERT_TRUE(desk::inTransaction(*other, desk::Access::Write, [&](desk::Transaction& t) {
+                    return desk::moveStep(t, command);
+                }).has_value());
+    press(Qt::Key_Backspace);
+    ASSERT_TRUE(becomes([&] {
+        const QString said = here.window->message()->text();
+        return said.contains(QStringLiteral("crosses")) && said.contains(QStringLiteral("look-over"));
+    })) << here.window->message()->text().toStdString();
+    ASSERT_TRUE(becomes([&] { return here.bench().card()->job.benchStep == BenchStep::Crosses; }));
 }
 
 } // namespace

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <chrono>
+
 namespace rw::ui {
 namespace {
 
@@ -21,11 +23,21 @@ std::string told(const CardWords& words) {
     QStringList lines;
     lines << words.number + QStringLiteral(" | ") + words.state + QStringLiteral(" | ") + words.customer +
                  QStringLiteral(" | ") + words.racket + QStringLiteral(" | ") + words.promise;
+    for (const auto& notice : words.notices) {
+        lines << QString::fromUtf8(notice.warns ? "! " : "") + notice.words;
+    }
+    QStringList steps;
+    for (const auto& step : words.steps) {
+        steps << step.shape + QLatin1Char(' ') + step.word;
+    }
+    if (!steps.isEmpty() || !words.hands.isEmpty()) {
+        lines << steps.join(QStringLiteral(", ")) + QStringLiteral(" | ") + words.hands;
+    }
     for (const auto& pull : words.pulls) {
         lines << pull.name + QStringLiteral(" | ") + pull.number + QLatin1Char(' ') + pull.unit +
                      QStringLiteral(" | ") + pull.dial + QStringLiteral(" | ") + pull.detail;
     }
-    lines << words.machine + QStringLiteral(" | ") + words.marked + QStringLiteral(" | ") + words.aboveMarked;
+    lines << words.machine + QStringLiteral(" | ") + words.marked;
     for (const auto& cut : words.cuts) {
         lines << QString::fromUtf8(cut.done ? "[x] " : "[ ] ") + cut.length + QStringLiteral(" | ") + cut.piece +
                      QStringLiteral(" | ") + cut.string + QStringLiteral(" | ") +
@@ -44,7 +56,7 @@ TEST(CardWords, OnePieceAtAMachineInTheOtherUnit) {
               "2121 | logged | Petra Lindobi | Aldermoor 98 · A | Thu 22 Jan 16:30\n"
               "mains | 52 lb | 23.5 or 24 kg | 52 lb is 23.59 kg; 23.5 is 51.8 lb, 24 is 52.9 lb\n"
               "crosses | 50 lb | 22.5 or 23 kg | 50 lb is 22.68 kg; 22.5 is 49.6 lb, 23 is 50.7 lb\n"
-              "Bench B | marked 50 to 60 lb | \n"
+              "Bench B | marked 50 to 60 lb\n"
               "[ ] 10.8 m | one piece | Larkspun 130, natural, 1.30 mm (16) | off L-3: leaves 37.9 m | \n"
               "left | butt-cap logo up | 3 m = 9 head lengths, one top cross | as last time\n"
               "one piece, one top cross on the short side\n"
@@ -58,7 +70,7 @@ TEST(CardWords, TwoPiecesOffAnEndAndAReel) {
               "2122 | logged | Tomas Ferreday | Aldermoor 98 | Thu 22 Jan 16:30\n"
               "mains | 50 lb |  | \n"
               "crosses | 52 lb |  | \n"
-              " | marked 50 to 60 lb | \n"
+              " | marked 50 to 60 lb\n"
               "[ ] 6.2 m | mains | Kestrelline 125, black, 1.25 mm (17) | "
               "! off K-2: fits by 0.2 m if the book is right, measure before cutting | \n"
               "[ ] 5.6 m | crosses | Larkspun 130, natural, 1.30 mm (16) | off L-3: leaves 43.1 m | \n"
@@ -100,13 +112,88 @@ TEST(CardWords, WhatWasCutIsSaidAsItWas) {
     EXPECT_EQ(words.cuts[1].lost.toStdString(), "5.6 m lost, came short");
 }
 
-TEST(CardWords, AboveTheMarkedMaximumIsAWarning) {
+Tension lb(const char* text) { return Tension::tryParse(text, TensionUnit::Pound).value(); }
+Instant at(int hour, int minute) {
+    return Instant(std::chrono::sys_days(std::chrono::year(2026) / 1 / 22) + std::chrono::hours(hour) +
+                   std::chrono::minutes(minute));
+}
+
+std::string noticesOf(const desk::JobCard& card) {
+    std::string text;
+    for (const auto& notice : cardWords(card, english()).notices) {
+        text += (notice.warns ? "! " : "") + notice.words.toStdString() + "\n";
+    }
+    return text;
+}
+
+TEST(CardWords, AboveTheMarkedMaximumIsAWarningUntilItIsAgreed) {
     desk::JobCard card = samples::petra();
-    EXPECT_TRUE(cardWords(card, english()).aboveMarked.isEmpty());
-    card.job.asked.crosses = Tension::tryParse("60", TensionUnit::Pound).value();
-    EXPECT_TRUE(cardWords(card, english()).aboveMarked.isEmpty()); // the maximum itself is within
-    card.job.asked.crosses = Tension::tryParse("60.5", TensionUnit::Pound).value();
-    EXPECT_EQ(cardWords(card, english()).aboveMarked.toStdString(), "above the frame's marked 60 lb");
+    EXPECT_EQ(noticesOf(card), "");
+    const AboveMarked above{lb("63.5"), lb("60")};
+    card.above = desk::CardAbove{above, std::nullopt, {}};
+    EXPECT_EQ(noticesOf(card), "! not agreed: 63.5 lb is 3.5 lb above the marked 60 lb\n");
+    card.above->consent = Consent{above, "", "", {StaffId::of(1), "counter", at(10, 5)}};
+    card.above->toldBy = "Oriel Tamm";
+    EXPECT_EQ(noticesOf(card), "63.5 lb is 3.5 lb above the marked 60 lb: the customer agreed, Thu 22 Jan 10:05, "
+                               "told by Oriel Tamm\n");
+    card.above->consent->agreedBy = "her coach";
+    EXPECT_NE(noticesOf(card).find("her coach agreed"), std::string::npos);
+}
+
+TEST(CardWords, AChangeStandsBesideWhatWasAskedBeforeAndAfterWhatIsNotAgreed) {
+    desk::JobCard card = samples::petra();
+    card.change = desk::CardChange{{lb("54"), lb("50")}, "Oriel Tamm", at(11, 5)};
+    EXPECT_EQ(noticesOf(card),
+              "! changed by Oriel Tamm, Thu 22 Jan 11:05: 52/50 lb instead of 54/50 lb; N nods to it\n");
+    const CardWords words = cardWords(card, english());
+    EXPECT_EQ(words.pulls[0].was.toStdString(), "54 lb");
+    EXPECT_EQ(words.pulls[1].was.toStdString(), "") << "the crosses stay as they were";
+    card.above = desk::CardAbove{{lb("52"), lb("50")}, std::nullopt, {}};
+    EXPECT_EQ(cardWords(card, english()).notices.front().words.left(10).toStdString(), "not agreed");
+}
+
+TEST(CardWords, WhileTheCrossesAreStrungTheirNumberStandsFirst) {
+    desk::JobCard card = samples::petra();
+    EXPECT_TRUE(cardWords(card, english()).steps.empty()) << "it lies on no machine";
+    card.job.state = JobState::OnTheMachine;
+    card.job.benchStep = BenchStep::Mains;
+    EXPECT_EQ(cardWords(card, english()).pulls[0].number.toStdString(), "52");
+    EXPECT_TRUE(cardWords(card, english()).pulls[1].quiet);
+    card.job.benchStep = BenchStep::Crosses;
+    card.hands = desk::CardHands{"Bastian Quill", "Bench B", at(10, 30), true};
+    const CardWords words = cardWords(card, english());
+    EXPECT_EQ(words.pulls[0].name.toStdString(), "crosses");
+    EXPECT_EQ(words.pulls[0].number.toStdString(), "50");
+    EXPECT_FALSE(words.pulls[0].quiet);
+    EXPECT_TRUE(words.pulls[1].quiet);
+    EXPECT_NE(told(words).find("✓ look over, ✓ mains, ▸ crosses, ○ finish | "
+                               "Bastian Quill has it on Bench B since Thu 22 Jan 10:30"),
+              std::string::npos)
+        << told(words);
+    card.job.benchStep = BenchStep::Finish;
+    EXPECT_EQ(cardWords(card, english()).pulls[0].name.toStdString(), "mains");
+    EXPECT_FALSE(cardWords(card, english()).pulls[0].quiet);
+}
+
+TEST(CardWords, WhoHadIt) {
+    desk::JobCard card = samples::petra();
+    card.hands = desk::CardHands{"Ines Varholt", "Bench A", at(11, 20), false};
+    EXPECT_EQ(cardWords(card, english()).hands.toStdString(), "Ines Varholt had it on Bench A until Thu 22 Jan 11:20");
+}
+
+TEST(CardWords, ACutThatWasTakenBackIsNoLostLength) {
+    desk::JobCard card = samples::petra();
+    JobPiece& piece = card.pieces[0].piece;
+    piece.attempts[0].cut = DoneCut{LotId::of(7), "L-3", mm(10800), Instant{}, false, true};
+    piece.attempts[0].lost = LostReason::Other;
+    piece.attempts.push_back({.id = AttemptId::of(2), .number = 2, .cut = std::nullopt, .lost = std::nullopt});
+    EXPECT_EQ(cardWords(card, english()).cuts[0].lost.toStdString(), "10.8 m taken back");
+}
+
+TEST(CardWords, ARemnantIsCalledOne) {
+    desk::JobCard card = samples::tomas();
+    card.pieces[1].lot->kind = LotKind::Remnant;
+    EXPECT_EQ(cardWords(card, english()).cuts[1].source.toStdString(), "off remnant L-3: leaves 43.1 m");
 }
 
 TEST(CardWords, OnlyAForcedSideWarns) {
@@ -126,6 +213,8 @@ TEST(CardWords, WithoutAReelTheCardSaysSo) {
     card.pieces[0].piece.source = PieceSource::CustomersSet;
     EXPECT_FALSE(cardWords(card, english()).cuts[0].careful);
     EXPECT_EQ(cardWords(card, english()).cuts[0].source.toStdString(), "from the customer's own set");
+    card.pieces[0].piece.setLength = mm(12200);
+    EXPECT_EQ(cardWords(card, english()).cuts[0].source.toStdString(), "from the customer's own set of 12.2 m");
 }
 
 TEST(CardWords, StrungIsAFactBesideAsked) {

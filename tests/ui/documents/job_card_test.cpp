@@ -24,6 +24,12 @@ desk::JobCard crowded() {
     card.frame.name = std::string(80, 'M');
     card.racket.mark = "🎾🎾🎾";
     card.frame.marked.highest = Tension::tryParse("26 lb", TensionUnit::Pound).value();
+    card.above = desk::CardAbove{{card.job.asked.crosses, *card.frame.marked.highest}, std::nullopt, {}};
+    card.change = desk::CardChange{card.job.asked, std::string(300, 'O'), Instant{}};
+    card.change->before.mains = Tension::tryParse("99.25 lb", TensionUnit::Pound).value();
+    card.hands = desk::CardHands{std::string(300, 'B'), std::string(100, 'M'), Instant{}, true};
+    card.job.state = JobState::OnTheMachine;
+    card.job.benchStep = BenchStep::Crosses;
     for (int i = 0; i < 150; ++i) {
         card.job.note += "אוריאל תם wrote once more ";
     }
@@ -139,6 +145,19 @@ TEST(JobCardPainting, TheOtherSideIsAnotherCard) {
     card.shortSide->side = Side::Right;
     card.plan = samples::onePiece(Side::Right);
     EXPECT_NE(left, painted(card, area).image());
+}
+
+TEST(JobCardPainting, AYesThatIsMissingAndAStepChangeTheCard) {
+    const QRect area(0, 0, 880, 500);
+    desk::JobCard card = samples::petra();
+    card.job.state = JobState::OnTheMachine;
+    card.job.benchStep = BenchStep::Mains;
+    const QImage mains = painted(card, area).image();
+    card.job.benchStep = BenchStep::Crosses;
+    const QImage crosses = painted(card, area).image();
+    EXPECT_NE(mains, crosses);
+    card.above = desk::CardAbove{{card.job.asked.mains, card.job.asked.crosses}, std::nullopt, {}};
+    EXPECT_NE(crosses, painted(card, area).image());
 }
 
 TEST(JobCardPainting, DarkPaperWorksToo) {

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/change_asked.h"
 #include "tests/ui/support/at_work.h"
 #include "ui/presenter/bench_presenter.h"
 #include "ui/text/bench_words.h"
@@ -112,6 +113,106 @@ TEST_F(Bench, ALostLengthOpensTheNextAttempt) {
     EXPECT_EQ(bench.step(), Step::Cut);
     EXPECT_GT(bench.nextToCut()->piece.planned, planned);
     EXPECT_EQ(bench.nextToCut()->piece.current().number, 2);
+}
+
+TEST_F(Bench, StepsGoOnAndBackAndStayWithTheJob) {
+    EXPECT_EQ(bench.card()->job.benchStep, BenchStep::LookOver);
+    EXPECT_FALSE(bench.canGoBack());
+    bench.goOn();
+    bench.goOn();
+    EXPECT_EQ(bench.card()->job.benchStep, BenchStep::Crosses);
+    bench.goBack();
+    EXPECT_EQ(bench.card()->job.benchStep, BenchStep::Mains);
+    const JobId job = *bench.selected();
+    bench.putDown();
+    EXPECT_FALSE(bench.canGoOn()) << "it lies on no machine";
+    BenchPresenter other{runner, shift};
+    other.refresh();
+    other.select(job);
+    other.take();
+    EXPECT_EQ(other.card()->job.benchStep, BenchStep::Mains);
+    other.goOn();
+    other.goOn();
+    EXPECT_EQ(other.card()->job.benchStep, BenchStep::Finish);
+    EXPECT_FALSE(other.canGoOn());
+}
+
+TEST_F(Bench, ASecondPressOfAStepWaitsForTheFirst) {
+    runner.held = true;
+    bench.goOn();
+    bench.goOn();
+    runner.release();
+    EXPECT_EQ(bench.card()->job.benchStep, BenchStep::Mains);
+    EXPECT_EQ(runner.writes, 1);
+}
+
+TEST_F(Bench, AChangeFromTheCounterWaitsForANod) {
+    EXPECT_FALSE(bench.canNod());
+    const Job& job = bench.card()->job;
+    const desk::ChangeAsked command{*job.id, job.asked, {lb("54"), lb("52")}, shift.by("counter")};
+    ASSERT_TRUE(desk::inTransaction(ledger, desk::Access::Write, [&](desk::Transaction& t) {
+                    return desk::changeAsked(t, command);
+                }).has_value());
+    bench.refresh();
+    ASSERT_TRUE(bench.canNod());
+    EXPECT_EQ(bench.card()->change->before, (TensionPair{lb("55"), lb("53")}));
+    cutNext(bench.nextToCut()->piece.planned);
+    bench.finish(*bench.card()->job.id, {lb("55"), lb("53")}, {});
+    ASSERT_TRUE(why);
+    EXPECT_EQ(why->code(), Code::ChangedMeanwhile);
+    bench.nod();
+    EXPECT_FALSE(bench.canNod());
+    EXPECT_FALSE(bench.card()->change);
+}
+
+TEST_F(Bench, WhatWasDoneLastIsAskedBeforeItIsTakenBack) {
+    std::optional<desk::LastDone> last;
+    int answers = 0;
+    QObject::connect(&bench, &BenchPresenter::lastDoneKnown, [&](const std::optional<desk::LastDone>& known) {
+        last = known;
+        ++answers;
+    });
+    bench.askLastDone();
+    EXPECT_EQ(answers, 1);
+    EXPECT_FALSE(last) << "nothing was cut yet";
+    const JobId job = *bench.selected();
+    const std::string tag = bench.nextToCut()->lot->tag;
+    const Length before = lot(tag).length;
+    cutNext(bench.nextToCut()->piece.planned);
+    bench.finish(job, {lb("55"), lb("53")}, {});
+    ASSERT_NE(bench.selected(), job) << "the next one is up";
+
+    const int writes = runner.writes;
+    bench.askLastDone();
+    ASSERT_TRUE(last);
+    EXPECT_EQ(last->job.id, job);
+    EXPECT_FALSE(last->cut);
+    EXPECT_EQ(runner.writes, writes) << "asking takes nothing back";
+    bench.takeBack(*last);
+    EXPECT_FALSE(why);
+    EXPECT_EQ(bench.selected(), job) << "it is at hand again";
+    EXPECT_EQ(bench.card()->job.state, JobState::OnTheMachine);
+    EXPECT_EQ(lot(tag).length, before - bench.card()->pieces.front().piece.planned);
+
+    bench.askLastDone();
+    ASSERT_TRUE(last && last->cut);
+    bench.takeBack(*last);
+    EXPECT_EQ(lot(tag).length, before);
+    EXPECT_EQ(bench.step(), Step::Cut);
+    EXPECT_EQ(bench.nextToCut()->piece.current().number, 2);
+}
+
+TEST_F(Bench, AnEndThatIsTooShortIsSetAsideAndAnotherReelIsNext) {
+    const PieceInHand inHand = bench.inHand(*bench.nextToCut());
+    const Lot end = *bench.nextToCut()->lot;
+    std::optional<desk::EndSetAside> aside;
+    QObject::connect(&bench, &BenchPresenter::endSetAside,
+                     [&](const desk::EndSetAside& done, PieceRole) { aside = done; });
+    bench.setEndAside(inHand, *end.id, metres(6.05), metres(10.8));
+    ASSERT_TRUE(aside);
+    EXPECT_EQ(lot(end.tag).kind, LotKind::Remnant);
+    EXPECT_EQ(lot(end.tag).length, metres(6.05));
+    EXPECT_FALSE(bench.nextToCut()->lot) << "no other reel of it holds so much";
 }
 
 TEST_F(Bench, PutDownGoesBackToTheQueue) {

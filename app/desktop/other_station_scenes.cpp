@@ -1,0 +1,98 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/desktop/other_station_scenes.h"
+
+#include "core/desk/bench.h"
+#include "core/desk/change_asked.h"
+#include "core/desk/consent.h"
+#include "ui/bench/bench_station.h"
+#include "ui/bench/bench_strips.h"
+#include "ui/presenter/bench_presenter.h"
+#include "ui/shell/main_window.h"
+#include "ui/widgets/length_edit.h"
+
+#include <algorithm>
+#include <cassert>
+
+namespace rw::desktop {
+
+namespace {
+constexpr std::int64_t kOnBenchA = 2122; // asked 55/53 lb, one piece off L-3
+
+JobId jobNumbered(desk::Transaction& ledger, std::int64_t number) { return ledger.jobs().byNumber(number).value(); }
+
+By counter(desk::Transaction& ledger) {
+    const auto logged = ledger.jobs().get(jobNumbered(ledger, kOnBenchA))->logged;
+    return {*ledger.shop().staff().front().id, "counter", logged + std::chrono::hours(23)};
+}
+
+Tension lb(std::int64_t pounds) { return Tension::fromHundredths(pounds * 100, TensionUnit::Pound).value(); }
+
+/// The customer of 2122 has another wish on the phone.
+Result<void> ask(desk::Transaction& ledger, const TensionPair& wanted) {
+    const JobId job = jobNumbered(ledger, kOnBenchA);
+    const auto changed = desk::changeAsked(ledger, {job, ledger.jobs().get(job)->asked, wanted, counter(ledger)});
+    return changed ? Result<void>() : tl::unexpected(changed.error());
+}
+
+Result<void> agree(desk::Transaction& ledger) {
+    const auto agreed =
+        desk::agreeAboveMarked(ledger, {jobNumbered(ledger, kOnBenchA), "his coach", "", counter(ledger)});
+    return agreed ? Result<void>() : tl::unexpected(agreed.error());
+}
+
+Result<void> stepTo(desk::Transaction& ledger, BenchStep step) {
+    const auto moved =
+        desk::moveStep(ledger, {jobNumbered(ledger, kOnBenchA), BenchStep::LookOver, step, counter(ledger)});
+    return moved ? Result<void>() : tl::unexpected(moved.error());
+}
+
+QWidget* atTheBench(ui::MainWindow& window) {
+    window.goTo(QStringLiteral("bench"));
+    assert(window.bench()->presenter().card()->job.number == kOnBenchA);
+    return &window;
+}
+} // namespace
+
+std::vector<Scene> otherStationScenes() {
+    return {
+        {QStringLiteral("bench-look-over"), true, atTheBench},
+        {QStringLiteral("bench-not-agreed"), true, atTheBench,
+         [](desk::Transaction& ledger) {
+             return ask(ledger, {lb(64), lb(62)});
+         }},
+        {QStringLiteral("bench-agreed-crosses"), true,
+         [](ui::MainWindow& window) {
+             atTheBench(window);
+             window.bench()->presenter().nod();
+             return static_cast<QWidget*>(&window);
+         },
+         [](desk::Transaction& ledger) {
+             auto done = ask(ledger, {lb(64), lb(62)});
+             done = done ? agree(ledger) : done;
+             return done ? stepTo(ledger, BenchStep::Crosses) : done;
+         }},
+        {QStringLiteral("bench-changed"), true, atTheBench,
+         [](desk::Transaction& ledger) {
+             auto done = stepTo(ledger, BenchStep::Mains);
+             return done ? ask(ledger, {lb(54), lb(53)}) : done;
+         }},
+        {QStringLiteral("bench-end-too-short"), true,
+         [](ui::MainWindow& window) {
+             atTheBench(window);
+             window.bench()->next();
+             window.bench()->cutStrip()->measuredEdit()->setValue(Length::fromMillimetres(10'500));
+             window.bench()->next();
+             return static_cast<QWidget*>(&window);
+         }},
+        {QStringLiteral("bench-taking-back"), true,
+         [](ui::MainWindow& window) {
+             atTheBench(window);
+             window.bench()->next();
+             window.bench()->next();
+             window.bench()->presenter().askLastDone();
+             return static_cast<QWidget*>(&window);
+         }},
+    };
+}
+
+} // namespace rw::desktop
