@@ -50,6 +50,7 @@ struct JobCard {
     std::optional<DialSetting> mains; ///< with a machine
     std::optional<DialSetting> crosses;
     std::string stringer; ///< who strung it, "" if nobody yet
+    Inspection inspection = {}; ///< what came with the racket, and what was seen at the counter
 };
 [[nodiscard]] Result<JobCard> jobCard(Transaction& ledger, JobId job, const std::optional<MachineId>& machine);
 

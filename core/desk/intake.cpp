@@ -41,7 +41,7 @@ Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDr
                          .pieces = {},
                          .extras = draft.extras,
                          .rush = draft.rush,
-                         .discount = std::nullopt};
+                         .discount = draft.discount};
     for (const PieceProposal& piece : pieces) {
         const bool shops = piece.source == PieceSource::ShopLot;
         request.pieces.push_back({.role = piece.role,
@@ -51,10 +51,6 @@ Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDr
     }
     auto quoted = quote(*list, request);
     return quoted ? quoted : tl::unexpected(withStringsName(quoted.error(), intake));
-}
-
-bool isAbove(const TensionPair& asked, const std::optional<Tension>& highest) {
-    return highest && std::max(asked.mains.newtons(), asked.crosses.newtons()) > highest->newtons();
 }
 } // namespace
 
@@ -78,13 +74,15 @@ Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draf
     }
     auto shortSide = shortSideOf(planned->plan, intake->frame, planned->side, cuts.front().shortSide);
     std::vector<OwnSet> ownSets = judgeOwnSets(*intake, draft, planned->plan);
+    const Instant promise = promiseFor(ledger, intake->settings, now, draft.rush);
     return IntakePreview{.plan = std::move(planned->plan),
                          .pieces = *std::move(pieces),
                          .ownSets = std::move(ownSets),
                          .shortSide = std::move(shortSide),
                          .quote = *std::move(price),
-                         .promise = promiseFor(ledger, intake->settings, now, draft.rush),
-                         .aboveMarked = isAbove(draft.tensions, intake->frame.marked.highest),
+                         .promise = promise,
+                         .afterMustBy = draft.mustBy && promise > *draft.mustBy,
+                         .aboveMarked = aboveMarked(intake->frame.marked, draft.tensions).has_value(),
                          .highestMarked = intake->frame.marked.highest};
 }
 
