@@ -66,6 +66,7 @@ private:
     std::unique_ptr<ToBeStrungPresenter> m_toBeStrung;
     QStackedWidget* m_pages;
     QList<QAction*> m_intakeKeys; ///< that mean nothing on another page
+    QList<QAction*> m_rackKeys;
     IntakeSheet* m_intakeSheet;
     RackSheet* m_rackSheet;
     ToBeStrungSheet* m_toBeStrungSheet;

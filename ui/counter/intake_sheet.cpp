@@ -36,12 +36,15 @@ IntakeSheet::IntakeSheet(PersonPresenter& person, RacketPresenter& racket, Intak
     , m_sheet(new Sheet(this))
     , m_personFinder(new Finder(&m_people, m_sheet))
     , m_newPerson(new NewPersonForm(m_sheet))
+    , m_remove(new QPushButton(m_sheet))
     , m_racketFinder(new Finder(&m_rackets, m_sheet))
     , m_newFrame(new NewFrameForm(m_sheet))
     , m_mains(new StringChoice(StringChoice::First::Blank, tr("Mains"), m_sheet))
     , m_crosses(new StringChoice(StringChoice::First::Alike, tr("Crosses"), m_sheet))
     , m_mainsTension(new TensionEdit(m_sheet))
     , m_crossesTension(new TensionEdit(m_sheet))
+    , m_agreed(new QCheckBox(tr("agrees"), m_sheet))
+    , m_agreedBy(new QLineEdit(m_sheet))
     , m_method(new Choice(m_sheet))
     , m_side(new Choice(m_sheet))
     , m_rush(new QCheckBox(tr("rush"), m_sheet))
@@ -56,6 +59,7 @@ IntakeSheet::IntakeSheet(PersonPresenter& person, RacketPresenter& racket, Intak
     connect(&m_shift, &Shift::shopChanged, this, [this] { fillExtras(); });
     connect(&m_shift, &Shift::staffChanged, this, &IntakeSheet::showPreview);
     showNewPerson(false);
+    showRemoval(false);
     showNewFrame(false);
     personPicked();
     racketPicked();
@@ -72,6 +76,9 @@ void IntakeSheet::build() {
     m_mainsTension->setAccessibleName(tr("Tension of the mains"));
     m_crossesTension->setAccessibleName(tr("Tension of the crosses"));
     m_crossesTension->setMayBeBlank(false);
+    m_agreed->setAccessibleName(tr("Agrees to the pull above the marked maximum"));
+    m_agreedBy->setAccessibleName(tr("Who agrees"));
+    m_agreedBy->setPlaceholderText(tr("the customer"));
     m_method->setAccessibleName(tr("Method"));
     m_method->addItem(tr("method as usual"), -1);
     m_method->addItem(methodWord(Method::TwoPiece), static_cast<int>(Method::TwoPiece));
@@ -85,11 +92,14 @@ void IntakeSheet::build() {
 
     m_personLine = m_sheet->addLine(tr("&Person"), m_personFinder);
     m_newPersonLine = m_sheet->addLine(QString(), m_newPerson);
+    m_remove->setDefault(true);
+    m_removeLine = m_sheet->addLine(QString(), m_remove);
     m_racketLine = m_sheet->addLine(tr("&Racket"), m_racketFinder);
     m_newFrameLine = m_sheet->addLine(QString(), m_newFrame);
     m_mainsLine = m_sheet->addLine(tr("&Mains"), m_mains);
     m_crossesLine = m_sheet->addLine(tr("&Crosses"), m_crosses);
     m_tensionLine = m_sheet->addLine(tr("&Tensions"), {m_mainsTension, m_crossesTension});
+    m_agreedLine = m_sheet->addLine(tr("&Above"), {m_agreed, m_agreedBy});
     m_methodLine = m_sheet->addLine(tr("Meth&od"), {m_method, m_side});
     m_sheet->addLine(tr("Extras"), {m_rush, m_extrasRow});
     m_noteLine = m_sheet->addLine(tr("&Note"), m_note);
@@ -137,6 +147,7 @@ void IntakeSheet::orderTabs() {
     QList<QWidget*> order{m_personFinder->line(),
                           m_newPerson->name(),
                           m_newPerson->phone(),
+                          m_remove,
                           m_racketFinder->line(),
                           m_newFrame->name(),
                           m_newFrame->sport(),
@@ -150,6 +161,8 @@ void IntakeSheet::orderTabs() {
                           m_crosses->setLength(),
                           m_mainsTension,
                           m_crossesTension,
+                          m_agreed,
+                          m_agreedBy,
                           m_method,
                           m_side,
                           m_rush};
@@ -173,11 +186,11 @@ void IntakeSheet::connectForm() {
     for (auto* edit : {m_mainsTension, m_crossesTension}) {
         connect(edit, &TensionEdit::valueChanged, this, [this] { formEdited(); });
     }
-    // Most people want one number: the crosses start as the mains, in the unit that was just said.
+    // Most people want one number: the crosses start as the shop understands it, in the unit that was just said.
     connect(m_mainsTension, &TensionEdit::left, this, [this] {
         const auto mains = m_mainsTension->readable();
         if (mains && m_crossesTension->isBlank()) {
-            m_crossesTension->setValue(mains);
+            m_crossesTension->setValue(m_intake.crossesOfOne(*mains));
             formEdited();
         } else if (mains) {
             m_crossesTension->setDefaultUnit(mains->unit());
@@ -186,6 +199,14 @@ void IntakeSheet::connectForm() {
     connect(m_method, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
     connect(m_side, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
     connect(m_rush, &QCheckBox::toggled, this, [this] { formEdited(); });
+    connect(m_agreed, &QCheckBox::toggled, this, [this] {
+        formEdited();
+        showAgreed();
+    });
+    connect(m_agreedBy, &QLineEdit::textEdited, this, [this] {
+        formEdited();
+        showAgreed();
+    });
     connect(m_note, &QLineEdit::textEdited, this, [this] {
         showNote();
         formEdited();
@@ -221,6 +242,7 @@ void IntakeSheet::enter() {
 
 void IntakeSheet::startAfresh() {
     showNewPerson(false);
+    showRemoval(false);
     showNewFrame(false);
     m_newPerson->clear();
     m_person.clear();

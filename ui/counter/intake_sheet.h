@@ -9,6 +9,7 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSpinBox>
 #include <QWidget>
 
@@ -56,6 +57,12 @@ public:
     [[nodiscard]] MarginNote* mainsNote() const { return m_mainsLine.note; }
     [[nodiscard]] MarginNote* tensionNote() const { return m_tensionLine.note; }
     [[nodiscard]] MarginNote* methodNote() const { return m_methodLine.note; }
+    [[nodiscard]] QCheckBox* agreed() const { return m_agreed; }
+    [[nodiscard]] QLineEdit* agreedBy() const { return m_agreedBy; }
+    [[nodiscard]] MarginNote* agreedNote() const { return m_agreedLine.note; }
+    [[nodiscard]] QPushButton* removeButton() const { return m_remove; }
+    /// Asks whether the picked person is to be removed; says so when nobody is picked.
+    void askRemoval();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override; ///< Enter goes on to the next field, and logs in the last
@@ -83,6 +90,8 @@ private:
     void showPreview();
     void showNeeded();
     void showTensions();
+    void showAgreed();
+    void showRemoval(bool shown);
     void showShortSide();
     void showLastTime(const desk::RacketSummary& racket);
     [[nodiscard]] QString racketTitle() const;
@@ -98,12 +107,15 @@ private:
     Sheet* m_sheet;
     Finder* m_personFinder;
     NewPersonForm* m_newPerson;
+    QPushButton* m_remove;
     Finder* m_racketFinder;
     NewFrameForm* m_newFrame;
     StringChoice* m_mains;
     StringChoice* m_crosses;
     TensionEdit* m_mainsTension;
     TensionEdit* m_crossesTension;
+    QCheckBox* m_agreed;
+    QLineEdit* m_agreedBy;
     QComboBox* m_method;
     QComboBox* m_side;
     QCheckBox* m_rush;
@@ -113,11 +125,13 @@ private:
     OutcomeStrip* m_outcome;
     Sheet::Line m_personLine{};
     Sheet::Line m_newPersonLine{};
+    Sheet::Line m_removeLine{};
     Sheet::Line m_racketLine{};
     Sheet::Line m_newFrameLine{};
     Sheet::Line m_mainsLine{};
     Sheet::Line m_crossesLine{};
     Sheet::Line m_tensionLine{};
+    Sheet::Line m_agreedLine{};
     Sheet::Line m_methodLine{};
     Sheet::Line m_noteLine{};
     bool m_filling = false;

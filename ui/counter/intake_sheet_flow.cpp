@@ -8,6 +8,7 @@
 #include "ui/presenter/intake_presenter.h"
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/racket_presenter.h"
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/sentences.h"
@@ -50,6 +51,9 @@ void IntakeSheet::connectPerson() {
     });
     connect(&m_person, &PersonPresenter::addRefused, this,
             [this](const Refusal& why) { m_newPersonLine.note->setProblem(sentenceFor(why)); });
+    connect(m_remove, &QPushButton::clicked, &m_person, &PersonPresenter::remove);
+    connect(&m_person, &PersonPresenter::removeRefused, this,
+            [this](const Refusal& why) { m_removeLine.note->setProblem(sentenceFor(why)); });
     connect(&m_person, &PersonPresenter::pickedChanged, this, &IntakeSheet::personPicked);
     connect(&m_person, &PersonPresenter::inTheShopChanged, this, &IntakeSheet::showInTheShop);
 }
@@ -61,11 +65,33 @@ void IntakeSheet::showNewPerson(bool shown) {
     m_newPersonLine.note->setNote(tr("Enter adds, Esc goes back"));
 }
 
+void IntakeSheet::showRemoval(bool shown) {
+    m_remove->setVisible(shown);
+    m_sheet->setLineVisible(m_removeLine, shown);
+    m_removeLine.note->clearAll();
+    m_removeLine.note->setNote(askRemovalText());
+}
+
+void IntakeSheet::askRemoval() {
+    const auto& picked = m_person.picked();
+    if (!picked) {
+        m_personLine.note->setProblem(nobodyToRemoveText());
+        m_personFinder->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    m_remove->setText(tr("Remove %1").arg(fromUtf8(picked->customer.name)));
+    showRemoval(true);
+    m_remove->setFocus(Qt::OtherFocusReason);
+}
+
 void IntakeSheet::personPicked() {
     const auto& picked = m_person.picked();
     const bool sameAsBefore = picked && m_racket.person() && picked->customer.id == m_racket.person()->customer.id;
     if (picked) {
         showNewPerson(false);
+    }
+    if (!sameAsBefore) {
+        showRemoval(false);
     }
     m_personFinder->setPicked(picked ? fromUtf8(picked->customer.name) : QString());
     m_personLine.note->setProblem({});
@@ -152,8 +178,8 @@ void IntakeSheet::racketPicked() {
     m_intake.setRacket(picked);
     m_racketLine.note->clearAll();
     const bool canGoOn = picked.has_value();
-    for (QWidget* part : QList<QWidget*>{m_mains, m_crosses, m_mainsTension, m_crossesTension, m_method, m_side, m_rush,
-                                         m_extrasRow, m_note}) {
+    for (QWidget* part : QList<QWidget*>{m_mains, m_crosses, m_mainsTension, m_crossesTension, m_agreed,
+                                         m_agreedBy, m_method, m_side, m_rush, m_extrasRow, m_note}) {
         part->setEnabled(canGoOn);
     }
     if (!picked) {
@@ -178,6 +204,8 @@ void IntakeSheet::takeOverForm() {
     m_method->setCurrentIndex(form.method ? m_method->findData(static_cast<int>(*form.method)) : 0);
     m_side->setCurrentIndex(form.shortSide ? m_side->findData(static_cast<int>(*form.shortSide)) : 0);
     m_rush->setChecked(form.rush);
+    m_agreed->setChecked(form.agreed);
+    m_agreedBy->setText(form.agreedBy);
     showExtras();
     m_note->setText(form.note);
     m_filling = false;
@@ -214,12 +242,17 @@ void IntakeSheet::formEdited() {
         }
     }
     form.note = m_note->text();
+    form.agreed = m_agreed->isChecked();
+    form.agreedBy = m_agreedBy->text();
     m_intake.setForm(form);
 }
 
 void IntakeSheet::keyPressEvent(QKeyEvent* event) {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (!isEnter || event->isAutoRepeat()) {
+    if (event->key() == Qt::Key_Escape && m_remove->isVisible()) {
+        showRemoval(false);
+        enter();
+    } else if (!isEnter || event->isAutoRepeat()) {
         QWidget::keyPressEvent(event);
     } else if (m_note->hasFocus()) {
         log();
@@ -251,6 +284,10 @@ void IntakeSheet::log() {
             choice->setLength()->setFocus(Qt::OtherFocusReason);
             return;
         }
+    }
+    if (!m_agreedLine.note->problem().isEmpty()) {
+        m_agreedBy->setFocus(Qt::OtherFocusReason);
+        return;
     }
     if (!m_noteLine.note->problem().isEmpty()) {
         m_note->setFocus(Qt::OtherFocusReason);

@@ -8,6 +8,7 @@
 #include "ui/presenter/intake_presenter.h"
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/racket_presenter.h"
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/job_words.h"
@@ -15,6 +16,8 @@
 #include "ui/text/sentences.h"
 #include "ui/text/stock_words.h"
 #include "ui/widgets/margin_note.h"
+
+#include <QSignalBlocker>
 
 // What the margin of the sheet says, and its foot.
 namespace rw::ui {
@@ -130,11 +133,27 @@ void IntakeSheet::showTensions() {
         warning = m_intake.preview() ? aboveMarkedText(*m_intake.preview(), pair) : QString();
     }
     if (const auto& racket = m_racket.picked()) {
+        if (form.mainsTension && form.mainsTension != form.crossesTension &&
+            form.crossesTension == m_intake.crossesOfOne(*form.mainsTension)) {
+            words << crossesHigherText(m_shift.shop().badmintonCrosses);
+        }
         words << markedText(racket->frame.marked);
     }
     words.removeAll(QString());
     m_tensionLine.note->setNote(words.join(QStringLiteral("; ")));
     m_tensionLine.note->setWarning(warning);
+}
+
+void IntakeSheet::showAgreed() {
+    const bool above = m_intake.preview() && m_intake.preview()->aboveMarked;
+    m_agreed->setVisible(above);
+    m_agreedBy->setVisible(above);
+    m_sheet->setLineVisible(m_agreedLine, above);
+    const QSignalBlocker quiet(m_agreed);
+    m_agreed->setChecked(m_intake.form().agreed); // a yes to other tensions was taken back
+    m_agreedBy->setEnabled(m_agreed->isChecked());
+    m_agreedLine.note->setProblem(tooLongText(m_agreedBy->text(), desk::kLongestName, "name"));
+    m_agreedLine.note->setNote(m_agreed->isChecked() ? QString() : askYesText(m_intake.wordsForTheYes()));
 }
 
 void IntakeSheet::showShortSide() {
@@ -152,6 +171,7 @@ void IntakeSheet::showShortSide() {
 void IntakeSheet::showPreview() {
     showNeeded();
     showTensions();
+    showAgreed();
     showOwnSets();
     showShortSide();
     const auto& preview = m_intake.preview();

@@ -46,6 +46,7 @@ private:
     void showOpened();
     void showPayment();
     void handOver();
+    [[nodiscard]] bool isPaidNow() const; ///< not on account, and not left open
     [[nodiscard]] std::optional<Money> paying() const; ///< nothing while it cannot be read
 
     RackPresenter& m_rack;
