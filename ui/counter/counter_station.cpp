@@ -116,9 +116,9 @@ void CounterStation::enter() {
     if (m_pages->currentIndex() == Intake) {
         m_intakeSheet->enter();
     } else if (m_pages->currentIndex() == Rack) {
-        m_rackSheet->list()->setFocus(Qt::OtherFocusReason);
+        m_rackSheet->takeKeyboard();
     } else {
-        m_toBeStrungSheet->list()->setFocus(Qt::OtherFocusReason);
+        m_toBeStrungSheet->takeKeyboard();
     }
 }
 

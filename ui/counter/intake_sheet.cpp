@@ -12,9 +12,11 @@
 #include "ui/text/sentences.h"
 #include "ui/text/words.h"
 #include "ui/widgets/choice.h"
+#include "ui/widgets/discount_edit.h"
 #include "ui/widgets/finder.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/moment_edit.h"
 #include "ui/widgets/pattern_edit.h"
 #include "ui/widgets/tension_edit.h"
 
@@ -49,6 +51,11 @@ IntakeSheet::IntakeSheet(PersonPresenter& person, RacketPresenter& racket, Intak
     , m_side(new Choice(m_sheet))
     , m_rush(new QCheckBox(tr("rush"), m_sheet))
     , m_extrasRow(new QWidget(m_sheet))
+    , m_mustBy(new MomentEdit([this] { return MomentEdit::Calendar{m_shift.now(), openingHours()}; }, m_sheet))
+    , m_discount(new DiscountEdit(Currency::pounds(), m_sheet))
+    , m_reason(new QLineEdit(m_sheet))
+    , m_cameWith(new QLineEdit(m_sheet))
+    , m_remarks(new QLineEdit(m_sheet))
     , m_note(new QLineEdit(m_sheet))
     , m_outcome(new OutcomeStrip(m_sheet)) {
     build();
@@ -87,6 +94,18 @@ void IntakeSheet::build() {
     m_side->addItem(tr("short side as usual"), -1);
     m_side->addItem(tr("short side left"), static_cast<int>(Side::Left));
     m_side->addItem(tr("short side right"), static_cast<int>(Side::Right));
+    m_mustBy->setAccessibleName(tr("Must have it by"));
+    m_mustBy->setPlaceholderText(tr("must have it by"));
+    m_mustBy->setMayBeBlank(true);
+    m_discount->setAccessibleName(tr("Discount"));
+    m_discount->setPlaceholderText(tr("discount, 10 % or 3"));
+    m_discount->setMayBeBlank(true);
+    m_reason->setAccessibleName(tr("Reason of the discount"));
+    m_reason->setPlaceholderText(tr("why"));
+    m_cameWith->setAccessibleName(tr("Came with"));
+    m_cameWith->setPlaceholderText(tr("cover, grip, other string"));
+    m_remarks->setAccessibleName(tr("Seen on the racket"));
+    m_remarks->setPlaceholderText(tr("seen: cracks, worn grommets"));
     m_note->setAccessibleName(tr("Note for the bench"));
     m_note->setPlaceholderText(tr("words for the bench"));
 
@@ -102,6 +121,8 @@ void IntakeSheet::build() {
     m_agreedLine = m_sheet->addLine(tr("&Above"), {m_agreed, m_agreedBy});
     m_methodLine = m_sheet->addLine(tr("Meth&od"), {m_method, m_side});
     m_sheet->addLine(tr("Extras"), {m_rush, m_extrasRow});
+    m_termsLine = m_sheet->addLine(tr("Terms"), {m_mustBy, m_discount, m_reason});
+    m_inspectionLine = m_sheet->addLine(tr("Came &with"), {m_cameWith, m_remarks});
     m_noteLine = m_sheet->addLine(tr("&Note"), m_note);
     m_sheet->addStretch();
     m_sheet->addAcross(m_outcome);
@@ -110,15 +131,22 @@ void IntakeSheet::build() {
     m_crossesLine.note->watch(m_crosses->setLength());
     m_tensionLine.note->watch(m_mainsTension);
     m_tensionLine.note->watch(m_crossesTension);
+    m_termsLine.note->watch(m_mustBy);
+    m_termsLine.note->watch(m_discount);
     m_newFrameLine.note->watch(m_newFrame->pattern());
     auto* extras = new QHBoxLayout(m_extrasRow);
     extras->setContentsMargins(0, 0, 0, 0);
+}
+
+OpeningHours IntakeSheet::openingHours() const {
+    return m_shift.hasShop() ? m_shift.shop().hours : OpeningHours();
 }
 
 void IntakeSheet::fillExtras() {
     qDeleteAll(m_extras);
     m_extras.clear();
     if (m_shift.hasShop()) {
+        m_discount->setCurrency(m_shift.shop().currency);
         for (const auto& line : m_shift.shop().extras) {
             auto* count = new QSpinBox(m_extrasRow);
             count->setRange(0, 999);
@@ -169,7 +197,7 @@ void IntakeSheet::orderTabs() {
     for (auto* extra : m_extras) {
         order << extra;
     }
-    order << m_note << m_outcome->logButton();
+    order << m_mustBy << m_discount << m_reason << m_cameWith << m_remarks << m_note << m_outcome->logButton();
     for (qsizetype i = 1; i < order.size(); ++i) {
         setTabOrder(order[i - 1], order[i]);
     }
@@ -199,6 +227,15 @@ void IntakeSheet::connectForm() {
     connect(m_method, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
     connect(m_side, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
     connect(m_rush, &QCheckBox::toggled, this, [this] { formEdited(); });
+    for (ValueEdit* edit : QList<ValueEdit*>{m_mustBy, m_discount}) {
+        connect(edit, &ValueEdit::valueChanged, this, [this] { formEdited(); });
+    }
+    for (auto* line : {m_reason, m_cameWith, m_remarks}) {
+        connect(line, &QLineEdit::textEdited, this, [this] {
+            formEdited();
+            showInspection();
+        });
+    }
     connect(m_agreed, &QCheckBox::toggled, this, [this] {
         formEdited();
         showAgreed();

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/calendar/opening_hours.h"
 #include "core/desk/counter.h"
+#include "core/pricing/quote.h"
 #include "ui/model/people_model.h"
 #include "ui/model/racket_choice_model.h"
 #include "ui/widgets/sheet.h"
@@ -13,10 +15,14 @@
 #include <QSpinBox>
 #include <QWidget>
 
+#include <optional>
+
 namespace rw::ui {
 
+class DiscountEdit;
 class Finder;
 class IntakePresenter;
+class MomentEdit;
 class NewFrameForm;
 class NewPersonForm;
 class OutcomeStrip;
@@ -49,6 +55,12 @@ public:
     [[nodiscard]] StringChoice* crosses() const { return m_crosses; }
     [[nodiscard]] TensionEdit* mainsTension() const { return m_mainsTension; }
     [[nodiscard]] TensionEdit* crossesTension() const { return m_crossesTension; }
+    [[nodiscard]] MomentEdit* mustBy() const { return m_mustBy; }
+    [[nodiscard]] DiscountEdit* discount() const { return m_discount; }
+    [[nodiscard]] QLineEdit* reason() const { return m_reason; }
+    [[nodiscard]] MarginNote* termsNote() const { return m_termsLine.note; }
+    [[nodiscard]] QLineEdit* cameWith() const { return m_cameWith; }
+    [[nodiscard]] QLineEdit* remarks() const { return m_remarks; }
     [[nodiscard]] QLineEdit* note() const { return m_note; }
     [[nodiscard]] OutcomeStrip* outcome() const { return m_outcome; }
     /// The margin of a line, for whoever wants to read it.
@@ -74,6 +86,7 @@ private:
     void connectForm();
     void orderTabs();
     void fillExtras();
+    [[nodiscard]] OpeningHours openingHours() const;
     void showExtras(); ///< what the form holds of them
     void pickHighlighted();
     void showNote();
@@ -91,6 +104,10 @@ private:
     void showNeeded();
     void showTensions();
     void showAgreed();
+    void showTerms();
+    void showInspection();
+    [[nodiscard]] std::optional<Discount> typedDiscount() const;
+    [[nodiscard]] bool isComplete(); ///< else what is wrong is shown, and the keyboard is there
     void showRemoval(bool shown);
     void showShortSide();
     void showLastTime(const desk::RacketSummary& racket);
@@ -121,6 +138,11 @@ private:
     QCheckBox* m_rush;
     QList<QSpinBox*> m_extras; ///< one for each extra of the price list
     QWidget* m_extrasRow;
+    MomentEdit* m_mustBy;
+    DiscountEdit* m_discount;
+    QLineEdit* m_reason;
+    QLineEdit* m_cameWith;
+    QLineEdit* m_remarks;
     QLineEdit* m_note;
     OutcomeStrip* m_outcome;
     Sheet::Line m_personLine{};
@@ -133,6 +155,8 @@ private:
     Sheet::Line m_tensionLine{};
     Sheet::Line m_agreedLine{};
     Sheet::Line m_methodLine{};
+    Sheet::Line m_termsLine{};
+    Sheet::Line m_inspectionLine{};
     Sheet::Line m_noteLine{};
     bool m_filling = false;
 };

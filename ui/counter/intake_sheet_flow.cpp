@@ -13,13 +13,17 @@
 #include "ui/text/intake_words.h"
 #include "ui/text/sentences.h"
 #include "ui/text/words.h"
+#include "ui/widgets/discount_edit.h"
 #include "ui/widgets/finder.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/moment_edit.h"
 #include "ui/widgets/pattern_edit.h"
 #include "ui/widgets/tension_edit.h"
 
 #include <QKeyEvent>
+
+#include <utility>
 
 // How the sheet goes on from line to line.
 namespace rw::ui {
@@ -179,7 +183,8 @@ void IntakeSheet::racketPicked() {
     m_racketLine.note->clearAll();
     const bool canGoOn = picked.has_value();
     for (QWidget* part : QList<QWidget*>{m_mains, m_crosses, m_mainsTension, m_crossesTension, m_agreed,
-                                         m_agreedBy, m_method, m_side, m_rush, m_extrasRow, m_note}) {
+                                         m_agreedBy, m_method, m_side, m_rush, m_extrasRow, m_mustBy, m_discount,
+                                         m_reason, m_cameWith, m_remarks, m_note}) {
         part->setEnabled(canGoOn);
     }
     if (!picked) {
@@ -206,12 +211,27 @@ void IntakeSheet::takeOverForm() {
     m_rush->setChecked(form.rush);
     m_agreed->setChecked(form.agreed);
     m_agreedBy->setText(form.agreedBy);
+    m_mustBy->setValue(form.mustBy);
+    m_discount->setValue(form.discount);
+    m_reason->setText(form.discount ? fromUtf8(form.discount->reason) : QString());
+    m_cameWith->setText(form.cameWith);
+    m_remarks->setText(form.remarks);
     showExtras();
     m_note->setText(form.note);
     m_filling = false;
     showNote();
     m_tensionLine.note->clearAll();
+    m_termsLine.note->clearAll();
+    showInspection();
     showStock();
+}
+
+std::optional<Discount> IntakeSheet::typedDiscount() const {
+    auto discount = m_discount->readable();
+    if (discount) {
+        discount->reason = m_reason->text().trimmed().toStdString();
+    }
+    return discount;
 }
 
 void IntakeSheet::formEdited() {
@@ -244,6 +264,10 @@ void IntakeSheet::formEdited() {
     form.note = m_note->text();
     form.agreed = m_agreed->isChecked();
     form.agreedBy = m_agreedBy->text();
+    form.mustBy = m_mustBy->readable();
+    form.discount = typedDiscount();
+    form.cameWith = m_cameWith->text();
+    form.remarks = m_remarks->text();
     m_intake.setForm(form);
 }
 
@@ -261,39 +285,49 @@ void IntakeSheet::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-void IntakeSheet::log() {
+bool IntakeSheet::isComplete() {
+    const auto sendTo = [](QWidget* part) {
+        part->setFocus(Qt::OtherFocusReason);
+        return false;
+    };
     if (!m_person.picked()) {
-        m_personFinder->setFocus(Qt::OtherFocusReason);
-        return;
+        return sendTo(m_personFinder);
     }
     if (!m_racket.picked()) {
-        m_racketFinder->setFocus(Qt::OtherFocusReason);
-        return;
+        return sendTo(m_racketFinder);
     }
     if (!m_mains->article()) {
-        m_mains->setFocus(Qt::OtherFocusReason);
-        return;
+        return sendTo(m_mains);
     }
     if (!m_tensionLine.note->showProblems()) {
-        (m_mainsTension->problem() ? m_mainsTension : m_crossesTension)->setFocus(Qt::OtherFocusReason);
-        return;
+        return sendTo(m_mainsTension->problem() ? m_mainsTension : m_crossesTension);
     }
     for (auto* choice : {m_mains, m_crosses}) {
-        auto* note = (choice == m_mains ? m_mainsLine : m_crossesLine).note;
-        if (!note->showProblems()) {
-            choice->setLength()->setFocus(Qt::OtherFocusReason);
-            return;
+        if (!(choice == m_mains ? m_mainsLine : m_crossesLine).note->showProblems()) {
+            return sendTo(choice->setLength());
         }
     }
-    if (!m_agreedLine.note->problem().isEmpty()) {
-        m_agreedBy->setFocus(Qt::OtherFocusReason);
-        return;
+    if (!m_termsLine.note->showProblems()) {
+        return m_mustBy->problem() ? sendTo(m_mustBy) : sendTo(m_discount);
     }
-    if (!m_noteLine.note->problem().isEmpty()) {
-        m_note->setFocus(Qt::OtherFocusReason);
-        return;
+    if (!m_discount->isBlank() && m_reason->text().trimmed().isEmpty()) {
+        m_termsLine.note->setProblem(sentenceFor(Refusal(Code::Missing, {{"what", "reason"}})));
+        return sendTo(m_reason);
     }
-    m_intake.log();
+    const std::pair<const Sheet::Line*, QLineEdit*> words[] = {
+        {&m_agreedLine, m_agreedBy}, {&m_termsLine, m_reason}, {&m_inspectionLine, m_cameWith}, {&m_noteLine, m_note}};
+    for (const auto& [line, edit] : words) {
+        if (!line->note->problem().isEmpty()) {
+            return sendTo(edit);
+        }
+    }
+    return true;
+}
+
+void IntakeSheet::log() {
+    if (isComplete()) {
+        m_intake.log();
+    }
 }
 
 } // namespace rw::ui

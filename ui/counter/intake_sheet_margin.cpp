@@ -15,7 +15,9 @@
 #include "ui/text/plan_words.h"
 #include "ui/text/sentences.h"
 #include "ui/text/stock_words.h"
+#include "ui/widgets/discount_edit.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/moment_edit.h"
 
 #include <QSignalBlocker>
 
@@ -156,6 +158,40 @@ void IntakeSheet::showAgreed() {
     m_agreedLine.note->setNote(m_agreed->isChecked() ? QString() : askYesText(m_intake.wordsForTheYes()));
 }
 
+void IntakeSheet::showTerms() {
+    const bool discounted = !m_discount->isBlank();
+    m_reason->setVisible(discounted);
+    if (discounted && m_reason->text().size() > desk::kLongestName) {
+        m_termsLine.note->setProblem(tooLongText(m_reason->text(), desk::kLongestName, "reason"));
+    } else if (!m_mustBy->problem() && !m_discount->problem()) {
+        m_termsLine.note->setProblem({});
+    }
+    QStringList warnings;
+    QString note;
+    const auto mustBy = m_mustBy->readable();
+    if (mustBy && m_intake.preview()) {
+        const QString words = mustByText(*m_intake.preview(), *mustBy, m_shift.now(), m_shift.zone());
+        if (m_intake.preview()->afterMustBy) {
+            warnings << words;
+        } else {
+            note = words;
+        }
+    }
+    if (discounted && m_reason->text().trimmed().isEmpty()) {
+        warnings << askReasonText();
+    }
+    m_termsLine.note->setWarning(warnings.join(QStringLiteral("\n▲ ")));
+    m_termsLine.note->setNote(note);
+}
+
+void IntakeSheet::showInspection() {
+    QString problem = tooLongText(m_cameWith->text(), desk::kLongestNote, "came with");
+    if (problem.isEmpty()) {
+        problem = tooLongText(m_remarks->text(), desk::kLongestNote, "remarks");
+    }
+    m_inspectionLine.note->setProblem(problem);
+}
+
 void IntakeSheet::showShortSide() {
     const auto& preview = m_intake.preview();
     if (!preview || !preview->shortSide) {
@@ -172,6 +208,7 @@ void IntakeSheet::showPreview() {
     showNeeded();
     showTensions();
     showAgreed();
+    showTerms();
     showOwnSets();
     showShortSide();
     const auto& preview = m_intake.preview();

@@ -78,10 +78,10 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     connect(&m_rack, &RackPresenter::openedChanged, this, &RackSheet::showOpened);
     connect(&m_rack, &RackPresenter::handedOver, this, [this] {
         // The next racket is somebody else's, perhaps: Enter must not open it, let alone hand it over.
-        list()->setFocus(Qt::OtherFocusReason);
+        m_list->takeKeyboard();
         m_list->chooseNone();
     });
-    connect(&m_rack, &RackPresenter::broughtBack, this, [this] { list()->setFocus(Qt::OtherFocusReason); });
+    connect(&m_rack, &RackPresenter::broughtBack, this, [this] { m_list->takeKeyboard(); });
     connect(&m_rack, &RackPresenter::refused, this,
             [this](const Refusal& why) { m_takenLine.note->setProblem(sentenceFor(why)); });
     showLines();
@@ -93,7 +93,7 @@ void RackSheet::enter(const std::optional<CustomerId>& person) {
     m_list->begin(person);
     showLines();
     m_rack.refresh();
-    list()->setFocus(Qt::OtherFocusReason);
+    m_list->takeKeyboard();
 }
 
 bool RackSheet::isOpen() const { return m_rack.opened().has_value(); }
@@ -179,7 +179,7 @@ void RackSheet::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Escape:
         if (isOpen()) {
             m_rack.close();
-            list()->setFocus(Qt::OtherFocusReason);
+            m_list->takeKeyboard();
         } else {
             Q_EMIT left();
         }

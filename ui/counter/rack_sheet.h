@@ -27,6 +27,7 @@ public:
     /// Comes into view; see JobList::begin().
     void enter(const std::optional<CustomerId>& person);
 
+    void takeKeyboard() { m_list->takeKeyboard(); }
     [[nodiscard]] QListView* list() const { return m_list->list(); }
     [[nodiscard]] MoneyEdit* paid() const { return m_paid; }
     [[nodiscard]] QComboBox* way() const { return m_way; }

@@ -100,7 +100,7 @@ void ToBeStrungSheet::showRefusal(const Refusal& why) {
 
 void ToBeStrungSheet::backToTheList() {
     ask(Asking::Nothing);
-    list()->setFocus(Qt::OtherFocusReason);
+    m_list->takeKeyboard();
 }
 
 void ToBeStrungSheet::ask(Asking asking) {

@@ -28,6 +28,8 @@ public:
     /// Comes into view; see JobList::begin().
     void enter(const std::optional<CustomerId>& person);
 
+    void takeKeyboard() { m_list->takeKeyboard(); }
+
     /// The job that is chosen; nullptr when none is.
     [[nodiscard]] const desk::JobLine* chosen() const { return m_list->chosenLine(); }
     [[nodiscard]] QListView* list() const { return m_list->list(); }

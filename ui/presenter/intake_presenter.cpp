@@ -114,6 +114,10 @@ void IntakePresenter::repeatLast(Repeat which) {
     form.note = QString::fromStdString(last.note).replace(QLatin1Char('\n'), QStringLiteral("; "));
     form.rush = m_form.rush;
     form.extras = m_form.extras;
+    form.discount = m_form.discount;
+    form.mustBy = m_form.mustBy;
+    form.cameWith = m_form.cameWith; // what came today and what was seen today
+    form.remarks = m_form.remarks;
     setForm(form);
     Q_EMIT formReplaced();
 }
@@ -148,6 +152,8 @@ std::optional<desk::IntakeDraft> IntakePresenter::draft() const {
         .tensions = {*m_form.mainsTension, *m_form.crossesTension},
         .extras = m_form.extras,
         .rush = m_form.rush,
+        .discount = m_form.discount && !m_form.discount->reason.empty() ? m_form.discount : std::nullopt,
+        .mustBy = m_form.mustBy,
     };
     if (m_form.crosses || m_form.crossesLot || m_form.crossesSource != m_form.mainsSource) {
         draft.crosses = desk::WantedString{m_form.crosses.value_or(*m_form.mains), m_form.crossesSource,
@@ -203,7 +209,8 @@ void IntakePresenter::log() {
                          .draft = *draft(),
                          .note = m_form.note.trimmed().toStdString(),
                          .promised = std::nullopt,
-                         .by = by()};
+                         .by = by(),
+                         .inspection = {m_form.cameWith.toStdString(), m_form.remarks.toStdString()}};
     if (m_form.agreed) {
         command.yes =
             desk::InformedYes{m_form.agreedBy.trimmed().toStdString(), wordsForTheYes().toStdString()};

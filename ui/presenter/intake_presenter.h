@@ -34,6 +34,10 @@ struct IntakeForm {
     QString note;
     bool agreed = false; ///< the customer's informed yes to a pull above the marked maximum, of this job
     QString agreedBy;    ///< "": the customer
+    std::optional<Discount> discount; ///< with its reason; without one it does not count yet
+    std::optional<Instant> mustBy;
+    QString cameWith;
+    QString remarks; ///< what was seen when the racket was looked over
 };
 
 /// What an intake still lacks before it can be logged.

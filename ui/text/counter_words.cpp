@@ -5,6 +5,9 @@
 #include "ui/text/sentences.h"
 
 #include <QCoreApplication>
+#include <QStringList>
+
+#include <algorithm>
 
 namespace rw::ui {
 
@@ -89,6 +92,31 @@ QString toldMark(Instant told, Instant now, const QTimeZone& zone, const QLocale
 
 QString mustByMark(Instant mustBy, Instant now, const QTimeZone& zone, const QLocale& locale) {
     return CounterWords::tr("must by %1").arg(promiseText(mustBy, now, zone, locale));
+}
+
+QString mustByText(const desk::IntakePreview& preview, Instant mustBy, Instant now, const QTimeZone& zone,
+                   const QLocale& locale) {
+    const QString ready = promiseText(preview.promise, now, zone, locale);
+    const QString wanted = promiseText(mustBy, now, zone, locale);
+    return preview.afterMustBy ? CounterWords::tr("ready %1 only, and they must have it by %2").arg(ready, wanted)
+                               : CounterWords::tr("ready %1, in time for %2").arg(ready, wanted);
+}
+
+QString askReasonText() {
+    return CounterWords::tr("say why, and name nobody: “team”, “redo”. The discount counts with its reason");
+}
+
+QString taxInsideText(const Quote& quote, const QLocale& locale) {
+    const bool onTheBill = std::ranges::any_of(
+        quote.charges, [](const Charge& charge) { return charge.kind == ChargeKind::Tax; });
+    QStringList shares;
+    for (const TaxShare& share : quote.taxes) {
+        shares << CounterWords::tr("%1 % tax %2")
+                      .arg(locale.toString(share.hundredthsPercent / 100.0, 'g', 6), moneyText(share.tax, locale));
+    }
+    return onTheBill || shares.isEmpty()
+               ? QString()
+               : CounterWords::tr("with %1 in it").arg(shares.join(QStringLiteral(", ")));
 }
 
 QString toldText(const Job& job) { return CounterWords::tr("Job %1: the customer was told.").arg(job.number); }

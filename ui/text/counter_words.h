@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/desk/counter.h"
+#include "core/desk/intake.h"
 #include "core/jobs/consent.h"
 #include "core/jobs/crosses_rise.h"
 
@@ -47,6 +48,12 @@ namespace rw::ui {
 /// "must by Fri 13 Mar 17:00".
 [[nodiscard]] QString mustByMark(Instant mustBy, Instant now, const QTimeZone& zone,
                                  const QLocale& locale = QLocale());
+/// "ready Fri 15:00, in time for Fri 17:00"; "ready Sat 12:00 only, and they must have it by Fri 17:00".
+[[nodiscard]] QString mustByText(const desk::IntakePreview& preview, Instant mustBy, Instant now, const QTimeZone& zone,
+                                 const QLocale& locale = QLocale());
+[[nodiscard]] QString askReasonText(); ///< a discount counts with its reason
+/// "with 20 % tax £5.00 in it", of prices that include it; "" where nothing is taxed or tax stands on the bill.
+[[nodiscard]] QString taxInsideText(const Quote& quote, const QLocale& locale = QLocale());
 [[nodiscard]] QString toldText(const Job& job);        ///< "Job 2119: the customer was told."
 [[nodiscard]] QString broughtBackText(const Job& job); ///< "2119 hangs on the rack again; …"
 [[nodiscard]] QString nothingToBringBackText();
