@@ -2,6 +2,7 @@
 #include "core/desk/intake.h"
 
 #include "core/desk/intake_plan.h"
+#include "core/desk/lookups.h"
 #include "core/desk/own_sets.h"
 #include "core/desk/piece_proposals.h"
 #include "core/desk/promise_for.h"
@@ -36,12 +37,20 @@ Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDr
     if (!list) {
         return refuse(Code::Missing, {{"what", "price list"}});
     }
+    std::optional<Discount> discount = draft.discount;
+    if (discount) {
+        auto reason = maybeWordsOf("reason", discount->reason, kLongestName);
+        if (!reason) {
+            return tl::unexpected(reason.error());
+        }
+        discount->reason = *std::move(reason);
+    }
     QuoteRequest request{.sport = intake.frame.sport,
                          .method = method,
                          .pieces = {},
                          .extras = draft.extras,
                          .rush = draft.rush,
-                         .discount = draft.discount};
+                         .discount = std::move(discount)};
     for (const PieceProposal& piece : pieces) {
         const bool shops = piece.source == PieceSource::ShopLot;
         request.pieces.push_back({.role = piece.role,

@@ -54,7 +54,7 @@ bool isDiscountAsWished(const Job& job, const IntakeDraft& draft) {
     }
     const Money wished = draft.discount->fixed.value_or(
         before.timesRatioHalfAway(draft.discount->hundredthsPercent, kHundredPercent));
-    return given == wished && (given == nothing || reason == draft.discount->reason);
+    return given == wished && (given == nothing || reason == trimmed(draft.discount->reason));
 }
 
 /// The bench adds words to a job's note later.

@@ -106,7 +106,7 @@ void CounterStation::makeKeys() {
         showIntake();
         m_intakeSheet->startAfresh();
     });
-    m_intakeKeys << addKey(tr("Re&move this person …"), {QKeySequence(Qt::CTRL | Qt::Key_Delete)},
+    m_intakeKeys << addKey(tr("Re&move this person …"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Delete)},
                            [this] { m_intakeSheet->askRemoval(); });
     showPage(Intake);
 }

@@ -161,8 +161,10 @@ void IntakeSheet::showAgreed() {
 void IntakeSheet::showTerms() {
     const bool discounted = !m_discount->isBlank();
     m_reason->setVisible(discounted);
-    if (discounted && m_reason->text().size() > desk::kLongestName) {
-        m_termsLine.note->setProblem(tooLongText(m_reason->text(), desk::kLongestName, "reason"));
+    const QString tooLong =
+        discounted ? tooLongText(m_reason->text(), desk::kLongestName, "reason") : QString();
+    if (!tooLong.isEmpty()) {
+        m_termsLine.note->setProblem(tooLong);
     } else if (!m_mustBy->problem() && !m_discount->problem()) {
         m_termsLine.note->setProblem({});
     }

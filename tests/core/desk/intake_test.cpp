@@ -90,6 +90,8 @@ TEST_F(Intake, ADiscountHasAReasonAndStandsOnTheBill) {
     draft.discount->fixed = pounds(250);
     EXPECT_EQ(preview(draft)->quote.total, pounds(2750));
     EXPECT_EQ(preview(draft)->quote.charges.back().label, "team");
+    draft.discount->reason = std::string(201, 'x');
+    EXPECT_EQ(refusalOf(preview(draft)), Code::TooLong);
 }
 
 TEST_F(Intake, APromiseAfterTheCustomerMustHaveItIsTold) {
