@@ -122,7 +122,7 @@ QString taxInsideText(const Quote& quote, const QLocale& locale) {
 QString toldText(const Job& job) { return CounterWords::tr("Job %1: the customer was told.").arg(job.number); }
 
 QString broughtBackText(const Job& job) {
-    return CounterWords::tr("%1 hangs on the rack again; what was paid at that hand-over is taken back.")
+    return CounterWords::tr("%1 hangs on the rack again; anything paid at that hand-over is taken back.")
         .arg(job.number);
 }
 

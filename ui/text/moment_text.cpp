@@ -56,8 +56,8 @@ public:
             return *m_date;
         }
         if (m_day) {
-            const QDate thisYear(m_today.year(), *m_month, *m_day);
-            return thisYear >= m_today ? thisYear : QDate(m_today.year() + 1, *m_month, *m_day);
+            const QDate thisYear(m_year.value_or(m_today.year()), *m_month, *m_day);
+            return m_year || thisYear >= m_today ? thisYear : QDate(m_today.year() + 1, *m_month, *m_day);
         }
         if (m_weekday) {
             const int days = (*m_weekday - m_today.dayOfWeek() + 7) % 7;
@@ -90,6 +90,11 @@ private:
             m_day = match.captured(monthFirst ? 2 : 1).toInt();
             m_month = match.captured(monthFirst ? 1 : 2).toInt();
             return QDate(m_today.year(), *m_month, *m_day).isValid();
+        }
+        static const QRegularExpression yearAlone(QStringLiteral("^(20\\d{2})$"));
+        if (const auto match = yearAlone.match(word); match.hasMatch() && m_month && !m_year) {
+            m_year = match.captured(1).toInt();
+            return true;
         }
         static const QRegularExpression dayAlone(QStringLiteral("^(\\d{1,2})[.]?$"));
         if (const auto match = dayAlone.match(word); match.hasMatch() && !m_day) {
@@ -127,6 +132,7 @@ private:
     std::optional<QDate> m_date;
     std::optional<int> m_day;
     std::optional<int> m_month;
+    std::optional<int> m_year;
     std::optional<int> m_weekday;
 };
 

@@ -49,6 +49,7 @@ TEST(MomentText, IsReadAsPeopleSayIt) {
         {"13.3. 17:00", on(3, 13, 17h)},
         {"13/3", on(3, 13, 18h)},
         {"2 jan", on(1, 2, 18h, 2027)},
+        {"Mon 1 Feb 2027 10:30", on(2, 1, 10h + 30min, 2027)},
         {"2026-03-13 17:00", on(3, 13, 17h)},
     };
     for (const auto& c : cases) {
