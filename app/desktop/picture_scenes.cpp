@@ -10,6 +10,7 @@
 #include "ui/counter/new_person_form.h"
 #include "ui/counter/rack_sheet.h"
 #include "ui/counter/string_choice.h"
+#include "ui/counter/to_be_strung_sheet.h"
 #include "ui/presenter/bench_presenter.h"
 #include "ui/presenter/person_presenter.h"
 #include "ui/shell/first_day_sheet.h"
@@ -17,7 +18,9 @@
 #include "ui/shell/history_sheet.h"
 #include "ui/shell/main_window.h"
 #include "ui/stockroom/stockroom_station.h"
+#include "ui/widgets/discount_edit.h"
 #include "ui/widgets/finder.h"
+#include "ui/widgets/moment_edit.h"
 #include "ui/widgets/tension_edit.h"
 
 #include <QApplication>
@@ -64,6 +67,14 @@ void petraAsLastTime(ui::MainWindow& window) {
     type(sheet->mainsTension(), QStringLiteral("-2 lb"));
     type(sheet->crossesTension(), QStringLiteral("-2 lb"));
     sheet->note()->setFocus(Qt::TabFocusReason);
+}
+
+void junAboveTheMark(ui::MainWindow& window) {
+    auto* sheet = window.counter()->intake();
+    findPerson(window, QStringLiteral("jun"));
+    sheet->repeatLast(false);
+    type(sheet->mainsTension(), QStringLiteral("28"));
+    type(sheet->crossesTension(), QStringLiteral("30"));
 }
 
 /// Petra's racket, logged and chosen at the bench.
@@ -114,11 +125,47 @@ std::vector<Scene> counterScenes() {
          }},
         {QStringLiteral("counter-above-the-mark"), true,
          [](ui::MainWindow& window) -> QWidget* {
+             junAboveTheMark(window);
+             return &window;
+         }},
+        {QStringLiteral("counter-terms"), true,
+         [](ui::MainWindow& window) -> QWidget* {
              auto* sheet = window.counter()->intake();
+             petraAsLastTime(window);
+             type(sheet->mustBy(), QStringLiteral("11:30"));
+             type(sheet->discount(), QStringLiteral("10 %"));
+             type(sheet->reason(), QStringLiteral("team"));
+             type(sheet->cameWith(), QStringLiteral("cover, one grip"));
+             type(sheet->remarks(), QStringLiteral("bumper worn at 2 o'clock"));
+             return &window;
+         }},
+        {QStringLiteral("counter-removing"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             findPerson(window, QStringLiteral("ferreday"));
+             window.counter()->intake()->askRemoval();
+             return &window;
+         }},
+        {QStringLiteral("counter-to-be-strung"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             junAboveTheMark(window);
+             window.counter()->intake()->log();
              findPerson(window, QStringLiteral("jun"));
-             sheet->repeatLast(false);
-             type(sheet->mainsTension(), QStringLiteral("28"));
-             type(sheet->crossesTension(), QStringLiteral("30"));
+             window.counter()->showToBeStrung();
+             return &window;
+         }},
+        {QStringLiteral("counter-agreeing"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             junAboveTheMark(window);
+             window.counter()->intake()->log();
+             findPerson(window, QStringLiteral("jun"));
+             window.counter()->showToBeStrung();
+             press(window.counter()->toBeStrung()->list(), Qt::Key_A);
+             return &window;
+         }},
+        {QStringLiteral("counter-other-tensions"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.counter()->showToBeStrung();
+             press(window.counter()->toBeStrung()->list(), Qt::Key_T);
              return &window;
          }},
         {QStringLiteral("counter-unreadable"), true,
@@ -151,6 +198,12 @@ std::vector<Scene> counterScenes() {
         {QStringLiteral("counter-rack"), true,
          [](ui::MainWindow& window) -> QWidget* {
              window.counter()->showRack();
+             return &window;
+         }},
+        {QStringLiteral("counter-told"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.counter()->showRack();
+             press(window.counter()->rack()->list(), Qt::Key_T);
              return &window;
          }},
         {QStringLiteral("counter-hand-over"), true,

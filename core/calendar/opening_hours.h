@@ -26,6 +26,7 @@ struct OpeningHours {
     std::string timeZone = "UTC"; ///< IANA name
     WeekHours week;
     std::vector<CivilDate> closedDays;
+    bool operator==(const OpeningHours&) const = default;
 };
 
 /// Somebody who works in it.

@@ -140,7 +140,7 @@ Result<RacketId> addRacket(Transaction& ledger, const AddRacket& command) {
     if (const auto before = ledger.customers().racketByRequestKey(*key)) {
         return addedBefore(ledger, *before, command, *mark);
     }
-    if (const auto customer = customerOf(ledger, command.customer); !customer) {
+    if (const auto customer = presentCustomerOf(ledger, command.customer); !customer) {
         return tl::unexpected(customer.error());
     }
     const auto frame = frameFor(ledger, command.frame);

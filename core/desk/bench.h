@@ -73,6 +73,7 @@ struct JobCard {
     std::optional<CardAbove> above = std::nullopt;
     std::optional<CardChange> change = std::nullopt;
     std::optional<CardHands> hands = std::nullopt;
+    Inspection inspection = {}; ///< what came with the racket, and what was seen at the counter
 };
 [[nodiscard]] Result<JobCard> jobCard(Transaction& ledger, JobId job, const std::optional<MachineId>& machine);
 

@@ -15,6 +15,39 @@ std::optional<Consent> consentTo(Transaction& ledger, JobId job, const Tension& 
     return found;
 }
 
+namespace {
+Result<Consent> consentOf(const AboveMarked& above, const std::string& agreedBy, const std::string& words,
+                          const By& by) {
+    const auto name = maybeWordsOf("name", agreedBy, kLongestName);
+    const auto told = maybeWordsOf("words", words, kLongestNote);
+    if (!name || !told) {
+        return tl::unexpected(name ? told.error() : name.error());
+    }
+    return Consent{above, *name, *told, by};
+}
+} // namespace
+
+Result<void> keepYes(Transaction& ledger, const Job& job, const FrameModel& frame, const InformedYes& yes,
+                     const By& by) {
+    const auto above = aboveMarked(frame.marked, job.asked);
+    if (!above) {
+        return {};
+    }
+    const auto consent = consentOf(*above, yes.agreedBy, yes.words, by);
+    if (!consent) {
+        return tl::unexpected(consent.error());
+    }
+    ledger.jobs().addConsent(*job.id, *consent);
+    return {};
+}
+
+void noteNotAgreed(Transaction& ledger, std::vector<JobLine>& lines) {
+    for (JobLine& line : lines) {
+        const auto above = aboveMarked({.lowest = std::nullopt, .highest = line.highestMarked}, line.asked);
+        line.notAgreed = above && !consentTo(ledger, line.id, above->pull);
+    }
+}
+
 Result<Consent> agreeAboveMarked(Transaction& ledger, const Agree& command) {
     const auto job = jobOf(ledger, command.job);
     if (!job) {
@@ -37,13 +70,10 @@ Result<Consent> agreeAboveMarked(Transaction& ledger, const Agree& command) {
     if (auto already = consentTo(ledger, command.job, above->pull)) {
         return *std::move(already);
     }
-    const auto agreedBy = maybeWordsOf("name", command.agreedBy, kLongestName);
-    const auto words = maybeWordsOf("words", command.words, kLongestNote);
-    if (!agreedBy || !words) {
-        return tl::unexpected(agreedBy ? words.error() : agreedBy.error());
+    auto consent = consentOf(*above, command.agreedBy, command.words, command.by);
+    if (consent) {
+        ledger.jobs().addConsent(command.job, *consent);
     }
-    Consent consent{*above, *agreedBy, *words, command.by};
-    ledger.jobs().addConsent(command.job, consent);
     return consent;
 }
 

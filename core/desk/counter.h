@@ -42,7 +42,8 @@ struct AddRacket {
     std::variant<FrameModelId, FrameModel> frame; ///< known, or to be added with it
     std::string mark;
 };
-/// Missing or ImpossibleValue {mark} beside a twin, TooLong, NotFound, and what addFrame() refuses. Gives back what the
+/// Missing or ImpossibleValue {mark} beside a twin, TooLong, NotFound (of a removed customer too), and what addFrame()
+/// refuses. Gives back what the
 /// same request key added before; ChangedMeanwhile {what, added} when that was another racket.
 [[nodiscard]] Result<RacketId> addRacket(Transaction& ledger, const AddRacket& command);
 /// From a name, a sport and a pattern; everything else may be missing. Missing, TooLong, ImpossibleValue.
@@ -72,6 +73,7 @@ struct HandOver {
     std::optional<Money> payment; ///< what was paid now; nothing: not paid yet
     std::string way;              ///< "cash", "card"; "" without payment
     By by;
+    bool onAccount = false; ///< what stays owed is paid later, on purpose; without it nothing was said of that
 };
 /// What came of it: of a racket that was handed over before, what was true then.
 struct HandedOver {
@@ -84,5 +86,15 @@ struct HandedOver {
 };
 /// WrongState unless strung. Done twice it is done once, and says so.
 [[nodiscard]] Result<HandedOver> handOver(Transaction& ledger, const HandOver& command);
+
+/// A racket that went home with something still owed for it.
+struct UnpaidJob {
+    JobLine job;
+    Instant collected;
+    Money owed; ///< more than nothing
+    Handover handover;
+};
+/// The longest owed first.
+[[nodiscard]] Result<std::vector<UnpaidJob>> collectedUnpaid(Transaction& ledger);
 
 } // namespace rw::desk

@@ -89,6 +89,7 @@ private:
         Shop& shop = m_ledger.shop();
         shop.set(setting::kShopName, "Harbour Lane Strings");
         shop.set(setting::kTimeZone, "Europe/London");
+        shop.set(setting::kBadmintonCrosses, "2 lb");
         for (std::size_t day = 0; day < setting::kHours.size(); ++day) {
             shop.set(setting::kHours[day], day == 6 ? "" : "10:00-18:00");
         }

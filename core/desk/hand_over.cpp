@@ -48,7 +48,7 @@ Result<HandedOver> handOver(Transaction& ledger, const HandOver& command) {
     }
     const JobEventId event = ledger.jobs().record(
         {std::nullopt, command.job, JobEventKind::Collected, command.by, std::nullopt, std::nullopt});
-    ledger.jobs().handOver(command.job, event, *takenBy);
+    ledger.jobs().handOver(command.job, event, {*takenBy, command.onAccount});
     return HandedOver{.job = jobOf(ledger, command.job).value(),
                       .already = false,
                       .paidNow = command.payment,

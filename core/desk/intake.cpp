@@ -2,6 +2,7 @@
 #include "core/desk/intake.h"
 
 #include "core/desk/intake_plan.h"
+#include "core/desk/lookups.h"
 #include "core/desk/own_sets.h"
 #include "core/desk/piece_proposals.h"
 #include "core/desk/promise_for.h"
@@ -36,12 +37,20 @@ Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDr
     if (!list) {
         return refuse(Code::Missing, {{"what", "price list"}});
     }
+    std::optional<Discount> discount = draft.discount;
+    if (discount) {
+        auto reason = maybeWordsOf("reason", discount->reason, kLongestName);
+        if (!reason) {
+            return tl::unexpected(reason.error());
+        }
+        discount->reason = *std::move(reason);
+    }
     QuoteRequest request{.sport = intake.frame.sport,
                          .method = method,
                          .pieces = {},
                          .extras = draft.extras,
                          .rush = draft.rush,
-                         .discount = std::nullopt};
+                         .discount = std::move(discount)};
     for (const PieceProposal& piece : pieces) {
         const bool shops = piece.source == PieceSource::ShopLot;
         request.pieces.push_back({.role = piece.role,
@@ -51,10 +60,6 @@ Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDr
     }
     auto quoted = quote(*list, request);
     return quoted ? quoted : tl::unexpected(withStringsName(quoted.error(), intake));
-}
-
-bool isAbove(const TensionPair& asked, const std::optional<Tension>& highest) {
-    return highest && std::max(asked.mains.newtons(), asked.crosses.newtons()) > highest->newtons();
 }
 } // namespace
 
@@ -78,13 +83,15 @@ Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draf
     }
     auto shortSide = shortSideOf(planned->plan, intake->frame, planned->side, cuts.front().shortSide);
     std::vector<OwnSet> ownSets = judgeOwnSets(*intake, draft, planned->plan);
+    const Instant promise = promiseFor(ledger, intake->settings, now, draft.rush);
     return IntakePreview{.plan = std::move(planned->plan),
                          .pieces = *std::move(pieces),
                          .ownSets = std::move(ownSets),
                          .shortSide = std::move(shortSide),
                          .quote = *std::move(price),
-                         .promise = promiseFor(ledger, intake->settings, now, draft.rush),
-                         .aboveMarked = isAbove(draft.tensions, intake->frame.marked.highest),
+                         .promise = promise,
+                         .afterMustBy = draft.mustBy && promise > *draft.mustBy,
+                         .aboveMarked = aboveMarked(intake->frame.marked, draft.tensions).has_value(),
                          .highestMarked = intake->frame.marked.highest};
 }
 

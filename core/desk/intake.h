@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/calendar/promise.h"
+#include "core/desk/consent.h"
 #include "core/desk/port/ledger.h"
 #include "core/length/cut_plan.h"
 #include "core/length/packet.h"
@@ -37,6 +38,8 @@ struct IntakeDraft {
     TensionPair tensions;
     std::vector<std::pair<std::string, int>> extras;
     bool rush = false;
+    std::optional<Discount> discount = std::nullopt;
+    std::optional<Instant> mustBy = std::nullopt; ///< when the customer must have it: compared, and kept with the job
 };
 
 /// Where a proposed cut comes from.
@@ -99,12 +102,13 @@ struct IntakePreview {
     std::optional<ShortSideProposal> shortSide;
     Quote quote;
     Instant promise;
+    bool afterMustBy = false; ///< the promise is later than the customer must have it
     bool aboveMarked = false; ///< the highest pull is above the frame's marked maximum
     std::optional<Tension> highestMarked;
 };
 
-/// Refusals: NotFound, RouteDoesNotFit, RouteUnknown, ImpossibleValue (one piece of two strings), Missing (a price),
-/// and of a pinned lot WrongLot and LotClosed. NoLot is not one: a piece may be without a lot.
+/// Refusals: NotFound, RouteDoesNotFit, RouteUnknown, ImpossibleValue (one piece of two strings), Missing (a price, the
+/// reason of a discount), OutOfRange (a discount, a count), and of a pinned lot WrongLot and LotClosed. NoLot is not one: a piece may be without a lot.
 [[nodiscard]] Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draft, Instant now);
 
 struct LogJob {
@@ -115,6 +119,8 @@ struct LogJob {
     std::string note;
     std::optional<Instant> promised; ///< nothing: the earliest
     By by;
+    Inspection inspection = {};
+    std::optional<InformedYes> yes = std::nullopt; ///< to a pull above the marked maximum; kept only when there is one
 };
 
 /// Logs the job, or gives back the one that the same request key logged before. ChangedMeanwhile {what, job} when that

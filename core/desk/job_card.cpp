@@ -107,7 +107,8 @@ Result<JobCard> jobCard(Transaction& ledger, JobId id, const std::optional<Machi
                  .machine = std::nullopt,
                  .mains = std::nullopt,
                  .crosses = std::nullopt,
-                 .stringer = {}};
+                 .stringer = {},
+                 .inspection = ledger.jobs().inspection(id)};
     if (const auto at = machineId ? machineId : machineOfJob(ledger, card.job)) {
         auto machine = machineOf(ledger, *at);
         if (!machine) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/job_course.h"
 
+#include "core/desk/consent.h"
 #include "core/desk/lookups.h"
 #include "core/desk/replan.h"
 
@@ -44,7 +45,10 @@ void promiseAgain(Transaction& ledger, const Job& job) {
 } // namespace
 
 Result<std::vector<JobLine>> toBeStrung(Transaction& ledger) {
-    return ledger.jobs().inStates({JobState::Logged, JobState::OnTheMachine, JobState::Waiting});
+    std::vector<JobLine> lines =
+        ledger.jobs().inStates({JobState::Logged, JobState::OnTheMachine, JobState::Waiting});
+    noteNotAgreed(ledger, lines);
+    return lines;
 }
 
 Result<Job> letJobWait(Transaction& ledger, const LetWait& command) {
@@ -64,6 +68,11 @@ Result<Job> letJobWait(Transaction& ledger, const LetWait& command) {
 }
 
 Result<Job> resumeJob(Transaction& ledger, const JobStep& command) {
+    const auto job = jobOf(ledger, command.job);
+    const auto owner = job ? presentCustomerOf(ledger, job->customer) : tl::unexpected(job.error());
+    if (!owner) {
+        return tl::unexpected(owner.error()); // whose racket would it be
+    }
     auto done = step(ledger, command.job, JobEventKind::Resumed, JobState::Logged, command.by);
     if (!done) {
         return tl::unexpected(done.error());

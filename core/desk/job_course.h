@@ -25,7 +25,7 @@ struct JobStep {
     JobId job;
     By by;
 };
-/// A job that waits or was withdrawn goes on where it was logged. WrongState; one that is logged goes on already. The
+/// A job that waits or was withdrawn goes on where it was logged. WrongState; NotFound when its owner was removed since; one that is logged goes on already. The
 /// uncut string of a withdrawn one is promised anew, off the lot that is best for it now unless somebody pinned one.
 [[nodiscard]] Result<Job> resumeJob(Transaction& ledger, const JobStep& command);
 /// The job will not be done; the string that was promised to it is free again, what was cut is used. WrongState once it

@@ -36,14 +36,23 @@ bool isPinned(const IntakeDraft& draft, PieceRole role) {
     return wanted.lot.has_value();
 }
 
+/// The free words of a wish, as they would be kept.
+struct LoggedWords {
+    std::string note;
+    Inspection inspection;
+};
+
 /// The job of a request key that was met before, when it is what is wished for now.
-Result<Job> loggedBefore(Transaction& ledger, JobId id, const LogJob& command, const std::string& note) {
+Result<Job> loggedBefore(Transaction& ledger, JobId id, const LogJob& command, const LoggedWords& words) {
     auto job = jobOf(ledger, id);
     const auto frame = frameOf(ledger, command.draft.frame);
     if (!job || !frame) {
         return job ? tl::unexpected(frame.error()) : job;
     }
-    if (!isLoggedWish(*job, command, note, *frame)) {
+    const bool sameWords = isLoggedWish(*job, command, words.note, *frame) &&
+                           ledger.jobs().inspection(id) == words.inspection &&
+                           isLoggedYes(ledger.jobs().consents(id), job->logged, command, *frame);
+    if (!sameWords) {
         return refuse(Code::ChangedMeanwhile, {{"what", "job"}, {"job", job->number}});
     }
     return job;
@@ -62,6 +71,7 @@ Job jobFrom(const LogJob& command, const IntakePreview& preview, std::string not
             .charges = preview.quote.charges,
             .total = preview.quote.total,
             .promised = command.promised.value_or(preview.promise),
+            .mustBy = command.draft.mustBy,
             .note = std::move(note),
             .logged = command.by.at,
             .strung = std::nullopt,
@@ -84,6 +94,29 @@ Job jobFrom(const LogJob& command, const IntakePreview& preview, std::string not
     }
     return job;
 }
+
+/// As it is kept.
+Result<Inspection> inspectionOf(const Inspection& typed) {
+    auto cameWith = maybeWordsOf("came with", typed.cameWith, kLongestNote);
+    auto remarks = maybeWordsOf("remarks", typed.remarks, kLongestNote);
+    if (!cameWith || !remarks) {
+        return tl::unexpected(cameWith ? remarks.error() : cameWith.error());
+    }
+    return Inspection{*std::move(cameWith), *std::move(remarks)};
+}
+
+/// Stores the job with everything that is kept beside it.
+Result<Job> store(Transaction& ledger, const Job& job, const Inspection& inspection, const LogJob& command) {
+    const JobId id = ledger.jobs().add(job, command.by);
+    ledger.jobs().inspect(id, inspection);
+    auto stored = jobOf(ledger, id);
+    const auto frame = frameOf(ledger, command.draft.frame);
+    if (!stored || !frame || !command.yes) {
+        return frame ? stored : tl::unexpected(frame.error());
+    }
+    const auto kept = keepYes(ledger, *stored, *frame, *command.yes, command.by);
+    return kept ? stored : tl::unexpected(kept.error());
+}
 } // namespace
 
 Result<Job> logJob(Transaction& ledger, const LogJob& command) {
@@ -95,8 +128,12 @@ Result<Job> logJob(Transaction& ledger, const LogJob& command) {
     if (!note) {
         return tl::unexpected(note.error());
     }
+    const auto inspection = inspectionOf(command.inspection);
+    if (!inspection) {
+        return tl::unexpected(inspection.error());
+    }
     if (const auto before = ledger.jobs().byRequestKey(command.requestKey)) {
-        return loggedBefore(ledger, *before, command, *note);
+        return loggedBefore(ledger, *before, command, {*note, *inspection});
     }
     if (const auto sets = checkSets(command.draft); !sets) {
         return tl::unexpected(sets.error());
@@ -117,7 +154,7 @@ Result<Job> logJob(Transaction& ledger, const LogJob& command) {
     }
     Job job = jobFrom(command, *preview, *std::move(note));
     job.number = nextJobNumber(ledger);
-    return jobOf(ledger, ledger.jobs().add(job, command.by));
+    return store(ledger, job, *inspection, command);
 }
 
 } // namespace rw::desk

@@ -1,11 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/logged_wish.h"
 
+#include "core/units/decimal.h"
+
 #include <algorithm>
 
 namespace rw::desk {
 
 namespace {
+constexpr int kHundredPercent = 10'000; // hundredths of a percent
+
 bool isAsWished(const JobPiece& piece, const IntakeDraft& draft) {
     if (piece.role == PieceRole::Whole && !isOneString(draft.mains, draft.crosses.value_or(draft.mains))) {
         return false;
@@ -34,6 +38,27 @@ bool areExtrasAsWished(const Job& job, const IntakeDraft& draft) {
     return extras == draft.extras && rush == draft.rush;
 }
 
+bool isDiscountAsWished(const Job& job, const IntakeDraft& draft) {
+    const Money nothing = Money::zero(job.total.currency());
+    Money before = nothing;
+    Money given = nothing;
+    std::string reason;
+    for (const Charge& charge : job.charges) {
+        if (charge.kind == ChargeKind::Discount) {
+            given += -charge.amount;
+            reason = charge.label;
+        } else if (charge.kind != ChargeKind::Tax) {
+            before += charge.amount;
+        }
+    }
+    if (!draft.discount) {
+        return given == nothing;
+    }
+    const Money wished = draft.discount->fixed.value_or(
+        before.timesRatioHalfAway(draft.discount->hundredthsPercent, kHundredPercent));
+    return given == wished && (given == nothing || reason == trimmed(draft.discount->reason));
+}
+
 /// The bench adds words to a job's note later.
 bool isNoteAsWished(const Job& job, const std::string& note) {
     return job.state == JobState::Logged ? job.note == note : job.note.starts_with(note);
@@ -46,8 +71,16 @@ bool isLoggedWish(const Job& job, const LogJob& command, const std::string& note
     return job.customer == command.customer && job.racket == command.racket && job.asked == draft.tensions &&
            std::ranges::all_of(job.pieces, [&](const JobPiece& piece) { return isAsWished(piece, draft); }) &&
            (!draft.method || job.method == *draft.method) && (anyRoute || job.route == *draft.route) &&
-           isSideAsWished(job, draft, frame) && areExtrasAsWished(job, draft) && isNoteAsWished(job, note) &&
+           isSideAsWished(job, draft, frame) && areExtrasAsWished(job, draft) && isDiscountAsWished(job, draft) &&
+           job.mustBy == draft.mustBy && isNoteAsWished(job, note) &&
            (!command.promised || job.promised == command.promised);
+}
+
+bool isLoggedYes(const std::vector<Consent>& consents, Instant logged, const LogJob& command, const FrameModel& frame) {
+    const auto kept =
+        std::ranges::find_if(consents, [&](const Consent& consent) { return consent.by.at == logged; });
+    const bool wished = command.yes && aboveMarked(frame.marked, command.draft.tensions);
+    return wished == (kept != consents.end()) && (!wished || kept->agreedBy == trimmed(command.yes->agreedBy));
 }
 
 } // namespace rw::desk

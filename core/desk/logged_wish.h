@@ -4,6 +4,7 @@
 #include "core/desk/intake.h"
 
 #include <string>
+#include <vector>
 
 namespace rw::desk {
 
@@ -11,5 +12,9 @@ namespace rw::desk {
 /// `note` is the command's as it would be kept; `frame` that of the racket.
 [[nodiscard]] bool isLoggedWish(const Job& job, const LogJob& command, const std::string& note,
                                 const FrameModel& frame);
+
+/// Whether the yes that was kept when the job was logged is the one that the command brings, or neither has one.
+[[nodiscard]] bool isLoggedYes(const std::vector<Consent>& consents, Instant logged, const LogJob& command,
+                               const FrameModel& frame);
 
 } // namespace rw::desk

@@ -30,6 +30,10 @@ constexpr std::string_view kCeilingPercent = "ceiling-percent"; ///< chance of a
 /// The number of the first job, for a shop whose tags go on from its old book; else the ledger begins the count.
 constexpr std::string_view kFirstJobNumber = "job-number.first";
 constexpr std::string_view kShortSide = "short-side"; ///< "left" or "right", where nothing else decides
+/// How much higher the crosses are when one number is said for badminton: "2 lb", "10 %"; not set: not at all.
+constexpr std::string_view kBadmintonCrosses = "badminton.crosses-higher";
+/// The shop's own words for the informed yes to a pull above the marked maximum; not set: those of the program.
+constexpr std::string_view kAboveMarkedWords = "above-marked.words";
 } // namespace setting
 
 /// The settings as values. What is not stored, or stored unreadably, has its default.

@@ -8,6 +8,21 @@
 
 namespace rw::desk {
 
+namespace {
+/// Takes the retired rows out and gives them back.
+template<class Row>
+std::vector<Row> takeRetired(std::vector<Row>& rows) {
+    std::vector<Row> former;
+    std::ranges::copy_if(rows, std::back_inserter(former), &Row::retired);
+    std::erase_if(rows, [](const Row& row) { return row.retired; });
+    return former;
+}
+
+CrossesRise badmintonCrosses(Shop& shop) {
+    return CrossesRise::tryParse(shop.setting(setting::kBadmintonCrosses).value_or("")).value_or(CrossesRise::none());
+}
+} // namespace
+
 Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
     Shop& shop = ledger.shop();
     const OpeningHours hours = readSettings(shop).workshop.hours;
@@ -18,7 +33,13 @@ Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
                     .machines = shop.machines(),
                     .strings = ledger.strings().all(),
                     .extras = {},
-                    .hasPrices = false};
+                    .hasPrices = false,
+                    .hours = hours,
+                    .badmintonCrosses = badmintonCrosses(shop),
+                    .aboveMarkedWords = shop.setting(setting::kAboveMarkedWords).value_or("")};
+    facts.formerStaff = takeRetired(facts.staff);
+    facts.formerMachines = takeRetired(facts.machines);
+    facts.formerStrings = takeRetired(facts.strings);
     if (const auto prices = ledger.priceLists().validOn(localDate(hours, now))) {
         facts.hasPrices = true;
         std::ranges::copy_if(prices->lines, std::back_inserter(facts.extras),

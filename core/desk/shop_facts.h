@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/desk/port/ledger.h"
+#include "core/jobs/crosses_rise.h"
 
 #include <string>
 #include <vector>
@@ -13,13 +14,22 @@ struct ShopFacts {
     std::string name;     ///< "" while nobody has named it
     std::string timeZone; ///< IANA name
     Currency currency;
-    std::vector<StaffMember> staff;     ///< by id
-    std::vector<Machine> machines;      ///< by name
-    std::vector<StringArticle> strings; ///< by code
+    std::vector<StaffMember> staff;     ///< who works here, by id
+    std::vector<Machine> machines;      ///< in use, by name
+    std::vector<StringArticle> strings; ///< that are strung, by code
     std::vector<PriceLine> extras;      ///< that today's price list offers
     bool hasPrices = false;             ///< a price list is valid today
+    // Retired: offered no more, but what is told of the past still names them.
+    std::vector<StaffMember> formerStaff = {};
+    std::vector<Machine> formerMachines = {};
+    std::vector<StringArticle> formerStrings = {};
+    OpeningHours hours = {};
+    CrossesRise badmintonCrosses = {}; ///< what one number for both means in badminton
+    std::string aboveMarkedWords = {}; ///< for the informed yes; "": the program's own
     /// Nobody has ever worked here: the shop must be set up before it can take a racket in.
-    [[nodiscard]] bool isNew() const { return staff.empty() || machines.empty() || !hasPrices; }
+    [[nodiscard]] bool isNew() const {
+        return (staff.empty() && formerStaff.empty()) || (machines.empty() && formerMachines.empty()) || !hasPrices;
+    }
     bool operator==(const ShopFacts&) const = default;
 };
 [[nodiscard]] Result<ShopFacts> shopFacts(Transaction& ledger, Instant now);

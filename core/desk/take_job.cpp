@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/bench.h"
+#include "core/desk/consent.h"
 #include "core/desk/lookups.h"
 #include "core/desk/machine_of_job.h"
 
 namespace rw::desk {
 
 Result<std::vector<JobLine>> benchQueue(Transaction& ledger) {
-    return ledger.jobs().inStates({JobState::Logged, JobState::OnTheMachine});
+    std::vector<JobLine> lines = ledger.jobs().inStates({JobState::Logged, JobState::OnTheMachine});
+    noteNotAgreed(ledger, lines);
+    return lines;
 }
 
 std::optional<MachineId> machineOfJob(Transaction& ledger, const Job& job) {

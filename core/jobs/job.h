@@ -84,7 +84,8 @@ struct Job {
     std::vector<Charge> charges;
     Money total; ///< the sum of the charges; the ledger keeps it
     std::optional<Instant> promised;
-    std::string note; ///< words for the bench
+    std::optional<Instant> mustBy = std::nullopt; ///< when the customer must have it, whatever was promised
+    std::string note;                             ///< words for the bench
     JobState state = JobState::Logged;
     BenchStep benchStep = BenchStep::LookOver;
     Instant logged;

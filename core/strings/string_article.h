@@ -27,6 +27,7 @@ struct StringArticle {
     std::string gaugeName;          ///< "16L": beside the millimetres, never instead
     std::optional<std::int64_t> milligramsPerMetre;
     std::optional<double> stretchPercent; ///< its own measured e55; else the material's
+    bool retired = false;                 ///< offered no more; stays in the history
     std::int64_t version = 1;             ///< row version, for changes from two stations
 
     [[nodiscard]] double diameterMm() const { return diameterMicrometres / 1000.0; }

@@ -18,6 +18,7 @@ constexpr std::string_view kZone = "Europe/London";
 
 void setHours(desk::Shop& shop) {
     shop.set(desk::setting::kTimeZone, kZone);
+    shop.set(desk::setting::kBadmintonCrosses, "2 lb");
     for (std::size_t day = 0; day < 7; ++day) {
         shop.set(desk::setting::kHours[day], day < 6 ? "10:00-18:00" : "");
     }
@@ -56,7 +57,8 @@ void addPrices(desk::Transaction& ledger, const HarbourLane& shop) {
          .lines = {priceOf(Labour, 1400), priceOf(OwnStringLabour, 1600), priceOf(Rush, 500),
                    priceOf(Extra, 50, std::nullopt, "grommet tube"), priceOf(FullBed, 1300, shop.kestrelline),
                    priceOf(HalfBed, 650, shop.kestrelline), priceOf(FullBed, 1600, shop.larkspun),
-                   priceOf(HalfBed, 800, shop.larkspun), priceOf(FullBed, 1200, shop.tarnweave)}});
+                   priceOf(HalfBed, 800, shop.larkspun), priceOf(FullBed, 1200, shop.tarnweave),
+                   priceOf(FullBed, 1000, shop.swiftlet)}});
 }
 
 FrameModel frame(std::string name, Sport sport, int mains, int crosses, HoopEnd start) {
@@ -106,6 +108,15 @@ FrameModelId addTarnRidge(desk::Transaction& ledger) {
     ledger.frames().setUsualCut({id, PieceRole::Whole, Material::Polyester, "", mm(11'700), std::nullopt});
     return id;
 }
+
+FrameModelId addPellowFeather(desk::Transaction& ledger) {
+    FrameModel model = frame("Pellow Feather", Sport::Badminton, 22, 21, HoopEnd::Head);
+    model.marked.highest = lb(26);
+    const FrameModelId id = must(desk::addFrame(ledger, model));
+    ledger.frames().setUsualCut({id, PieceRole::Mains, std::nullopt, "", mm(5'500), std::nullopt});
+    ledger.frames().setUsualCut({id, PieceRole::Crosses, std::nullopt, "", mm(4'400), std::nullopt});
+    return id;
+}
 } // namespace
 
 std::string describe(const Refusal& refusal) {
@@ -138,9 +149,11 @@ HarbourLane settle(desk::Transaction& ledger) {
         .kestrelline = addString(ledger, "K", "Kestrelline 125", Sport::Tennis, Material::Polyester, 1250),
         .larkspun = addString(ledger, "L", "Larkspun 130", Sport::Tennis, Material::Multifilament, 1300),
         .tarnweave = addString(ledger, "T", "Tarnweave 120", Sport::Squash, Material::Multifilament, 1200),
+        .swiftlet = addString(ledger, "W", "Swiftlet 68", Sport::Badminton, Material::Multifilament, 680),
         .aldermoor98 = addAldermoor98(ledger),
         .corranDrop = addCorranDrop(ledger),
         .tarnRidge = addTarnRidge(ledger),
+        .pellowFeather = addPellowFeather(ledger),
     };
     addPrices(ledger, shop);
     return shop;

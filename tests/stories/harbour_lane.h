@@ -55,9 +55,11 @@ struct HarbourLane {
     StringArticleId kestrelline;
     StringArticleId larkspun;
     StringArticleId tarnweave;
+    StringArticleId swiftlet;
     FrameModelId aldermoor98;
     FrameModelId corranDrop;
     FrameModelId tarnRidge;
+    FrameModelId pellowFeather;
 
     [[nodiscard]] By counter(Instant when) const { return {oriel, "counter", when}; }
     [[nodiscard]] By bench(Instant when) const { return {bastian, "bench", when}; }

@@ -9,6 +9,7 @@
 #include "ui/presenter/rack_presenter.h"
 #include "ui/presenter/racket_presenter.h"
 #include "ui/presenter/to_be_strung_presenter.h"
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/sentences.h"
@@ -52,11 +53,24 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     connect(m_toBeStrungSheet, &ToBeStrungSheet::said, this, &CounterStation::said);
     connect(m_toBeStrung.get(), &ToBeStrungPresenter::done, this,
             [this](const Job& job) { Q_EMIT said(jobCourseText(job)); });
+    connect(m_toBeStrung.get(), &ToBeStrungPresenter::agreed, this,
+            [this](std::int64_t number, const Consent& consent) { Q_EMIT said(agreedText(number, consent)); });
+    connect(m_toBeStrung.get(), &ToBeStrungPresenter::askedChanged, this, [this](const Job& job, bool notAgreed) {
+        Q_EMIT said(withNotAgreed(askedChangedText(job), job.asked, notAgreed));
+    });
+    connect(m_person.get(), &PersonPresenter::removed, this,
+            [this](const QString& name) { Q_EMIT said(removedText(name)); });
+    connect(m_rack.get(), &RackPresenter::broughtBack, this,
+            [this](const Job& job) { Q_EMIT said(broughtBackText(job)); });
+    connect(m_rack.get(), &RackPresenter::told, this, [this](const Job& job) { Q_EMIT said(toldText(job)); });
+    connect(m_rack.get(), &RackPresenter::notDone, this,
+            [this](const Refusal& why) { Q_EMIT said(sentenceFor(why)); });
     connect(m_intake.get(), &IntakePresenter::logged, this, [this](const LoggedIntake& done) {
         m_logged = done.job.id;
-        Q_EMIT said(loggedText(done.job, fromUtf8(done.customer.name),
-                               racketName(done.racket.frame.name, done.racket.racket.mark), m_shift.now(),
-                               m_shift.zone()));
+        const QString words = loggedText(done.job, fromUtf8(done.customer.name),
+                                         racketName(done.racket.frame.name, done.racket.racket.mark), m_shift.now(),
+                                         m_shift.zone());
+        Q_EMIT said(withNotAgreed(words, done.job.asked, done.notAgreed));
         if (done.isOnTheCounter) {
             m_intakeSheet->startAfresh();
         }
@@ -84,10 +98,18 @@ void CounterStation::makeKeys() {
     addKey(tr("Of this &person"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });
     addKey(tr("&To be strung"), {QKeySequence(Qt::Key_F9)}, [this] { showToBeStrung(); });
+    m_rackKeys = {addCommand(tr("Bring &back what was handed over last"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] {
+        if (!m_rack->bringBack()) {
+            Q_EMIT said(nothingToBringBackText());
+        }
+    })};
     addKey(tr("&New sheet"), {QKeySequence(Qt::CTRL | Qt::Key_N)}, [this] {
         showIntake();
         m_intakeSheet->startAfresh();
     });
+    m_intakeKeys << addKey(tr("Re&move this person …"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Delete)},
+                           [this] { m_intakeSheet->askRemoval(); });
+    showPage(Intake);
 }
 
 void CounterStation::enter() {
@@ -95,9 +117,9 @@ void CounterStation::enter() {
     if (m_pages->currentIndex() == Intake) {
         m_intakeSheet->enter();
     } else if (m_pages->currentIndex() == Rack) {
-        m_rackSheet->list()->setFocus(Qt::OtherFocusReason);
+        m_rackSheet->takeKeyboard();
     } else {
-        m_toBeStrungSheet->list()->setFocus(Qt::OtherFocusReason);
+        m_toBeStrungSheet->takeKeyboard();
     }
 }
 
@@ -112,6 +134,9 @@ void CounterStation::showPage(Page page) {
     m_pages->setCurrentIndex(page);
     for (auto* key : m_intakeKeys) {
         key->setEnabled(page == Intake);
+    }
+    for (auto* key : m_rackKeys) {
+        key->setEnabled(page == Rack);
     }
     Q_EMIT keysChanged();
 }
@@ -158,7 +183,7 @@ void CounterStation::wantHistory(bool ofRacket) {
     } else if (person) {
         Q_EMIT historyWanted({*person->customer.id, fromUtf8(person->customer.name)});
     } else {
-        Q_EMIT said(tr("History is that of a person or a racket: find one first."));
+        Q_EMIT said(historyOfWhatText());
     }
 }
 

@@ -69,6 +69,7 @@ private:
     QStackedWidget* m_pages;
     std::optional<JobId> m_logged; ///< here, last
     QList<QAction*> m_intakeKeys;  ///< that mean nothing on another page
+    QList<QAction*> m_rackKeys;
     IntakeSheet* m_intakeSheet;
     RackSheet* m_rackSheet;
     ToBeStrungSheet* m_toBeStrungSheet;

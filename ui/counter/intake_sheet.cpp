@@ -12,9 +12,11 @@
 #include "ui/text/sentences.h"
 #include "ui/text/words.h"
 #include "ui/widgets/choice.h"
+#include "ui/widgets/discount_edit.h"
 #include "ui/widgets/finder.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/moment_edit.h"
 #include "ui/widgets/pattern_edit.h"
 #include "ui/widgets/tension_edit.h"
 
@@ -36,16 +38,24 @@ IntakeSheet::IntakeSheet(PersonPresenter& person, RacketPresenter& racket, Intak
     , m_sheet(new Sheet(this))
     , m_personFinder(new Finder(&m_people, m_sheet))
     , m_newPerson(new NewPersonForm(m_sheet))
+    , m_remove(new QPushButton(m_sheet))
     , m_racketFinder(new Finder(&m_rackets, m_sheet))
     , m_newFrame(new NewFrameForm(m_sheet))
     , m_mains(new StringChoice(StringChoice::First::Blank, tr("Mains"), m_sheet))
     , m_crosses(new StringChoice(StringChoice::First::Alike, tr("Crosses"), m_sheet))
     , m_mainsTension(new TensionEdit(m_sheet))
     , m_crossesTension(new TensionEdit(m_sheet))
+    , m_agreed(new QCheckBox(tr("agrees"), m_sheet))
+    , m_agreedBy(new QLineEdit(m_sheet))
     , m_method(new Choice(m_sheet))
     , m_side(new Choice(m_sheet))
     , m_rush(new QCheckBox(tr("rush"), m_sheet))
     , m_extrasRow(new QWidget(m_sheet))
+    , m_mustBy(new MomentEdit([this] { return MomentEdit::Calendar{m_shift.now(), openingHours()}; }, m_sheet))
+    , m_discount(new DiscountEdit(Currency::pounds(), m_sheet))
+    , m_reason(new QLineEdit(m_sheet))
+    , m_cameWith(new QLineEdit(m_sheet))
+    , m_remarks(new QLineEdit(m_sheet))
     , m_note(new QLineEdit(m_sheet))
     , m_outcome(new OutcomeStrip(m_sheet)) {
     build();
@@ -56,6 +66,7 @@ IntakeSheet::IntakeSheet(PersonPresenter& person, RacketPresenter& racket, Intak
     connect(&m_shift, &Shift::shopChanged, this, [this] { fillExtras(); });
     connect(&m_shift, &Shift::staffChanged, this, &IntakeSheet::showPreview);
     showNewPerson(false);
+    showRemoval(false);
     showNewFrame(false);
     personPicked();
     racketPicked();
@@ -72,6 +83,9 @@ void IntakeSheet::build() {
     m_mainsTension->setAccessibleName(tr("Tension of the mains"));
     m_crossesTension->setAccessibleName(tr("Tension of the crosses"));
     m_crossesTension->setMayBeBlank(false);
+    m_agreed->setAccessibleName(tr("Agrees to the pull above the marked maximum"));
+    m_agreedBy->setAccessibleName(tr("Who agrees"));
+    m_agreedBy->setPlaceholderText(tr("the customer"));
     m_method->setAccessibleName(tr("Method"));
     m_method->addItem(tr("method as usual"), -1);
     m_method->addItem(methodWord(Method::TwoPiece), static_cast<int>(Method::TwoPiece));
@@ -80,18 +94,35 @@ void IntakeSheet::build() {
     m_side->addItem(tr("short side as usual"), -1);
     m_side->addItem(tr("short side left"), static_cast<int>(Side::Left));
     m_side->addItem(tr("short side right"), static_cast<int>(Side::Right));
+    m_mustBy->setAccessibleName(tr("Must have it by"));
+    m_mustBy->setPlaceholderText(tr("must have it by"));
+    m_mustBy->setMayBeBlank(true);
+    m_discount->setAccessibleName(tr("Discount"));
+    m_discount->setPlaceholderText(tr("discount, 10 % or 3"));
+    m_discount->setMayBeBlank(true);
+    m_reason->setAccessibleName(tr("Reason of the discount"));
+    m_reason->setPlaceholderText(tr("why"));
+    m_cameWith->setAccessibleName(tr("Came with"));
+    m_cameWith->setPlaceholderText(tr("cover, grip, other string"));
+    m_remarks->setAccessibleName(tr("Seen on the racket"));
+    m_remarks->setPlaceholderText(tr("seen: cracks, worn grommets"));
     m_note->setAccessibleName(tr("Note for the bench"));
     m_note->setPlaceholderText(tr("words for the bench"));
 
     m_personLine = m_sheet->addLine(tr("&Person"), m_personFinder);
     m_newPersonLine = m_sheet->addLine(QString(), m_newPerson);
+    m_remove->setDefault(true);
+    m_removeLine = m_sheet->addLine(QString(), m_remove);
     m_racketLine = m_sheet->addLine(tr("&Racket"), m_racketFinder);
     m_newFrameLine = m_sheet->addLine(QString(), m_newFrame);
     m_mainsLine = m_sheet->addLine(tr("&Mains"), m_mains);
     m_crossesLine = m_sheet->addLine(tr("&Crosses"), m_crosses);
     m_tensionLine = m_sheet->addLine(tr("&Tensions"), {m_mainsTension, m_crossesTension});
+    m_agreedLine = m_sheet->addLine(tr("&Above"), {m_agreed, m_agreedBy});
     m_methodLine = m_sheet->addLine(tr("Meth&od"), {m_method, m_side});
     m_sheet->addLine(tr("Extras"), {m_rush, m_extrasRow});
+    m_termsLine = m_sheet->addLine(tr("Terms"), {m_mustBy, m_discount, m_reason});
+    m_inspectionLine = m_sheet->addLine(tr("Came &with"), {m_cameWith, m_remarks});
     m_noteLine = m_sheet->addLine(tr("&Note"), m_note);
     m_sheet->addStretch();
     m_sheet->addAcross(m_outcome);
@@ -100,15 +131,22 @@ void IntakeSheet::build() {
     m_crossesLine.note->watch(m_crosses->setLength());
     m_tensionLine.note->watch(m_mainsTension);
     m_tensionLine.note->watch(m_crossesTension);
+    m_termsLine.note->watch(m_mustBy);
+    m_termsLine.note->watch(m_discount);
     m_newFrameLine.note->watch(m_newFrame->pattern());
     auto* extras = new QHBoxLayout(m_extrasRow);
     extras->setContentsMargins(0, 0, 0, 0);
+}
+
+OpeningHours IntakeSheet::openingHours() const {
+    return m_shift.hasShop() ? m_shift.shop().hours : OpeningHours();
 }
 
 void IntakeSheet::fillExtras() {
     qDeleteAll(m_extras);
     m_extras.clear();
     if (m_shift.hasShop()) {
+        m_discount->setCurrency(m_shift.shop().currency);
         for (const auto& line : m_shift.shop().extras) {
             auto* count = new QSpinBox(m_extrasRow);
             count->setRange(0, 999);
@@ -137,6 +175,7 @@ void IntakeSheet::orderTabs() {
     QList<QWidget*> order{m_personFinder->line(),
                           m_newPerson->name(),
                           m_newPerson->phone(),
+                          m_remove,
                           m_racketFinder->line(),
                           m_newFrame->name(),
                           m_newFrame->sport(),
@@ -150,13 +189,15 @@ void IntakeSheet::orderTabs() {
                           m_crosses->setLength(),
                           m_mainsTension,
                           m_crossesTension,
+                          m_agreed,
+                          m_agreedBy,
                           m_method,
                           m_side,
                           m_rush};
     for (auto* extra : m_extras) {
         order << extra;
     }
-    order << m_note << m_outcome->logButton();
+    order << m_mustBy << m_discount << m_reason << m_cameWith << m_remarks << m_note << m_outcome->logButton();
     for (qsizetype i = 1; i < order.size(); ++i) {
         setTabOrder(order[i - 1], order[i]);
     }
@@ -173,11 +214,11 @@ void IntakeSheet::connectForm() {
     for (auto* edit : {m_mainsTension, m_crossesTension}) {
         connect(edit, &TensionEdit::valueChanged, this, [this] { formEdited(); });
     }
-    // Most people want one number: the crosses start as the mains, in the unit that was just said.
+    // Most people want one number: the crosses start as the shop understands it, in the unit that was just said.
     connect(m_mainsTension, &TensionEdit::left, this, [this] {
         const auto mains = m_mainsTension->readable();
         if (mains && m_crossesTension->isBlank()) {
-            m_crossesTension->setValue(mains);
+            m_crossesTension->setValue(m_intake.crossesOfOne(*mains));
             formEdited();
         } else if (mains) {
             m_crossesTension->setDefaultUnit(mains->unit());
@@ -186,6 +227,23 @@ void IntakeSheet::connectForm() {
     connect(m_method, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
     connect(m_side, &QComboBox::currentIndexChanged, this, [this] { formEdited(); });
     connect(m_rush, &QCheckBox::toggled, this, [this] { formEdited(); });
+    for (ValueEdit* edit : QList<ValueEdit*>{m_mustBy, m_discount}) {
+        connect(edit, &ValueEdit::valueChanged, this, [this] { formEdited(); });
+    }
+    for (auto* line : {m_reason, m_cameWith, m_remarks}) {
+        connect(line, &QLineEdit::textEdited, this, [this] {
+            formEdited();
+            showInspection();
+        });
+    }
+    connect(m_agreed, &QCheckBox::toggled, this, [this] {
+        formEdited();
+        showAgreed();
+    });
+    connect(m_agreedBy, &QLineEdit::textEdited, this, [this] {
+        formEdited();
+        showAgreed();
+    });
     connect(m_note, &QLineEdit::textEdited, this, [this] {
         showNote();
         formEdited();
@@ -221,6 +279,7 @@ void IntakeSheet::enter() {
 
 void IntakeSheet::startAfresh() {
     showNewPerson(false);
+    showRemoval(false);
     showNewFrame(false);
     m_newPerson->clear();
     m_person.clear();

@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/calendar/opening_hours.h"
 #include "core/desk/counter.h"
+#include "core/pricing/quote.h"
 #include "ui/model/people_model.h"
 #include "ui/model/racket_choice_model.h"
 #include "ui/widgets/sheet.h"
@@ -9,13 +11,18 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QLineEdit>
+#include <QPushButton>
 #include <QSpinBox>
 #include <QWidget>
 
+#include <optional>
+
 namespace rw::ui {
 
+class DiscountEdit;
 class Finder;
 class IntakePresenter;
+class MomentEdit;
 class NewFrameForm;
 class NewPersonForm;
 class OutcomeStrip;
@@ -48,6 +55,12 @@ public:
     [[nodiscard]] StringChoice* crosses() const { return m_crosses; }
     [[nodiscard]] TensionEdit* mainsTension() const { return m_mainsTension; }
     [[nodiscard]] TensionEdit* crossesTension() const { return m_crossesTension; }
+    [[nodiscard]] MomentEdit* mustBy() const { return m_mustBy; }
+    [[nodiscard]] DiscountEdit* discount() const { return m_discount; }
+    [[nodiscard]] QLineEdit* reason() const { return m_reason; }
+    [[nodiscard]] MarginNote* termsNote() const { return m_termsLine.note; }
+    [[nodiscard]] QLineEdit* cameWith() const { return m_cameWith; }
+    [[nodiscard]] QLineEdit* remarks() const { return m_remarks; }
     [[nodiscard]] QLineEdit* note() const { return m_note; }
     [[nodiscard]] OutcomeStrip* outcome() const { return m_outcome; }
     /// The margin of a line, for whoever wants to read it.
@@ -56,6 +69,12 @@ public:
     [[nodiscard]] MarginNote* mainsNote() const { return m_mainsLine.note; }
     [[nodiscard]] MarginNote* tensionNote() const { return m_tensionLine.note; }
     [[nodiscard]] MarginNote* methodNote() const { return m_methodLine.note; }
+    [[nodiscard]] QCheckBox* agreed() const { return m_agreed; }
+    [[nodiscard]] QLineEdit* agreedBy() const { return m_agreedBy; }
+    [[nodiscard]] MarginNote* agreedNote() const { return m_agreedLine.note; }
+    [[nodiscard]] QPushButton* removeButton() const { return m_remove; }
+    /// Asks whether the picked person is to be removed; says so when nobody is picked.
+    void askRemoval();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override; ///< Enter goes on to the next field, and logs in the last
@@ -67,6 +86,7 @@ private:
     void connectForm();
     void orderTabs();
     void fillExtras();
+    [[nodiscard]] OpeningHours openingHours() const;
     void showExtras(); ///< what the form holds of them
     void pickHighlighted();
     void showNote();
@@ -83,6 +103,12 @@ private:
     void showPreview();
     void showNeeded();
     void showTensions();
+    void showAgreed();
+    void showTerms();
+    void showInspection();
+    [[nodiscard]] std::optional<Discount> typedDiscount() const;
+    [[nodiscard]] bool isComplete(); ///< else what is wrong is shown, and the keyboard is there
+    void showRemoval(bool shown);
     void showShortSide();
     void showLastTime(const desk::RacketSummary& racket);
     [[nodiscard]] QString racketTitle() const;
@@ -98,27 +124,39 @@ private:
     Sheet* m_sheet;
     Finder* m_personFinder;
     NewPersonForm* m_newPerson;
+    QPushButton* m_remove;
     Finder* m_racketFinder;
     NewFrameForm* m_newFrame;
     StringChoice* m_mains;
     StringChoice* m_crosses;
     TensionEdit* m_mainsTension;
     TensionEdit* m_crossesTension;
+    QCheckBox* m_agreed;
+    QLineEdit* m_agreedBy;
     QComboBox* m_method;
     QComboBox* m_side;
     QCheckBox* m_rush;
     QList<QSpinBox*> m_extras; ///< one for each extra of the price list
     QWidget* m_extrasRow;
+    MomentEdit* m_mustBy;
+    DiscountEdit* m_discount;
+    QLineEdit* m_reason;
+    QLineEdit* m_cameWith;
+    QLineEdit* m_remarks;
     QLineEdit* m_note;
     OutcomeStrip* m_outcome;
     Sheet::Line m_personLine{};
     Sheet::Line m_newPersonLine{};
+    Sheet::Line m_removeLine{};
     Sheet::Line m_racketLine{};
     Sheet::Line m_newFrameLine{};
     Sheet::Line m_mainsLine{};
     Sheet::Line m_crossesLine{};
     Sheet::Line m_tensionLine{};
+    Sheet::Line m_agreedLine{};
     Sheet::Line m_methodLine{};
+    Sheet::Line m_termsLine{};
+    Sheet::Line m_inspectionLine{};
     Sheet::Line m_noteLine{};
     bool m_filling = false;
 };

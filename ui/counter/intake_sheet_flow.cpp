@@ -8,17 +8,22 @@
 #include "ui/presenter/intake_presenter.h"
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/racket_presenter.h"
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/sentences.h"
 #include "ui/text/words.h"
+#include "ui/widgets/discount_edit.h"
 #include "ui/widgets/finder.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/moment_edit.h"
 #include "ui/widgets/pattern_edit.h"
 #include "ui/widgets/tension_edit.h"
 
 #include <QKeyEvent>
+
+#include <utility>
 
 // How the sheet goes on from line to line.
 namespace rw::ui {
@@ -50,6 +55,9 @@ void IntakeSheet::connectPerson() {
     });
     connect(&m_person, &PersonPresenter::addRefused, this,
             [this](const Refusal& why) { m_newPersonLine.note->setProblem(sentenceFor(why)); });
+    connect(m_remove, &QPushButton::clicked, &m_person, &PersonPresenter::remove);
+    connect(&m_person, &PersonPresenter::removeRefused, this,
+            [this](const Refusal& why) { m_removeLine.note->setProblem(sentenceFor(why)); });
     connect(&m_person, &PersonPresenter::pickedChanged, this, &IntakeSheet::personPicked);
     connect(&m_person, &PersonPresenter::inTheShopChanged, this, &IntakeSheet::showInTheShop);
 }
@@ -61,11 +69,33 @@ void IntakeSheet::showNewPerson(bool shown) {
     m_newPersonLine.note->setNote(tr("Enter adds, Esc goes back"));
 }
 
+void IntakeSheet::showRemoval(bool shown) {
+    m_remove->setVisible(shown);
+    m_sheet->setLineVisible(m_removeLine, shown);
+    m_removeLine.note->clearAll();
+    m_removeLine.note->setNote(askRemovalText());
+}
+
+void IntakeSheet::askRemoval() {
+    const auto& picked = m_person.picked();
+    if (!picked) {
+        m_personLine.note->setProblem(nobodyToRemoveText());
+        m_personFinder->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    m_remove->setText(tr("Remove %1").arg(fromUtf8(picked->customer.name)));
+    showRemoval(true);
+    m_remove->setFocus(Qt::OtherFocusReason);
+}
+
 void IntakeSheet::personPicked() {
     const auto& picked = m_person.picked();
     const bool sameAsBefore = picked && m_racket.person() && picked->customer.id == m_racket.person()->customer.id;
     if (picked) {
         showNewPerson(false);
+    }
+    if (!sameAsBefore) {
+        showRemoval(false);
     }
     m_personFinder->setPicked(picked ? fromUtf8(picked->customer.name) : QString());
     m_personLine.note->setProblem({});
@@ -152,8 +182,9 @@ void IntakeSheet::racketPicked() {
     m_intake.setRacket(picked);
     m_racketLine.note->clearAll();
     const bool canGoOn = picked.has_value();
-    for (QWidget* part : QList<QWidget*>{m_mains, m_crosses, m_mainsTension, m_crossesTension, m_method, m_side, m_rush,
-                                         m_extrasRow, m_note}) {
+    for (QWidget* part : QList<QWidget*>{m_mains, m_crosses, m_mainsTension, m_crossesTension, m_agreed,
+                                         m_agreedBy, m_method, m_side, m_rush, m_extrasRow, m_mustBy, m_discount,
+                                         m_reason, m_cameWith, m_remarks, m_note}) {
         part->setEnabled(canGoOn);
     }
     if (!picked) {
@@ -178,12 +209,29 @@ void IntakeSheet::takeOverForm() {
     m_method->setCurrentIndex(form.method ? m_method->findData(static_cast<int>(*form.method)) : 0);
     m_side->setCurrentIndex(form.shortSide ? m_side->findData(static_cast<int>(*form.shortSide)) : 0);
     m_rush->setChecked(form.rush);
+    m_agreed->setChecked(form.agreed);
+    m_agreedBy->setText(form.agreedBy);
+    m_mustBy->setValue(form.mustBy);
+    m_discount->setValue(form.discount);
+    m_reason->setText(form.discount ? fromUtf8(form.discount->reason) : QString());
+    m_cameWith->setText(form.cameWith);
+    m_remarks->setText(form.remarks);
     showExtras();
     m_note->setText(form.note);
     m_filling = false;
     showNote();
     m_tensionLine.note->clearAll();
+    m_termsLine.note->clearAll();
+    showInspection();
     showStock();
+}
+
+std::optional<Discount> IntakeSheet::typedDiscount() const {
+    auto discount = m_discount->readable();
+    if (discount) {
+        discount->reason = m_reason->text().trimmed().toStdString();
+    }
+    return discount;
 }
 
 void IntakeSheet::formEdited() {
@@ -214,12 +262,21 @@ void IntakeSheet::formEdited() {
         }
     }
     form.note = m_note->text();
+    form.agreed = m_agreed->isChecked();
+    form.agreedBy = m_agreedBy->text();
+    form.mustBy = m_mustBy->readable();
+    form.discount = typedDiscount();
+    form.cameWith = m_cameWith->text();
+    form.remarks = m_remarks->text();
     m_intake.setForm(form);
 }
 
 void IntakeSheet::keyPressEvent(QKeyEvent* event) {
     const bool isEnter = event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter;
-    if (!isEnter || event->isAutoRepeat()) {
+    if (event->key() == Qt::Key_Escape && m_remove->isVisible()) {
+        showRemoval(false);
+        enter();
+    } else if (!isEnter || event->isAutoRepeat()) {
         QWidget::keyPressEvent(event);
     } else if (m_note->hasFocus()) {
         log();
@@ -228,35 +285,49 @@ void IntakeSheet::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-void IntakeSheet::log() {
+bool IntakeSheet::isComplete() {
+    const auto sendTo = [](QWidget* part) {
+        part->setFocus(Qt::OtherFocusReason);
+        return false;
+    };
     if (!m_person.picked()) {
-        m_personFinder->setFocus(Qt::OtherFocusReason);
-        return;
+        return sendTo(m_personFinder);
     }
     if (!m_racket.picked()) {
-        m_racketFinder->setFocus(Qt::OtherFocusReason);
-        return;
+        return sendTo(m_racketFinder);
     }
     if (!m_mains->article()) {
-        m_mains->setFocus(Qt::OtherFocusReason);
-        return;
+        return sendTo(m_mains);
     }
     if (!m_tensionLine.note->showProblems()) {
-        (m_mainsTension->problem() ? m_mainsTension : m_crossesTension)->setFocus(Qt::OtherFocusReason);
-        return;
+        return sendTo(m_mainsTension->problem() ? m_mainsTension : m_crossesTension);
     }
     for (auto* choice : {m_mains, m_crosses}) {
-        auto* note = (choice == m_mains ? m_mainsLine : m_crossesLine).note;
-        if (!note->showProblems()) {
-            choice->setLength()->setFocus(Qt::OtherFocusReason);
-            return;
+        if (!(choice == m_mains ? m_mainsLine : m_crossesLine).note->showProblems()) {
+            return sendTo(choice->setLength());
         }
     }
-    if (!m_noteLine.note->problem().isEmpty()) {
-        m_note->setFocus(Qt::OtherFocusReason);
-        return;
+    if (!m_termsLine.note->showProblems()) {
+        return m_mustBy->problem() ? sendTo(m_mustBy) : sendTo(m_discount);
     }
-    m_intake.log();
+    if (!m_discount->isBlank() && m_reason->text().trimmed().isEmpty()) {
+        m_termsLine.note->setProblem(sentenceFor(Refusal(Code::Missing, {{"what", "reason"}})));
+        return sendTo(m_reason);
+    }
+    const std::pair<const Sheet::Line*, QLineEdit*> words[] = {
+        {&m_agreedLine, m_agreedBy}, {&m_termsLine, m_reason}, {&m_inspectionLine, m_cameWith}, {&m_noteLine, m_note}};
+    for (const auto& [line, edit] : words) {
+        if (!line->note->problem().isEmpty()) {
+            return sendTo(edit);
+        }
+    }
+    return true;
+}
+
+void IntakeSheet::log() {
+    if (isComplete()) {
+        m_intake.log();
+    }
 }
 
 } // namespace rw::ui

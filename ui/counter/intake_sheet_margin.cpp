@@ -8,13 +8,18 @@
 #include "ui/presenter/intake_presenter.h"
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/racket_presenter.h"
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/job_words.h"
 #include "ui/text/plan_words.h"
 #include "ui/text/sentences.h"
 #include "ui/text/stock_words.h"
+#include "ui/widgets/discount_edit.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/moment_edit.h"
+
+#include <QSignalBlocker>
 
 // What the margin of the sheet says, and its foot.
 namespace rw::ui {
@@ -130,11 +135,63 @@ void IntakeSheet::showTensions() {
         warning = m_intake.preview() ? aboveMarkedText(*m_intake.preview(), pair) : QString();
     }
     if (const auto& racket = m_racket.picked()) {
+        if (form.mainsTension && form.mainsTension != form.crossesTension &&
+            form.crossesTension == m_intake.crossesOfOne(*form.mainsTension)) {
+            words << crossesHigherText(m_shift.shop().badmintonCrosses);
+        }
         words << markedText(racket->frame.marked);
     }
     words.removeAll(QString());
     m_tensionLine.note->setNote(words.join(QStringLiteral("; ")));
     m_tensionLine.note->setWarning(warning);
+}
+
+void IntakeSheet::showAgreed() {
+    const bool above = m_intake.preview() && m_intake.preview()->aboveMarked;
+    m_agreed->setVisible(above);
+    m_agreedBy->setVisible(above);
+    m_sheet->setLineVisible(m_agreedLine, above);
+    const QSignalBlocker quiet(m_agreed);
+    m_agreed->setChecked(m_intake.form().agreed); // a yes to other tensions was taken back
+    m_agreedBy->setEnabled(m_agreed->isChecked());
+    m_agreedLine.note->setProblem(tooLongText(m_agreedBy->text(), desk::kLongestName, "name"));
+    m_agreedLine.note->setNote(m_agreed->isChecked() ? QString() : askYesText(m_intake.wordsForTheYes()));
+}
+
+void IntakeSheet::showTerms() {
+    const bool discounted = !m_discount->isBlank();
+    m_reason->setVisible(discounted);
+    const QString tooLong =
+        discounted ? tooLongText(m_reason->text(), desk::kLongestName, "reason") : QString();
+    if (!tooLong.isEmpty()) {
+        m_termsLine.note->setProblem(tooLong);
+    } else if (!m_mustBy->problem() && !m_discount->problem()) {
+        m_termsLine.note->setProblem({});
+    }
+    QStringList warnings;
+    QString note;
+    const auto mustBy = m_mustBy->readable();
+    if (mustBy && m_intake.preview()) {
+        const QString words = mustByText(*m_intake.preview(), *mustBy, m_shift.now(), m_shift.zone());
+        if (m_intake.preview()->afterMustBy) {
+            warnings << words;
+        } else {
+            note = words;
+        }
+    }
+    if (discounted && m_reason->text().trimmed().isEmpty()) {
+        warnings << askReasonText();
+    }
+    m_termsLine.note->setWarning(warnings.join(QStringLiteral("\n▲ ")));
+    m_termsLine.note->setNote(note);
+}
+
+void IntakeSheet::showInspection() {
+    QString problem = tooLongText(m_cameWith->text(), desk::kLongestNote, "came with");
+    if (problem.isEmpty()) {
+        problem = tooLongText(m_remarks->text(), desk::kLongestNote, "remarks");
+    }
+    m_inspectionLine.note->setProblem(problem);
 }
 
 void IntakeSheet::showShortSide() {
@@ -152,6 +209,8 @@ void IntakeSheet::showShortSide() {
 void IntakeSheet::showPreview() {
     showNeeded();
     showTensions();
+    showAgreed();
+    showTerms();
     showOwnSets();
     showShortSide();
     const auto& preview = m_intake.preview();

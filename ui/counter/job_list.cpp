@@ -52,12 +52,21 @@ void JobList::setLines(const std::vector<desk::JobLine>& lines, Instant now, con
     const auto before = chosen();
     m_lines.setNow(now, zone);
     m_lines.setRows(lines);
+    const bool hadKeyboard = m_list->hasFocus() || m_empty->hasFocus();
     m_empty->setText(whenEmpty);
     m_empty->setVisible(lines.empty());
     m_list->setVisible(!lines.empty());
+    if (hadKeyboard) {
+        takeKeyboard();
+    }
     const int row = m_beginning ? rowToBeginWith() : before ? m_lines.rowOf(*before) : -1;
     m_list->setCurrentIndex(row < 0 ? QModelIndex() : m_lines.index(row, 0));
     tellOfAMove(); // a line that went away with the old lines is no change of the list's
+}
+
+void JobList::takeKeyboard() {
+    QWidget* const place = m_list->isHidden() ? static_cast<QWidget*>(m_empty) : m_list;
+    place->setFocus(Qt::OtherFocusReason);
 }
 
 void JobList::tellOfAMove() {

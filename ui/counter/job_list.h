@@ -25,6 +25,7 @@ public:
     void setLines(const std::vector<desk::JobLine>& lines, Instant now, const QTimeZone& zone,
                   const QString& whenEmpty);
     void chooseNone();
+    void takeKeyboard(); ///< also while the list is empty, so that the keys around it work
 
     [[nodiscard]] std::optional<JobId> chosen() const;
     [[nodiscard]] const desk::JobLine* chosenLine() const; ///< nullptr when none is chosen

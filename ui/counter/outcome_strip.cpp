@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/counter/outcome_strip.h"
 
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/plan_words.h"
@@ -79,7 +80,9 @@ void OutcomeStrip::show(const desk::IntakePreview& preview, Instant now, const Q
     m_plan->setText(plan.join(QLatin1Char('\n')));
     m_why->setText(routeName(preview.plan));
     m_price->setText(moneyText(preview.quote.total));
-    m_charges->setText(chargesText(preview.quote.charges));
+    QStringList bill{chargesText(preview.quote.charges), taxInsideText(preview.quote)};
+    bill.removeAll(QString());
+    m_charges->setText(bill.join(QLatin1Char('\n')));
     m_promise->setText(readyText(preview, now, zone));
     setThinking(false);
 }

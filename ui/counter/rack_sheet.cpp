@@ -2,6 +2,7 @@
 #include "ui/counter/rack_sheet.h"
 
 #include "ui/presenter/rack_presenter.h"
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/sentences.h"
@@ -16,12 +17,19 @@
 
 namespace rw::ui {
 
+namespace {
+const QString kOnAccount = QStringLiteral("on account");
+}
+
 RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     : QWidget(parent)
     , m_rack(rack)
     , m_shift(shift)
     , m_list(
-          new JobList(tr("The rack"), tr("↑ ↓ choose   ·   Enter opens, Enter again hands over   ·   Esc back"), this))
+          new JobList(tr("The rack"),
+                      tr("↑ ↓ choose   ·   Enter opens, Enter again hands over   ·   T told by phone   ·   M told by message"
+                         "   ·   Esc back"),
+                      this))
     , m_sheet(new Sheet(this))
     , m_paid(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_way(new Choice(m_sheet))
@@ -38,6 +46,7 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     m_way->setAccessibleName(tr("How it is paid"));
     m_way->addItem(tr("cash"), QStringLiteral("cash"));
     m_way->addItem(tr("card"), QStringLiteral("card"));
+    m_way->addItem(tr("on account"), kOnAccount);
     m_way->addItem(tr("not paid yet"), QString());
     m_takenBy->setPlaceholderText(tr("the customer"));
     m_handOver->setDefault(true);
@@ -54,8 +63,13 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
             m_rack.close();
         }
     });
+    connect(m_list, &JobList::typed, this, [this](int key) {
+        if (key == Qt::Key_T || key == Qt::Key_M) {
+            m_rack.tell(*m_list->chosen(), key == Qt::Key_T ? QStringLiteral("phone") : QStringLiteral("message"));
+        }
+    });
     connect(m_way, &QComboBox::currentIndexChanged, this, [this] {
-        m_paid->setEnabled(!m_way->currentData().toString().isEmpty());
+        m_paid->setEnabled(isPaidNow());
         showPayment();
     });
     connect(m_paid, &MoneyEdit::valueChanged, this, &RackSheet::showPayment);
@@ -64,9 +78,10 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     connect(&m_rack, &RackPresenter::openedChanged, this, &RackSheet::showOpened);
     connect(&m_rack, &RackPresenter::handedOver, this, [this] {
         // The next racket is somebody else's, perhaps: Enter must not open it, let alone hand it over.
-        list()->setFocus(Qt::OtherFocusReason);
+        m_list->takeKeyboard();
         m_list->chooseNone();
     });
+    connect(&m_rack, &RackPresenter::broughtBack, this, [this] { m_list->takeKeyboard(); });
     connect(&m_rack, &RackPresenter::refused, this,
             [this](const Refusal& why) { m_takenLine.note->setProblem(sentenceFor(why)); });
     showLines();
@@ -78,16 +93,13 @@ void RackSheet::enter(const std::optional<CustomerId>& person) {
     m_list->begin(person);
     showLines();
     m_rack.refresh();
-    list()->setFocus(Qt::OtherFocusReason);
+    m_list->takeKeyboard();
 }
 
 bool RackSheet::isOpen() const { return m_rack.opened().has_value(); }
 
 void RackSheet::showLines() {
-    m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(),
-                     m_rack.isLoaded()
-                         ? tr("Nothing hangs on the rack. A racket comes here when the bench has finished it.")
-                         : QString());
+    m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(), m_rack.isLoaded() ? emptyRackText() : QString());
 }
 
 void RackSheet::showOpened() {
@@ -113,9 +125,13 @@ void RackSheet::showOpened() {
     m_paid->selectAll();
 }
 
+bool RackSheet::isPaidNow() const {
+    const QString way = m_way->currentData().toString();
+    return !way.isEmpty() && way != kOnAccount;
+}
+
 std::optional<Money> RackSheet::paying() const {
-    const bool now = !m_way->currentData().toString().isEmpty() && !m_paid->isBlank();
-    return now ? m_paid->readable() : std::optional(Money::zero(m_rack.owed()->currency()));
+    return isPaidNow() && !m_paid->isBlank() ? m_paid->readable() : std::optional(Money::zero(m_rack.owed()->currency()));
 }
 
 void RackSheet::showPayment() {
@@ -136,7 +152,7 @@ void RackSheet::showPayment() {
 
 void RackSheet::handOver() {
     if (!m_paid->isEnabled()) {
-        m_rack.handOver(std::nullopt, {}, m_takenBy->text());
+        m_rack.handOver(std::nullopt, {}, m_takenBy->text(), m_way->currentData().toString() == kOnAccount);
         return;
     }
     if (!m_paidLine.note->showProblems()) {
@@ -163,7 +179,7 @@ void RackSheet::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Escape:
         if (isOpen()) {
             m_rack.close();
-            list()->setFocus(Qt::OtherFocusReason);
+            m_list->takeKeyboard();
         } else {
             Q_EMIT left();
         }

@@ -27,6 +27,7 @@ public:
     /// Comes into view; see JobList::begin().
     void enter(const std::optional<CustomerId>& person);
 
+    void takeKeyboard() { m_list->takeKeyboard(); }
     [[nodiscard]] QListView* list() const { return m_list->list(); }
     [[nodiscard]] MoneyEdit* paid() const { return m_paid; }
     [[nodiscard]] QComboBox* way() const { return m_way; }
@@ -46,6 +47,7 @@ private:
     void showOpened();
     void showPayment();
     void handOver();
+    [[nodiscard]] bool isPaidNow() const; ///< not on account, and not left open
     [[nodiscard]] std::optional<Money> paying() const; ///< nothing while it cannot be read
 
     RackPresenter& m_rack;

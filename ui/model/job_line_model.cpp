@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/model/job_line_model.h"
 
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
 #include "ui/text/words.h"
@@ -31,8 +32,18 @@ QVariant JobLineModel::show(const desk::JobLine& line, int role) const {
         if (m_showsPhones && !line.phone.empty()) {
             facts.insert(1, fromUtf8(line.phone));
         }
+        // What is out of the ordinary stands in front, where a narrow list does not cut it off.
+        if (line.told) {
+            facts.prepend(toldMark(*line.told, m_now, m_zone));
+        }
+        if (line.mustBy && line.state != JobState::Strung) {
+            facts.prepend(mustByMark(*line.mustBy, m_now, m_zone));
+        }
         if (line.state != JobState::Logged) {
-            facts.prepend(stateWithShape(line.state)); // in front, where a narrow list does not cut it off
+            facts.prepend(stateWithShape(line.state));
+        }
+        if (line.notAgreed) {
+            facts.prepend(notAgreedMark());
         }
         return facts.join(QStringLiteral(" · "));
     }

@@ -2,6 +2,7 @@
 #include "ui/presenter/intake_presenter.h"
 
 #include "ui/presenter/request_key.h"
+#include "ui/text/counter_words.h"
 
 #include <algorithm>
 #include <cassert>
@@ -47,7 +48,7 @@ void IntakePresenter::refresh() {
 void IntakePresenter::pickStrings() {
     m_strings.clear();
     for (const auto& string : m_shelf) {
-        if (!m_racket || string.article.sport == m_racket->frame.sport) {
+        if (!string.article.retired && (!m_racket || string.article.sport == m_racket->frame.sport)) {
             m_strings.push_back(string);
         }
     }
@@ -68,7 +69,10 @@ void IntakePresenter::setOwnLots(const std::vector<Lot>& lots) {
 }
 
 void IntakePresenter::setForm(const IntakeForm& form) {
+    const bool sameTensions =
+        form.mainsTension == m_form.mainsTension && form.crossesTension == m_form.crossesTension;
     m_form = form;
+    m_form.agreed = form.agreed && sameTensions;
     m_asking.cancel();
     if (!draft()) {
         m_pause.stop();
@@ -110,8 +114,22 @@ void IntakePresenter::repeatLast(Repeat which) {
     form.note = QString::fromStdString(last.note).replace(QLatin1Char('\n'), QStringLiteral("; "));
     form.rush = m_form.rush;
     form.extras = m_form.extras;
+    form.discount = m_form.discount;
+    form.mustBy = m_form.mustBy;
+    form.cameWith = m_form.cameWith; // what came today and what was seen today
+    form.remarks = m_form.remarks;
     setForm(form);
     Q_EMIT formReplaced();
+}
+
+Tension IntakePresenter::crossesOfOne(const Tension& number) const {
+    return m_racket && shift().hasShop()
+               ? crossesOfOneNumber(number, m_racket->frame.sport, shift().shop().badmintonCrosses)
+               : number;
+}
+
+QString IntakePresenter::wordsForTheYes() const {
+    return aboveMarkedWords(shift().hasShop() ? shift().shop().aboveMarkedWords : std::string());
 }
 
 PieceSource IntakePresenter::sourceNow(const JobPiece& piece) const {
@@ -134,6 +152,8 @@ std::optional<desk::IntakeDraft> IntakePresenter::draft() const {
         .tensions = {*m_form.mainsTension, *m_form.crossesTension},
         .extras = m_form.extras,
         .rush = m_form.rush,
+        .discount = m_form.discount && !m_form.discount->reason.empty() ? m_form.discount : std::nullopt,
+        .mustBy = m_form.mustBy,
     };
     if (m_form.crosses || m_form.crossesLot || m_form.crossesSource != m_form.mainsSource) {
         draft.crosses = desk::WantedString{m_form.crosses.value_or(*m_form.mains), m_form.crossesSource,
@@ -183,9 +203,18 @@ void IntakePresenter::log() {
         return;
     }
     m_logging = m_requestKey;
-    const desk::LogJob command{m_requestKey, m_racket->racket.customer,           *m_racket->racket.id,
-                               *draft(),     m_form.note.trimmed().toStdString(), std::nullopt,
-                               by()};
+    desk::LogJob command{.requestKey = m_requestKey,
+                         .customer = m_racket->racket.customer,
+                         .racket = *m_racket->racket.id,
+                         .draft = *draft(),
+                         .note = m_form.note.trimmed().toStdString(),
+                         .promised = std::nullopt,
+                         .by = by(),
+                         .inspection = {m_form.cameWith.toStdString(), m_form.remarks.toStdString()}};
+    if (m_form.agreed) {
+        command.yes =
+            desk::InformedYes{m_form.agreedBy.trimmed().toStdString(), wordsForTheYes().toStdString()};
+    }
     write(
         [command, racket = *m_racket](desk::Transaction& ledger) -> Result<LoggedIntake> {
             auto job = desk::logJob(ledger, command);
@@ -196,7 +225,12 @@ void IntakePresenter::log() {
             if (!person) {
                 return tl::unexpected<Refusal>(person.error());
             }
-            return LoggedIntake{*std::move(job), std::move(person->customer), racket, true};
+            const bool above = aboveMarked(racket.frame.marked, job->asked).has_value();
+            return LoggedIntake{.job = *std::move(job),
+                                .customer = std::move(person->customer),
+                                .racket = racket,
+                                .notAgreed = above && !command.yes,
+                                .isOnTheCounter = true};
         },
         [this, key = m_requestKey](Result<LoggedIntake> done) { answered(key, std::move(done)); },
         [this, key = m_requestKey] { forget(key); });

@@ -32,6 +32,12 @@ struct IntakeForm {
     bool rush = false;
     std::vector<std::pair<std::string, int>> extras;
     QString note;
+    bool agreed = false; ///< the customer's informed yes to a pull above the marked maximum, of this job
+    QString agreedBy;    ///< "": the customer
+    std::optional<Discount> discount; ///< with its reason; without one it does not count yet
+    std::optional<Instant> mustBy;
+    QString cameWith;
+    QString remarks; ///< what was seen when the racket was looked over
 };
 
 /// What an intake still lacks before it can be logged.
@@ -42,6 +48,7 @@ struct LoggedIntake {
     Job job;
     Customer customer;
     desk::RacketSummary racket;
+    bool notAgreed;      ///< above the marked maximum, and nobody said yes
     bool isOnTheCounter; ///< the sheet still shows this intake; else the next one began before the answer came
 };
 
@@ -63,7 +70,8 @@ public:
     void setOwnLots(const std::vector<Lot>& lots);
     [[nodiscard]] const std::vector<Lot>& ownLots() const { return m_ownLots; }
 
-    void setForm(const IntakeForm& form); ///< from the editors; asks for a new preview
+    /// From the editors; asks for a new preview. A yes is to the tensions that were shown: with others it is taken back.
+    void setForm(const IntakeForm& form);
     [[nodiscard]] const IntakeForm& form() const { return m_form; }
 
     /// Which of the two facts of the last job is repeated.
@@ -71,7 +79,12 @@ public:
     [[nodiscard]] bool canRepeat(Repeat which) const;
     void repeatLast(Repeat which); ///< fills the form; precondition: canRepeat
 
-    /// Strings of the racket's sport, with what is left of each.
+    /// What one number for mains and crosses means on this racket, by the shop's rule.
+    [[nodiscard]] Tension crossesOfOne(const Tension& number) const;
+    /// The words that the customer hears before saying yes.
+    [[nodiscard]] QString wordsForTheYes() const;
+
+    /// Strings of the racket's sport that are not retired, with what is left of each.
     [[nodiscard]] const std::vector<desk::ShelfString>& strings() const { return m_strings; }
 
     [[nodiscard]] const std::optional<desk::IntakePreview>& preview() const { return m_preview; }

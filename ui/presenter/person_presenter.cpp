@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/person_presenter.h"
 
+#include "core/desk/remove_customer.h"
 #include "ui/presenter/request_key.h"
+#include "ui/text/format.h"
 
 #include <algorithm>
 
@@ -131,6 +133,27 @@ void PersonPresenter::add(const Customer& customer) {
             }
         },
         [this] { m_adding = false; });
+}
+
+void PersonPresenter::remove() {
+    if (m_removing || !m_picked || !somebodyWorks()) {
+        return;
+    }
+    m_removing = true;
+    const CustomerId id = *m_picked->customer.id;
+    write([id, now = shift().now()](desk::Transaction& ledger) { return desk::removeCustomer(ledger, id, now); },
+          [this, id, name = fromUtf8(m_picked->customer.name)](const Result<void>& done) {
+              m_removing = false;
+              if (!done) {
+                  Q_EMIT removeRefused(done.error());
+                  return;
+              }
+              if (m_picked && m_picked->customer.id == id) {
+                  clear();
+              }
+              Q_EMIT removed(name);
+          },
+          [this] { m_removing = false; });
 }
 
 } // namespace rw::ui

@@ -38,12 +38,16 @@ public:
     [[nodiscard]] Customer newPersonFromText() const;
     /// Adds and picks. Pressing again while it is on its way, or after its answer was lost, adds nobody twice.
     void add(const Customer& customer);
+    /// Erases who is picked, on their request; nobody is picked then.
+    void remove();
 
 Q_SIGNALS:
     void foundChanged();
     void pickedChanged();
     void inTheShopChanged();
     void addRefused(const Refusal& why);
+    void removed(const QString& name);
+    void removeRefused(const Refusal& why);
 
 private:
     void search();
@@ -54,6 +58,7 @@ private:
     std::string m_requestKey; ///< of whoever is added next; kept until it is known what became of it
     bool m_searched = false;
     bool m_adding = false;
+    bool m_removing = false;
     desk::CancelToken m_search;
     std::vector<desk::PersonFound> m_found;
     std::optional<desk::PersonFound> m_picked;

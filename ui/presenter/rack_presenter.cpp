@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/rack_presenter.h"
 
+#include "core/desk/books.h"
+#include "core/desk/undo.h"
+
 namespace rw::ui {
 
 RackPresenter::RackPresenter(DeskRunner& runner, Shift& shift, QObject* parent)
@@ -50,13 +53,14 @@ void RackPresenter::close() {
     Q_EMIT openedChanged();
 }
 
-void RackPresenter::handOver(const std::optional<Money>& payment, const QString& way, const QString& takenBy) {
+void RackPresenter::handOver(const std::optional<Money>& payment, const QString& way, const QString& takenBy,
+                             bool onAccount) {
     if (m_handing || !m_opened || !somebodyWorks()) {
         return;
     }
     m_handing = true;
     const desk::HandOver command{*m_opened->id, takenBy.trimmed().toStdString(), payment,
-                                 payment ? way.toStdString() : std::string(), by()};
+                                 payment ? way.toStdString() : std::string(), by(), onAccount};
     write([command](desk::Transaction& ledger) { return desk::handOver(ledger, command); },
           [this](Result<desk::HandedOver> done) {
               m_handing = false;
@@ -67,9 +71,52 @@ void RackPresenter::handOver(const std::optional<Money>& payment, const QString&
               if (m_opened && m_opened->id == done->job.id) {
                   close();
               }
+              if (!done->already) {
+                  m_lastHandedOver = done->job.id;
+              }
               Q_EMIT handedOver(*done);
           },
           [this] { m_handing = false; });
+}
+
+bool RackPresenter::bringBack() {
+    if (!m_lastHandedOver) {
+        return false;
+    }
+    if (!somebodyWorks()) {
+        return true;
+    }
+    const desk::BringBack command{*m_lastHandedOver, by()};
+    write([command](desk::Transaction& ledger) { return desk::bringBack(ledger, command); },
+          [this](const Result<Job>& job) {
+              if (!job) {
+                  Q_EMIT notDone(job.error());
+                  return;
+              }
+              if (m_lastHandedOver == job->id) {
+                  m_lastHandedOver.reset();
+              }
+              Q_EMIT broughtBack(*job);
+          });
+    return true;
+}
+
+void RackPresenter::tell(JobId job, const QString& how) {
+    if (m_telling || !somebodyWorks()) {
+        return;
+    }
+    m_telling = true;
+    const desk::TellCustomer command{job, how.toStdString(), by()};
+    write([command](desk::Transaction& ledger) { return desk::tellCustomer(ledger, command); },
+          [this](const Result<Job>& done) {
+              m_telling = false;
+              if (done) {
+                  Q_EMIT told(*done);
+              } else {
+                  Q_EMIT notDone(done.error());
+              }
+          },
+          [this] { m_telling = false; });
 }
 
 } // namespace rw::ui

@@ -30,20 +30,31 @@ public:
     [[nodiscard]] const std::optional<Job>& opened() const { return m_opened; }
     [[nodiscard]] const std::optional<Money>& owed() const { return m_owed; } ///< of the opened job
 
-    /// Hands the opened job over. `payment` nothing: not paid yet. Pressing twice hands over once.
-    void handOver(const std::optional<Money>& payment, const QString& way, const QString& takenBy);
+    /// Hands the opened job over. `payment` nothing: not paid yet; `onAccount`: and that was agreed. Pressing twice hands
+    /// over once.
+    void handOver(const std::optional<Money>& payment, const QString& way, const QString& takenBy,
+                  bool onAccount = false);
+    /// Takes back the last hand-over of this window. False when there is none to take back.
+    bool bringBack();
+    /// Keeps that the customer was told, and how: "phone", "message".
+    void tell(JobId job, const QString& how);
 
 Q_SIGNALS:
     void linesChanged();
     void openedChanged();
     void handedOver(const rw::desk::HandedOver& done);
-    void refused(const Refusal& why);
+    void broughtBack(const Job& job);
+    void told(const Job& job);
+    void refused(const Refusal& why); ///< of what is done with the opened job
+    void notDone(const Refusal& why); ///< of what is done to one of the list
 
 private:
     desk::CancelToken m_opening;
     std::vector<desk::JobLine> m_lines;
     bool m_loaded = false;
     bool m_handing = false;
+    bool m_telling = false;
+    std::optional<JobId> m_lastHandedOver; ///< that can be taken back
     std::optional<Job> m_opened;
     std::optional<Money> m_owed;
 };

@@ -18,6 +18,13 @@ auto find(const Rows& rows, const Key& id) {
     return found == rows.end() ? nullptr : &*found;
 }
 
+/// Of a history that names what is offered no more.
+template<class Rows, class Key>
+auto findEver(const Rows& now, const Rows& former, const Key& id) {
+    const auto* found = find(now, id);
+    return found == nullptr ? find(former, id) : found;
+}
+
 template<class Rows, class Key>
 void keepWhileThere(const Rows& rows, std::optional<Key>& chosen) {
     if (chosen && find(rows, *chosen) == nullptr) {
@@ -108,7 +115,7 @@ By Shift::by(std::string_view station) const {
 }
 
 QString Shift::staffName(StaffId id) const {
-    const auto* member = m_shop ? find(m_shop->staff, id) : nullptr;
+    const auto* member = m_shop ? findEver(m_shop->staff, m_shop->formerStaff, id) : nullptr;
     return member == nullptr ? QString() : fromUtf8(member->name);
 }
 
@@ -117,9 +124,9 @@ QString Shift::machineName(MachineId id) const {
     return machine == nullptr ? QString() : fromUtf8(machine->name);
 }
 
-const desk::Machine* Shift::machineOf(MachineId id) const { return m_shop ? find(m_shop->machines, id) : nullptr; }
+const desk::Machine* Shift::machineOf(MachineId id) const { return m_shop ? findEver(m_shop->machines, m_shop->formerMachines, id) : nullptr; }
 
-const StringArticle* Shift::article(StringArticleId id) const { return m_shop ? find(m_shop->strings, id) : nullptr; }
+const StringArticle* Shift::article(StringArticleId id) const { return m_shop ? findEver(m_shop->strings, m_shop->formerStrings, id) : nullptr; }
 
 TensionUnit Shift::usualUnit() const {
     return m_shop && !m_shop->machines.empty() ? m_shop->machines.front().unit : TensionUnit::Pound;

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/text/plan_words.h"
 
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/words.h"
 
@@ -218,12 +219,8 @@ QString aboveMarkedText(const desk::IntakePreview& preview, const TensionPair& a
     if (!preview.aboveMarked || !preview.highestMarked) {
         return {};
     }
-    const Tension& marked = *preview.highestMarked;
-    const Tension& highest = asked.mains.newtons() >= asked.crosses.newtons() ? asked.mains : asked.crosses;
-    return PlanWords::tr("The highest pull is %1, %2 above the marked %3.")
-        .arg(tensionText(highest, locale),
-             derivedTensionText(highest.in(marked.unit()) - marked.in(marked.unit()), marked.unit(), 1, locale),
-             tensionText(marked, locale));
+    return PlanWords::tr("The highest pull is %1.")
+        .arg(aboveText({highestPull(asked), *preview.highestMarked}, locale));
 }
 
 } // namespace rw::ui

@@ -102,6 +102,12 @@ QString example(const QString& thing) {
     if (thing == QLatin1String("money")) {
         return Sentences::tr("; write it as 14 or 14.50");
     }
+    if (thing == QLatin1String("time")) {
+        return Sentences::tr("; write it as 17:00, fri 17:00 or 13 mar");
+    }
+    if (thing == QLatin1String("discount")) {
+        return Sentences::tr("; write it as 10 % or 2.50");
+    }
     if (thing == QLatin1String("pattern")) {
         return Sentences::tr("; write mains and crosses as 16 x 19");
     }

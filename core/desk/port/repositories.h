@@ -4,6 +4,8 @@
 #include "core/calendar/opening_hours.h"
 #include "core/customers/customer.h"
 #include "core/frames/frame_model.h"
+#include "core/jobs/handover.h"
+#include "core/jobs/inspection.h"
 #include "core/jobs/job.h"
 #include "core/pricing/price_list.h"
 #include "core/stock/lot.h"
@@ -110,6 +112,12 @@ struct JobLine {
     std::string strings; ///< codes: "L", "K / L"
     std::optional<Instant> promised;
     Instant logged;
+    std::optional<Instant> mustBy = std::nullopt;
+    std::optional<Tension> highestMarked = std::nullopt; ///< of the frame
+    std::optional<Instant> told = std::nullopt;          ///< when the customer was told last, since it was strung
+    /// Its highest pull is above the marked maximum and no yes covers it. Looked for by noteNotAgreed(); no repository
+    /// sets it.
+    bool notAgreed = false;
 };
 
 class Jobs {
@@ -150,7 +158,13 @@ public:
     virtual void pay(JobId job, const Payment& payment) = 0;
     [[nodiscard]] virtual std::vector<Payment> payments(JobId job) = 0; ///< oldest first
     [[nodiscard]] virtual Money paid(JobId job) = 0;
-    virtual void handOver(JobId job, JobEventId event, std::string_view takenBy) = 0;
+    /// What goes with the event "collected".
+    virtual void handOver(JobId job, JobEventId event, const Handover& handover) = 0;
+    /// How the racket left the last time; nothing when it never did.
+    [[nodiscard]] virtual std::optional<Handover> handover(JobId job) = 0;
+    /// Keeps how the racket came in: once, when the job is logged. Nothing is kept of an empty one.
+    virtual void inspect(JobId job, const Inspection& inspection) = 0;
+    [[nodiscard]] virtual Inspection inspection(JobId job) = 0;
 };
 
 class PriceLists {

@@ -1,6 +1,7 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
 INSERT INTO string_article (
-    code, name, colour, sport, material, diameter_um, gauge_name, milligrams_per_metre, stretch_percent)
+    code, name, colour, sport, material, diameter_um, gauge_name, milligrams_per_metre, stretch_percent, retired)
 VALUES (
-    :code, :name, :colour, :sport, :material, :diameter_um, :gauge_name, :milligrams_per_metre, :stretch_percent)
+    :code, :name, :colour, :sport, :material, :diameter_um, :gauge_name, :milligrams_per_metre, :stretch_percent,
+    :retired)
 RETURNING id

@@ -74,6 +74,7 @@ std::optional<Job> jobIn(Statement& statement) {
                .charges = {},
                .total = Money::fromMinor(row.wide("total_minor"), row.currency()),
                .promised = row.optionalInstant("promised_at"),
+               .mustBy = row.optionalInstant("must_by"),
                .note = {},
                .state = row.oneOf("state", jobStateFromText),
                .benchStep = row.oneOf("bench_step", benchStepFromText),
@@ -158,6 +159,10 @@ std::vector<desk::JobLine> jobLinesIn(Statement& statement) {
     std::vector<desk::JobLine> lines;
     while (statement.next()) {
         lines.push_back(jobLineIn(statement));
+        const Row row(statement, "job");
+        lines.back().mustBy = row.optionalInstant("must_by");
+        lines.back().highestMarked = row.optionalTension("highest");
+        lines.back().told = row.optionalInstant("told_at");
     }
     return lines;
 }
@@ -197,6 +202,18 @@ std::vector<AskedChange> askedChangesIn(Statement& statement) {
                            .seen = row.optionalInstant("seen_at")});
     }
     return changes;
+}
+
+std::optional<Handover> handoverIn(Statement& statement) {
+    if (!statement.next()) {
+        return std::nullopt;
+    }
+    const Row row(statement, "handover", "job_event_id");
+    return Handover{row.text("taken_by"), row.flag("on_account")};
+}
+
+Inspection inspectionIn(Statement& statement) {
+    return statement.next() ? Inspection{statement.text("came_with"), statement.text("remarks")} : Inspection();
 }
 
 std::vector<JobEvent> eventsIn(Statement& statement) {

@@ -27,6 +27,8 @@ namespace rw::sql {
 [[nodiscard]] std::vector<Payment> paymentsIn(Statement& statement);
 [[nodiscard]] std::vector<Consent> consentsIn(Statement& statement);
 [[nodiscard]] std::vector<AskedChange> askedChangesIn(Statement& statement);
+[[nodiscard]] std::optional<Handover> handoverIn(Statement& statement);
+[[nodiscard]] Inspection inspectionIn(Statement& statement);
 [[nodiscard]] std::vector<JobEvent> eventsIn(Statement& statement);
 
 } // namespace rw::sql

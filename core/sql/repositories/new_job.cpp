@@ -59,6 +59,7 @@ JobId addJobRow(Connection& connection, const Job& job, const By& by) {
     statement.bind(":short_side_mm", stored(job.shortSideLength));
     bindTensionPair(statement, job.asked);
     statement.bind(":promised_at", stored(job.promised));
+    statement.bind(":must_by", stored(job.mustBy));
     statement.bind(":logged_at", stored(by.at));
     statement.bind(":currency", job.total.currency().code());
     statement.run();

@@ -290,12 +290,32 @@ Money SqlJobs::paid(JobId job) {
     return Money::fromMinor(row.wide("paid_minor"), row.currency());
 }
 
-void SqlJobs::handOver(JobId job, JobEventId event, std::string_view takenBy) {
+void SqlJobs::handOver(JobId job, JobEventId event, const Handover& handover) {
     Statement statement(m_connection, "add_handover");
     statement.bind(":job", stored(job));
     statement.bind(":event", stored(event));
-    statement.bind(":taken_by", takenBy);
+    statement.bind(":taken_by", handover.takenBy);
+    statement.bind(":on_account", stored(handover.onAccount));
     statement.run();
+}
+
+std::optional<Handover> SqlJobs::handover(JobId job) {
+    return ofJob(m_connection, "get_handover_of_job", job, handoverIn);
+}
+
+void SqlJobs::inspect(JobId job, const Inspection& inspection) {
+    if (inspection.isEmpty()) {
+        return;
+    }
+    Statement statement(m_connection, "add_inspection");
+    statement.bind(":job", stored(job));
+    statement.bind(":came_with", inspection.cameWith);
+    statement.bind(":remarks", inspection.remarks);
+    statement.run();
+}
+
+Inspection SqlJobs::inspection(JobId job) {
+    return ofJob(m_connection, "get_inspection_of_job", job, inspectionIn);
 }
 
 } // namespace rw::sql

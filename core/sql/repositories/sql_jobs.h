@@ -38,7 +38,10 @@ public:
     void pay(JobId job, const Payment& payment) override;
     [[nodiscard]] std::vector<Payment> payments(JobId job) override;
     [[nodiscard]] Money paid(JobId job) override;
-    void handOver(JobId job, JobEventId event, std::string_view takenBy) override;
+    void handOver(JobId job, JobEventId event, const Handover& handover) override;
+    [[nodiscard]] std::optional<Handover> handover(JobId job) override;
+    void inspect(JobId job, const Inspection& inspection) override;
+    [[nodiscard]] Inspection inspection(JobId job) override;
 
 private:
     Connection& m_connection;

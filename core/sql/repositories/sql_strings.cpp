@@ -20,6 +20,7 @@ StringArticle articleIn(const Statement& statement) {
             .gaugeName = row.text("gauge_name"),
             .milligramsPerMetre = row.optionalWide("milligrams_per_metre"),
             .stretchPercent = row.optionalReal("stretch_percent"),
+            .retired = row.flag("retired"),
             .version = row.wide("row_version")};
 }
 
@@ -33,6 +34,7 @@ void bindFacts(Statement& statement, const StringArticle& article) {
     statement.bind(":gauge_name", article.gaugeName);
     statement.bind(":milligrams_per_metre", article.milligramsPerMetre);
     statement.bind(":stretch_percent", article.stretchPercent);
+    statement.bind(":retired", stored(article.retired));
 }
 } // namespace
 

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/change_asked.h"
 #include "core/desk/consent.h"
+#include "core/desk/job_course.h"
 #include "tests/core/desk/demo_fixture.h"
+
+#include <algorithm>
 
 // What was agreed with the customer: the informed yes, and a change of mind on the phone.
 namespace rw::desk::test {
@@ -50,6 +53,59 @@ TEST_P(Agreement, AYesIsOfOneJobAndSaidOnce) {
     ASSERT_TRUE(agree(*job.id));
     EXPECT_EQ(look([&](Transaction& t) { return t.jobs().consents(*job.id).size(); }), 1U);
     EXPECT_FALSE(consent(*feather("28", "30", "the next").id, "30"));
+}
+
+TEST_P(Agreement, AYesAtTheCounterIsKeptWithTheJob) {
+    const RacketSummary racket = racketOf("Hallerby", "Pellow Feather");
+    LogJob command = logging(racket, draftFor(racket, "W", "W", "28", "30"), "with a yes");
+    command.yes = InformedYes{" Jun's coach ", "It may break."};
+    const auto log = [&] { return write([&](Transaction& t) { return logJob(t, command); }); };
+    const auto job = log();
+    ASSERT_TRUE(job);
+    const auto kept = consent(*job->id, "30");
+    ASSERT_TRUE(kept);
+    EXPECT_EQ(kept->above, (AboveMarked{lb("30"), lb("26")}));
+    EXPECT_EQ(kept->agreedBy, "Jun's coach");
+    EXPECT_EQ(kept->words, "It may break.");
+    EXPECT_EQ(kept->by.staff, command.by.staff);
+
+    EXPECT_EQ(log()->id, job->id) << "pressed twice it is logged once";
+    EXPECT_EQ(look([&](Transaction& t) { return t.jobs().consents(*job->id).size(); }), 1U);
+    command.yes.reset();
+    EXPECT_EQ(refusalOf(log()), Code::ChangedMeanwhile) << "nobody may believe that the yes was taken back";
+    command.requestKey = "the next";
+    EXPECT_FALSE(consent(*log()->id, "30")) << "it never carries over";
+}
+
+TEST_P(Agreement, AJobIsLoggedWithoutAYesTooAndShownAsNotAgreed) {
+    const auto notAgreed = [&](const Job& job) {
+        for (const auto& list : {read([](Transaction& t) { return toBeStrung(t); }),
+                                 read([](Transaction& t) { return benchQueue(t); })}) {
+            const auto line = std::ranges::find(*list, *job.id, &JobLine::id);
+            EXPECT_NE(line, list->end());
+            if (!line->notAgreed) {
+                return false;
+            }
+        }
+        return true;
+    };
+    const Job job = feather("28", "30");
+    EXPECT_TRUE(notAgreed(job));
+    EXPECT_FALSE(notAgreed(feather("24", "26", "within the mark")));
+    ASSERT_TRUE(agree(*job.id));
+    EXPECT_FALSE(notAgreed(job));
+    ASSERT_TRUE(change(*job.id, job.asked, {lb("28"), lb("31")}));
+    EXPECT_TRUE(notAgreed(job)) << "the yes was to 30 lb";
+}
+
+TEST_P(Agreement, AYesToNothingIsNotKept) {
+    const RacketSummary racket = racketOf("Hallerby", "Pellow Feather");
+    LogJob command = logging(racket, draftFor(racket, "W", "W", "24", "26"), "no need");
+    command.yes = InformedYes{"", "It may break."};
+    const auto job = write([&](Transaction& t) { return logJob(t, command); });
+    ASSERT_TRUE(job);
+    EXPECT_TRUE(look([&](Transaction& t) { return t.jobs().consents(*job->id); }).empty());
+    EXPECT_EQ(write([&](Transaction& t) { return logJob(t, command); })->id, job->id);
 }
 
 TEST_P(Agreement, NothingIsAgreedToWithinTheMarkedRange) {

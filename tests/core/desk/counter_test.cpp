@@ -203,9 +203,33 @@ TEST_F(Counter, HandedOverOnceAndPaidOnce) {
     EXPECT_EQ(again->paid, total);
     EXPECT_EQ(again->job.collected, kNow);
     EXPECT_EQ(look([&](Transaction& t) { return t.jobs().paid(job); }), total);
-    EXPECT_EQ(fake.rows.takenBy.at(job), "her brother");
+    EXPECT_EQ(look([&](Transaction& t) { return t.jobs().handover(job); }), (Handover{"her brother", false}));
     const JobId waiting = read([](Transaction& t) { return benchQueue(t); })->front().id;
     EXPECT_EQ(refusalOf(give({waiting, "", std::nullopt, "", by("counter")})), Code::WrongState);
+}
+
+TEST_F(Counter, WhatWentHomeUnpaidStaysKnownWithWhatWasSaid) {
+    const auto rack = read([](Transaction& t) { return onTheRack(t); });
+    ASSERT_GE(rack->size(), 3U);
+    EXPECT_TRUE(read([](Transaction& t) { return collectedUnpaid(t); })->empty());
+    const auto give = [&](std::size_t which, const std::optional<Money>& payment, bool onAccount) {
+        const HandOver command{(*rack)[which].id, {}, payment, payment ? "cash" : "", by("counter"), onAccount};
+        return write([&](Transaction& t) { return handOver(t, command); });
+    };
+    const Money total = give(0, std::nullopt, true)->job.total;
+    ASSERT_TRUE(give(1, pounds(500), false));
+    const auto whole = look([&](Transaction& t) { return t.jobs().get((*rack)[2].id); });
+    ASSERT_TRUE(give(2, whole->total, false));
+
+    const auto unpaid = read([](Transaction& t) { return collectedUnpaid(t); });
+    ASSERT_EQ(unpaid->size(), 2U);
+    const auto of = [&](std::size_t which) {
+        return *std::ranges::find(*unpaid, (*rack)[which].id, [](const UnpaidJob& job) { return job.job.id; });
+    };
+    EXPECT_EQ(of(0).owed, total);
+    EXPECT_TRUE(of(0).handover.onAccount);
+    EXPECT_EQ(of(0).collected, kNow);
+    EXPECT_FALSE(of(1).handover.onAccount) << "nothing was said of the rest";
 }
 
 TEST_F(Counter, HistoryIsEachRacketsOwn) {

@@ -101,7 +101,8 @@ std::vector<JobLine> FakeJobs::inStates(const std::vector<JobState>& states) {
         const FrameModel& frame = *rowOf(m_rows.frames, racket.frame);
         const Customer& customer = *rowOf(m_rows.customers, job.customer);
         lines.push_back({*job.id, job.number, job.state, job.customer, customer.name, phoneOf(customer), frame.name,
-                         racket.mark, frame.sport, job.method, job.asked, codesOf(job), job.promised, job.logged});
+                         racket.mark, frame.sport, job.method, job.asked, codesOf(job), job.promised, job.logged,
+                         job.mustBy, frame.marked.highest, toldSinceStrung(*job.id)});
     }
     std::ranges::sort(
         lines, {}, [](const JobLine& line) { return std::tuple(line.promised.value_or(Instant::max()), line.number); });
@@ -262,7 +263,37 @@ void FakeJobs::seeAskedChanges(JobId job, const By& by) {
     }
 }
 
-void FakeJobs::handOver(JobId job, JobEventId, std::string_view takenBy) { m_rows.takenBy[job] = takenBy; }
+void FakeJobs::handOver(JobId job, JobEventId, const Handover& handover) {
+    m_rows.handovers.emplace_back(job, handover);
+}
+
+std::optional<Handover> FakeJobs::handover(JobId job) {
+    const auto all = ofJob(m_rows.handovers, job);
+    return all.empty() ? std::nullopt : std::optional(all.back());
+}
+
+void FakeJobs::inspect(JobId job, const Inspection& inspection) { m_rows.inspections.emplace(job, inspection); }
+
+Inspection FakeJobs::inspection(JobId job) {
+    const auto found = m_rows.inspections.find(job);
+    return found == m_rows.inspections.end() ? Inspection() : found->second;
+}
+
+std::optional<Instant> FakeJobs::toldSinceStrung(JobId job) {
+    std::optional<Instant> strung;
+    for (const JobEvent& event : events(job)) {
+        strung = event.kind == JobEventKind::Strung     ? std::optional(event.by.at)
+                 : event.kind == JobEventKind::Reopened ? std::nullopt
+                                                        : strung;
+    }
+    std::optional<Instant> told;
+    for (const Rows::Telling& telling : m_rows.tellings) {
+        if (telling.job == job && strung && telling.at >= *strung) {
+            told = std::max(told.value_or(telling.at), telling.at);
+        }
+    }
+    return told;
+}
 
 std::string FakeJobs::codesOf(const Job& job) {
     std::string codes;

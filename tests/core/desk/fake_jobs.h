@@ -42,10 +42,14 @@ public:
     void pay(JobId job, const Payment& payment) override;
     std::vector<Payment> payments(JobId job) override;
     Money paid(JobId job) override;
-    void handOver(JobId job, JobEventId, std::string_view takenBy) override;
+    void handOver(JobId job, JobEventId, const Handover& handover) override;
+    std::optional<Handover> handover(JobId job) override;
+    void inspect(JobId job, const Inspection& inspection) override;
+    Inspection inspection(JobId job) override;
 
 private:
     std::string codesOf(const Job& job);
+    std::optional<Instant> toldSinceStrung(JobId job);
     template<class Wanted>
     std::vector<JobId> newest(Wanted wanted) {
         std::vector<const Job*> jobs;

@@ -80,7 +80,12 @@ public:
         for (Job& job : m_rows.jobs) {
             if (job.customer == id) {
                 job.note.clear();
-                m_rows.takenBy.erase(*job.id);
+                m_rows.inspections.erase(*job.id);
+                for (auto& [of, handover] : m_rows.handovers) {
+                    if (of == job.id) {
+                        handover.takenBy.clear();
+                    }
+                }
                 for (auto& [of, consent] : m_rows.consents) {
                     if (of == job.id) {
                         consent.agreedBy.clear();

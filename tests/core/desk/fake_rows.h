@@ -37,7 +37,8 @@ struct Rows {
     std::vector<std::pair<JobId, Consent>> consents;
     std::vector<std::pair<JobId, AskedChange>> askedChanges;
     std::vector<Telling> tellings;
-    std::map<JobId, std::string> takenBy;
+    std::vector<std::pair<JobId, Handover>> handovers; ///< oldest first
+    std::map<JobId, Inspection> inspections;
     std::vector<PriceList> priceLists;
     std::map<std::string, std::string, std::less<>> settings;
     std::vector<StaffMember> staff;

@@ -23,8 +23,11 @@ TEST_F(Intake, PressingTwiceIsTheSameWishWhateverTheShopAdded) {
     draft.shortSide = Side::Right;
     draft.rush = true;
     draft.extras = {{"grommet tube", 2}};
+    draft.discount = Discount{.hundredthsPercent = 1000, .fixed = std::nullopt, .reason = "team"};
+    draft.mustBy = kNow + std::chrono::hours(24);
     LogJob command = logging(racket, draft, "chosen");
     command.note = " stiff last time ";
+    command.inspection = {" cover ", "bumper worn"};
     const auto log = [&] { return write([&](Transaction& t) { return logJob(t, command); }); };
     const auto first = log();
     ASSERT_TRUE(first.has_value());
@@ -51,7 +54,7 @@ TEST_F(Intake, AnotherWishUnderTheSameKeyIsRefusedAndChangesNothing) {
     const auto log = [&](const LogJob& wish) { return write([&](Transaction& t) { return logJob(t, wish); }); };
     const auto first = log(command);
     ASSERT_TRUE(first.has_value());
-    std::vector<LogJob> others(8, command);
+    std::vector<LogJob> others(12, command);
     others[0].draft.tensions = {lb("60"), lb("60")};
     others[1].draft.mains = off("K");
     others[2].draft.crosses = off("K");
@@ -60,6 +63,10 @@ TEST_F(Intake, AnotherWishUnderTheSameKeyIsRefusedAndChangesNothing) {
     others[5].draft.rush = true;
     others[6].draft.extras = {{"grommet tube", 1}};
     others[7].note = "two pounds looser";
+    others[8].draft.mustBy = kNow + std::chrono::hours(24);
+    others[9].draft.discount = Discount{.hundredthsPercent = 1000, .fixed = std::nullopt, .reason = "team"};
+    others[10].inspection.cameWith = "cover";
+    others[11].inspection.remarks = "bumper worn";
     for (std::size_t i = 0; i < others.size(); ++i) {
         const auto refused = log(others[i]);
         ASSERT_EQ(refusalOf(refused), Code::ChangedMeanwhile) << i;
@@ -70,6 +77,46 @@ TEST_F(Intake, AnotherWishUnderTheSameKeyIsRefusedAndChangesNothing) {
     twin.racket = *b.racket.id;
     EXPECT_EQ(refusalOf(log(twin)), Code::ChangedMeanwhile);
     EXPECT_EQ(look([&](Transaction& t) { return t.jobs().get(*first->id); })->asked, first->asked);
+}
+
+TEST_F(Intake, ADiscountHasAReasonAndStandsOnTheBill) {
+    IntakeDraft draft = draftFor(racketOf("Lindobi", "Aldermoor 98", "A"), "L", "L", "52", "50");
+    draft.discount = Discount{.hundredthsPercent = 1000, .fixed = std::nullopt, .reason = ""};
+    const auto without = preview(draft);
+    ASSERT_EQ(refusalOf(without), Code::Missing);
+    EXPECT_EQ(without.error().text("what"), "reason");
+    draft.discount->reason = "team";
+    EXPECT_EQ(preview(draft)->quote.total, pounds(2700)) << "10 % of 30.00";
+    draft.discount->fixed = pounds(250);
+    EXPECT_EQ(preview(draft)->quote.total, pounds(2750));
+    EXPECT_EQ(preview(draft)->quote.charges.back().label, "team");
+    draft.discount->reason = std::string(201, 'x');
+    EXPECT_EQ(refusalOf(preview(draft)), Code::TooLong);
+}
+
+TEST_F(Intake, APromiseAfterTheCustomerMustHaveItIsTold) {
+    IntakeDraft draft = draftFor(racketOf("Lindobi", "Aldermoor 98", "A"), "L", "L", "52", "50");
+    EXPECT_FALSE(preview(draft)->afterMustBy);
+    const Instant promise = preview(draft)->promise;
+    draft.mustBy = promise;
+    EXPECT_FALSE(preview(draft)->afterMustBy);
+    draft.mustBy = promise - std::chrono::minutes(1);
+    EXPECT_TRUE(preview(draft)->afterMustBy);
+    const Job job = logged(racketOf("Lindobi", "Aldermoor 98", "A"), draft, "must by");
+    EXPECT_EQ(job.mustBy, draft.mustBy);
+    EXPECT_EQ(job.promised, promise) << "the two are kept apart";
+}
+
+TEST_F(Intake, HowTheRacketCameInStandsOnItsCard) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    LogJob command = logging(racket, draftFor(racket, "L", "L", "52", "50"), "with its cover");
+    command.inspection = {" cover, one grip ", "bumper worn at 2 o'clock\n"};
+    const auto job = write([&](Transaction& t) { return logJob(t, command); });
+    ASSERT_TRUE(job);
+    EXPECT_EQ(card(*job->id).inspection, (Inspection{"cover, one grip", "bumper worn at 2 o'clock"}));
+    command.requestKey = "too long";
+    command.inspection.remarks = std::string(2001, 'x');
+    EXPECT_EQ(refusalOf(write([&](Transaction& t) { return logJob(t, command); })), Code::TooLong);
 }
 
 TEST_F(Intake, ACustomersOwnSetIsHeldAgainstWhatTheJobNeeds) {

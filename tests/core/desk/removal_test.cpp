@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/job_course.h"
 #include "core/desk/remove_customer.h"
 #include "tests/core/desk/demo_fixture.h"
 
@@ -28,10 +29,23 @@ TEST_P(Removal, AReelOfTheirsBlocksItToo) {
     EXPECT_EQ(remove(tomas).error().text("lots"), "KT-1");
 }
 
+TEST_P(Removal, NothingIsBegunForWhoeverWasRemoved) {
+    const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+    const Job job = logged(racket, draftFor(racket, "K", "L", "50", "52"), "withdrawn");
+    const JobStep step{*job.id, by("counter")};
+    ASSERT_TRUE(write([&](Transaction& t) { return withdrawJob(t, step); }));
+    ASSERT_TRUE(remove(job.customer));
+    EXPECT_EQ(refusalOf(write([&](Transaction& t) { return resumeJob(t, step); })), Code::NotFound);
+    EXPECT_EQ(look([&](Transaction& t) { return t.jobs().get(*job.id); })->state, JobState::Withdrawn);
+    const AddRacket another{"another", job.customer, racket.racket.frame, "B"};
+    EXPECT_EQ(refusalOf(write([&](Transaction& t) { return addRacket(t, another); })), Code::NotFound);
+}
+
 TEST_P(Removal, NameAndWordsGoAndStockAndSumsStay) {
     const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
     LogJob command = logging(racket, draftFor(racket, "K", "L", "50", "52"), "words");
     command.note = "mind his elbow";
+    command.inspection = {"cover with his name in it", "bumper worn"};
     const auto job = write([&](Transaction& t) { return logJob(t, command); });
     ASSERT_TRUE(job);
     ASSERT_TRUE(take(*job->id));
@@ -51,6 +65,8 @@ TEST_P(Removal, NameAndWordsGoAndStockAndSumsStay) {
     EXPECT_TRUE(read([](Transaction& t) { return findPeople(t, "Ferreday"); })->empty());
     const Job kept = *look([&](Transaction& t) { return t.jobs().get(*job->id); });
     EXPECT_EQ(kept.note, "");
+    EXPECT_EQ(look([&](Transaction& t) { return t.jobs().inspection(*job->id); }), Inspection());
+    EXPECT_EQ(look([&](Transaction& t) { return t.jobs().handover(*job->id); })->takenBy, "");
     EXPECT_EQ(kept.total, job->total);
     EXPECT_EQ(look([&](Transaction& t) { return t.jobs().paid(*job->id); }), job->total);
     EXPECT_EQ(lot("K-4").length, left);

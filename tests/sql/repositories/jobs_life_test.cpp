@@ -240,11 +240,29 @@ TEST_P(JobsLifeTest, IsPaidInPartsAndHandedOverOnce) {
     record(id, JobEventKind::Strung, 20);
     EXPECT_FALSE(stored(id).collected);
     const auto collected = happened(id, JobEventKind::Collected, 60);
-    jobs().handOver(id, collected, "her brother, O'Hara");
+    EXPECT_FALSE(jobs().handover(id));
+    jobs().handOver(id, collected, {"her brother, O'Hara", true});
     EXPECT_EQ(stored(id).collected, at(60));
     EXPECT_EQ(stored(id).state, JobState::Collected);
-    EXPECT_NE(guardOf([&] { jobs().handOver(id, collected, ""); }), "");
-    EXPECT_EQ(connection().scalar("SELECT taken_by FROM handover"), "her brother, O'Hara");
+    EXPECT_NE(guardOf([&] { jobs().handOver(id, collected, {}); }), "");
+    EXPECT_EQ(jobs().handover(id), (Handover{"her brother, O'Hara", true}));
+    record(id, JobEventKind::BroughtBack, 70);
+    jobs().handOver(id, happened(id, JobEventKind::Collected, 80), {});
+    EXPECT_EQ(jobs().handover(id), Handover()) << "the last time counts";
+}
+
+TEST_P(JobsLifeTest, HowItCameInIsKeptBesideIt) {
+    Job wanted = job("1", {piece(PieceRole::Whole, string("K"))});
+    wanted.mustBy = at(500);
+    const auto id = jobs().add(wanted, by(0, "counter"));
+    EXPECT_EQ(stored(id).mustBy, at(500));
+    EXPECT_EQ(jobs().inspection(id), Inspection());
+    jobs().inspect(id, {"cover", "bumper worn at 2 o'clock"});
+    EXPECT_EQ(jobs().inspection(id), (Inspection{"cover", "bumper worn at 2 o'clock"}));
+    const auto plain = oneWhole("2");
+    jobs().inspect(plain, {});
+    EXPECT_EQ(jobs().inspection(plain), Inspection());
+    EXPECT_FALSE(stored(plain).mustBy);
 }
 
 } // namespace rw::sql::test

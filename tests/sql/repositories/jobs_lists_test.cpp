@@ -73,6 +73,27 @@ TEST_P(JobsListsTest, ALineSaysWhoseWhichAndWhat) {
     EXPECT_THAT(codes, ElementsAre("K / L", "K", "L", "L"));
 }
 
+TEST_P(JobsListsTest, ALineSaysWhatWasSaidToTheCustomer) {
+    Job wanted = job("1", {piece(PieceRole::Whole, string("K"))});
+    wanted.mustBy = at(400);
+    const auto id = jobs().add(wanted, by(0, "counter"));
+    const auto line = [&] {
+        return jobs().inStates({JobState::Logged, JobState::OnTheMachine, JobState::Strung}).front();
+    };
+    EXPECT_EQ(line().mustBy, at(400));
+    EXPECT_EQ(line().highestMarked, lb(6'000));
+    record(id, JobEventKind::Taken, 10);
+    record(id, JobEventKind::Strung, 20);
+    EXPECT_FALSE(line().told);
+    jobs().tell(id, "phone", by(30, "counter"));
+    jobs().tell(id, "message", by(40, "counter"));
+    EXPECT_EQ(line().told, at(40));
+    record(id, JobEventKind::Reopened, 50);
+    EXPECT_FALSE(line().told);
+    record(id, JobEventKind::Strung, 60);
+    EXPECT_FALSE(line().told) << "they were told of the stringing before";
+}
+
 TEST_P(JobsListsTest, HistoriesAreNewestFirst) {
     const auto other = customers().addRacket({std::nullopt, petra(), frame(), "B"}, "petra B");
     const auto late = add("1", 20);

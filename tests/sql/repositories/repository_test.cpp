@@ -46,6 +46,7 @@ void StockedTest::SetUp() {
         customers().add({std::nullopt, "Petra Lindobi", {{Contact::Kind::Phone, "+44 (0)20 7946 0771"}}, 0}, "petra");
     FrameModel frame;
     frame.name = "Aldermoor 98";
+    frame.marked.highest = lb(6'000);
     m_frame = frames().add(frame);
     m_racket = customers().addRacket({std::nullopt, *m_petra, *m_frame, "A"}, "petra A");
     for (const std::string code : {"L", "K", "T"}) {

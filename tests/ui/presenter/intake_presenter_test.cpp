@@ -58,6 +58,68 @@ TEST_F(Intake, AsStrungTakesWhatTheMachineDid) {
     EXPECT_EQ(intake.form().mainsTension, lb("24"));
 }
 
+TEST_F(Intake, OneNumberIsUnderstoodAsTheShopStringsIt) {
+    EXPECT_EQ(intake.crossesOfOne(lb("28")), lb("28")) << "no racket yet";
+    onTheCounter("Hallerby", "");
+    EXPECT_EQ(intake.crossesOfOne(lb("28")), lb("30"));
+    onTheCounter("Penhallow", "A");
+    EXPECT_EQ(intake.crossesOfOne(lb("26")), lb("26")) << "squash";
+}
+
+TEST_F(Intake, AYesIsToTheTensionsThatWereShownAndGoesWithItsJob) {
+    onTheCounter("Hallerby", "");
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    intake.setForm(with("28", "30"));
+    IntakeForm form = intake.form();
+    form.agreed = true;
+    form.agreedBy = QStringLiteral("his coach");
+    intake.setForm(form);
+    EXPECT_TRUE(intake.form().agreed);
+    form.note = QStringLiteral("before Saturday");
+    intake.setForm(form);
+    EXPECT_TRUE(intake.form().agreed) << "a note is no other pull";
+    form.crossesTension = lb("31");
+    intake.setForm(form);
+    EXPECT_FALSE(intake.form().agreed);
+    form.agreed = true;
+    intake.setForm(form);
+    std::optional<LoggedIntake> done;
+    QObject::connect(&intake, &IntakePresenter::logged, [&](const LoggedIntake& logged) { done = logged; });
+    intake.log();
+    ASSERT_TRUE(done);
+    EXPECT_FALSE(done->notAgreed);
+    const auto consents = look([&](desk::Transaction& t) { return t.jobs().consents(*done->job.id); });
+    ASSERT_EQ(consents.size(), 1U);
+    EXPECT_EQ(consents.front().above.pull, lb("31"));
+    EXPECT_EQ(consents.front().words, intake.wordsForTheYes().toStdString());
+    EXPECT_FALSE(intake.form().agreed) << "it is not the next one's";
+}
+
+TEST_F(Intake, ADiscountCountsOnceItsReasonStandsThere) {
+    onTheCounter("417", "A");
+    intake.repeatLast(IntakePresenter::Repeat::AsAsked);
+    IntakeForm form = intake.form();
+    form.discount = Discount{.hundredthsPercent = 1000, .fixed = std::nullopt, .reason = {}};
+    intake.setForm(form);
+    EXPECT_EQ(intake.preview()->quote.total, Money::fromMinor(3000, Currency::pounds()));
+    form.discount->reason = "team";
+    intake.setForm(form);
+    EXPECT_EQ(intake.preview()->quote.total, Money::fromMinor(2700, Currency::pounds()));
+}
+
+TEST_F(Intake, WhatIsRetiredIsNotOffered) {
+    onTheCounter("417", "A");
+    const auto before = intake.strings().size();
+    for (auto& article : ledger.rows.articles) {
+        article.retired = article.code == "L";
+    }
+    intake.refresh();
+    ASSERT_EQ(intake.strings().size(), before - 1);
+    for (const auto& offered : intake.strings()) {
+        EXPECT_NE(offered.article.code, "L");
+    }
+}
+
 TEST_F(Intake, OnlyStringsOfTheRacketsSportAreOffered) {
     onTheCounter("Penhallow", "A");
     ASSERT_EQ(intake.strings().size(), 1U);

@@ -223,6 +223,38 @@ TEST_F(People, ALateHandOverLeavesTheRacketThatWasOpenedMeanwhile) {
     EXPECT_EQ(rack.opened()->id, next);
 }
 
+TEST_F(People, AHandOverIsTakenBackFromTheWindowThatMadeIt) {
+    RackPresenter rack{runner, shift};
+    EXPECT_FALSE(rack.bringBack()) << "nothing was handed over here";
+    rack.refresh();
+    const JobId job = rack.lines().front().id;
+    const auto before = rack.lines().size();
+    rack.open(job);
+    rack.handOver(rack.opened()->total, QStringLiteral("cash"), {});
+    ASSERT_EQ(rack.lines().size(), before - 1);
+    runner.world = HeldDeskRunner::World::LostAfter; // done, but nobody heard of it
+    EXPECT_TRUE(rack.bringBack());
+    runner.world = HeldDeskRunner::World::Whole;
+    EXPECT_TRUE(rack.bringBack());
+    EXPECT_EQ(rack.lines().size(), before);
+    EXPECT_EQ(look([&](desk::Transaction& t) { return t.jobs().paid(job); }).minor(), 0);
+    EXPECT_FALSE(rack.bringBack());
+}
+
+TEST_F(People, WhoWasRemovedIsPickedNoMore) {
+    findAndPick("Ferreday");
+    const CustomerId id = *person.picked()->customer.id;
+    QString name;
+    QObject::connect(&person, &PersonPresenter::removed, [&](const QString& who) { name = who; });
+    runner.held = true;
+    person.remove();
+    person.remove();
+    runner.release();
+    EXPECT_EQ(name, QStringLiteral("Tomas Ferreday"));
+    EXPECT_FALSE(person.picked());
+    EXPECT_TRUE(look([&](desk::Transaction& t) { return t.customers().get(id); })->removed);
+}
+
 TEST_F(People, OfTwoRacketsAskedForTheLastOneOpens) {
     RackPresenter rack{runner, shift};
     rack.refresh();

@@ -81,6 +81,28 @@ TEST_F(Shell, WhoWorksStaysChosenWhileTheyAreThere) {
     EXPECT_EQ(shift.by("bench").at, kThursday);
 }
 
+TEST_F(Shell, WhoLeftWorksNoMoreButIsStillNamed) {
+    const StaffId second = *shift.shop().staff[1].id;
+    const MachineId bench = *shift.shop().machines.front().id;
+    const StringArticleId string = *shift.shop().strings.front().id;
+    shift.setStaff(second);
+    shift.setMachine(bench);
+    ledger.rows.staff[1].retired = true;
+    for (auto& machine : ledger.rows.machines) {
+        machine.retired = machine.id == bench;
+    }
+    for (auto& article : ledger.rows.articles) {
+        article.retired = article.id == string;
+    }
+    shell.refresh();
+    EXPECT_FALSE(shift.staff());
+    EXPECT_NE(shift.machine(), bench);
+    EXPECT_EQ(shift.staffName(second), QStringLiteral("Bastian Quill"));
+    EXPECT_EQ(shift.machineName(bench), QStringLiteral("Bench A"));
+    ASSERT_NE(shift.article(string), nullptr);
+    EXPECT_TRUE(shift.article(string)->retired);
+}
+
 TEST_F(Shell, WhoeverWorksAloneIsNotAsked) {
     auto alone = facts();
     alone.staff.resize(1);
