@@ -31,7 +31,13 @@ Result<Job> loggedBefore(Transaction& ledger, JobId id, const LogJob& command, c
     if (!job || !frame) {
         return job ? tl::unexpected(frame.error()) : job;
     }
-    if (!isLoggedWish(*job, command, note, *frame)) {
+    const auto standsFor = [&](LotId wanted, LotId planned) {
+        const auto one = ledger.lots().get(wanted);
+        const auto other = ledger.lots().get(planned);
+        return wanted == planned || (one && other && one->kind == LotKind::Packet && other->kind == LotKind::Packet &&
+                                     one->article == other->article && one->nominal == other->nominal);
+    };
+    if (!isLoggedWish(*job, command, note, *frame, standsFor)) {
         return refuse(Code::ChangedMeanwhile, {{"what", "job"}, {"job", job->number}});
     }
     return job;

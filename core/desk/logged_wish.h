@@ -3,13 +3,16 @@
 
 #include "core/desk/intake.h"
 
+#include <functional>
 #include <string>
 
 namespace rw::desk {
 
 /// Whether a stored job is what the command wishes for. What the wish leaves to the shop may have become anything.
 /// `note` is the command's as it would be kept; `frame` that of the racket.
-[[nodiscard]] bool isLoggedWish(const Job& job, const LogJob& command, const std::string& note,
-                                const FrameModel& frame);
+/// `standsFor(wanted, planned)`: whether the lot that was wished for stands for the planned one, as a packet does for
+/// those like it.
+[[nodiscard]] bool isLoggedWish(const Job& job, const LogJob& command, const std::string& note, const FrameModel& frame,
+                                const std::function<bool(LotId, LotId)>& standsFor);
 
 } // namespace rw::desk

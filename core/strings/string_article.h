@@ -4,6 +4,7 @@
 #include "core/base/id.h"
 #include "core/frames/sport.h"
 #include "core/strings/material.h"
+#include "core/units/length.h"
 
 #include <cstdint>
 #include <optional>
@@ -28,6 +29,7 @@ struct StringArticle {
     std::optional<std::int64_t> milligramsPerMetre;
     std::optional<double> stretchPercent; ///< its own measured e55; else the material's
     std::int64_t version = 1;             ///< row version, for changes from two stations
+    std::optional<Length> packet{};       ///< what one packet of it holds; nothing: it comes on reels only
 
     [[nodiscard]] double diameterMm() const { return diameterMicrometres / 1000.0; }
     bool operator==(const StringArticle&) const = default;

@@ -1,6 +1,8 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
 INSERT INTO string_article (
-    code, name, colour, sport, material, diameter_um, gauge_name, milligrams_per_metre, stretch_percent)
+    code, name, colour, sport, material, diameter_um, gauge_name, milligrams_per_metre, stretch_percent,
+    packet_mm)
 VALUES (
-    :code, :name, :colour, :sport, :material, :diameter_um, :gauge_name, :milligrams_per_metre, :stretch_percent)
+    :code, :name, :colour, :sport, :material, :diameter_um, :gauge_name, :milligrams_per_metre, :stretch_percent,
+    :packet_mm)
 RETURNING id

@@ -20,7 +20,8 @@ StringArticle articleIn(const Statement& statement) {
             .gaugeName = row.text("gauge_name"),
             .milligramsPerMetre = row.optionalWide("milligrams_per_metre"),
             .stretchPercent = row.optionalReal("stretch_percent"),
-            .version = row.wide("row_version")};
+            .version = row.wide("row_version"),
+            .packet = row.optionalLength("packet_mm")};
 }
 
 /// All that may change.
@@ -33,6 +34,7 @@ void bindFacts(Statement& statement, const StringArticle& article) {
     statement.bind(":gauge_name", article.gaugeName);
     statement.bind(":milligrams_per_metre", article.milligramsPerMetre);
     statement.bind(":stretch_percent", article.stretchPercent);
+    statement.bind(":packet_mm", stored(article.packet));
 }
 } // namespace
 
