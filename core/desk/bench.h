@@ -24,7 +24,7 @@ struct DialSetting {
     [[nodiscard]] Tension nearest() const {
         const double unit = exact * 100;
         return static_cast<double>(above.hundredths()) - unit < unit - static_cast<double>(below.hundredths()) ? above
-                                                                                                             : below;
+                                                                                                               : below;
     }
 };
 [[nodiscard]] DialSetting dialSetting(const Tension& asked, TensionUnit unit, int stepHundredths);

@@ -98,8 +98,8 @@ struct PacketCut {
 PacketCut packetCut(const Job& job, const JobPiece& piece, const Lot& lot, const ConfirmCut& command) {
     const Length there = command.measuredLeft.value_or(lot.length);
     const JobPiece* other = otherHalf(job, piece);
-    const bool last = piece.role == PieceRole::Whole || (other != nullptr && other->isCut() &&
-                                                         other->current().cut->lot == lot.id);
+    const bool last =
+        piece.role == PieceRole::Whole || (other != nullptr && other->isCut() && other->current().cut->lot == lot.id);
     if (last) {
         return {there};
     }

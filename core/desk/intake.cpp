@@ -93,8 +93,8 @@ Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draf
     }
     auto shortSide = shortSideOf(planned->plan, intake->frame, planned->side, cuts.front().shortSide);
     const Lot* packet = packetOfBed(*pieces);
-    std::vector<OwnSet> ownSets = judgeOwnSets(*intake, draft, planned->plan,
-                                               packet != nullptr ? std::optional(packet->length) : std::nullopt);
+    std::vector<OwnSet> ownSets =
+        judgeOwnSets(*intake, draft, planned->plan, packet != nullptr ? std::optional(packet->length) : std::nullopt);
     return IntakePreview{.plan = std::move(planned->plan),
                          .pieces = *std::move(pieces),
                          .ownSets = std::move(ownSets),

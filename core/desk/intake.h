@@ -18,8 +18,8 @@ namespace rw::desk {
 struct WantedString {
     StringArticleId article;
     PieceSource source = PieceSource::ShopLot;
-    std::optional<LotId> lot;                       ///< pinned by somebody; nothing: the shop proposes one. A packet stands for
-                                                    ///< those like it: one that is promised gives way to the next
+    std::optional<LotId> lot; ///< pinned by somebody; nothing: the shop proposes one. A packet stands for
+                              ///< those like it: one that is promised gives way to the next
     std::optional<Length> setLength = std::nullopt; ///< of a customer's own set, > 0, where somebody said it
 };
 

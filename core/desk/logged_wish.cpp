@@ -13,8 +13,7 @@ bool isAsWished(const JobPiece& piece, const IntakeDraft& draft, const StandsFor
         return false;
     }
     const WantedString& wanted = piece.role == PieceRole::Crosses ? draft.crosses.value_or(draft.mains) : draft.mains;
-    const bool sameLot =
-        wanted.lot ? piece.pinned && piece.lot && standsFor(*wanted.lot, *piece.lot) : !piece.pinned;
+    const bool sameLot = wanted.lot ? piece.pinned && piece.lot && standsFor(*wanted.lot, *piece.lot) : !piece.pinned;
     return piece.article == wanted.article && piece.source == wanted.source && sameLot;
 }
 

@@ -100,7 +100,7 @@ Result<Lot> correctLot(Transaction& ledger, const CorrectLot& command) {
     if (const auto length = checkLength("measured", command.measured, kNothing); !length) {
         return tl::unexpected(length.error());
     }
-    auto why = maybeWordsOf("why", command.why, kLongestNote);
+    auto why = maybeWordsOf("reason", command.why, kLongestNote);
     if (!why) {
         return tl::unexpected(why.error());
     }
@@ -118,7 +118,7 @@ Result<Lot> takeOffShelf(Transaction& ledger, const TakeOffShelf& command) {
     if (!lot) {
         return lot;
     }
-    auto why = wordsOf("why", command.why, kLongestNote);
+    auto why = wordsOf("reason", command.why, kLongestNote);
     if (!why) {
         return tl::unexpected(why.error());
     }

@@ -18,7 +18,7 @@ struct CorrectLot {
 };
 /// Books the difference as a movement "measured"; zero is a correction too: it says that the book was right. A lot with
 /// nothing left is closed; planned cuts that it cannot hold any more are planned elsewhere. LotClosed, OutOfRange,
-/// TooLong {why}.
+/// TooLong {reason}.
 [[nodiscard]] Result<Lot> correctLot(Transaction& ledger, const CorrectLot& command);
 
 /// Where a lot went that is not on the shelf any more: into the bin, or back to its owner or supplier.
@@ -30,7 +30,7 @@ struct TakeOffShelf {
     By by;
 };
 /// Books off all that is left and closes the lot; cuts that are planned on it are planned elsewhere, but for those that
-/// somebody pinned there. LotClosed; Missing, TooLong {why}. Said twice it is said once.
+/// somebody pinned there. LotClosed; Missing, TooLong {reason}. Said twice it is said once.
 [[nodiscard]] Result<Lot> takeOffShelf(Transaction& ledger, const TakeOffShelf& command);
 
 /// Movements that were booked together by mistake: those of one delivery, a correction, something thrown away.

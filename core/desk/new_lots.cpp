@@ -71,8 +71,8 @@ Result<std::string> checkBatch(std::string_view typed) { return maybeWordsOf("ba
 
 LotId addLot(Transaction& ledger, const Lot& lot, const By& by) {
     const LotId id = ledger.lots().add(lot);
-    ledger.lots().move({std::nullopt, id, MovementReason::Received, lot.nominal, std::nullopt, std::nullopt,
-                        std::nullopt, by});
+    ledger.lots().move(
+        {std::nullopt, id, MovementReason::Received, lot.nominal, std::nullopt, std::nullopt, std::nullopt, by});
     return id;
 }
 

@@ -10,8 +10,8 @@
 // the whole of it is one piece. Planned so, the cuts add up to the packet, and nobody else's job is planned on it.
 namespace rw::desk {
 
-/// Whether a packet of that length does the bed, if only just: not when it is more likely than one in four that it comes
-/// short.
+/// Whether a packet of that length does the bed, if only just: not when it is more likely than one in four that it
+/// comes short.
 [[nodiscard]] bool doesTheBed(const length::CutPlan& plan, Length packet);
 
 /// The cuts as the packet gives them. Precondition: it does the bed.

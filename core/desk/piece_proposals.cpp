@@ -85,7 +85,7 @@ private:
     /// Whether the cuts, one after the other, all find a lot that is no full packet.
     [[nodiscard]] bool reelsServe(std::vector<Lot> lots, const WantedString& wanted,
                                   const std::vector<ProposedCut>& cuts) const {
-        std::erase_if(lots, &Lot::isFullPacket);
+        std::erase_if(lots, [](const Lot& lot) { return lot.isFullPacket(); });
         std::vector<PlannedCut> planned = m_planned;
         return std::ranges::all_of(cuts, [&](const ProposedCut& cut) {
             const auto lot = proposeLot(lots, planned, cut.cut, ownerOf(wanted));

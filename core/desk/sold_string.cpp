@@ -29,8 +29,8 @@ Result<PriceList> todaysList(Transaction& ledger, Instant now) {
 
 /// What the list says of one string: its beds and its packet.
 bool isPriceOf(const PriceLine& line, StringArticleId article) {
-    return line.article == article && (line.kind == ChargeKind::FullBed || line.kind == ChargeKind::HalfBed ||
-                                       line.kind == ChargeKind::Packet);
+    return line.article == article &&
+           (line.kind == ChargeKind::FullBed || line.kind == ChargeKind::HalfBed || line.kind == ChargeKind::Packet);
 }
 
 Money halfOf(const SoldString& wanted) { return wanted.halfBed.value_or(wanted.fullBed->timesRatioHalfAway(1, 2)); }

@@ -60,6 +60,8 @@ struct LotLife {
     StringArticle article;
     std::vector<Movement> movements;
     std::vector<std::int64_t> jobNumbers; ///< of each movement, 0 where no job stands behind it
+    std::optional<Delivery> delivery{};   ///< with which it came, where that was kept
+    std::string owner{};                  ///< the customer's name; "": the shop's
 };
 [[nodiscard]] Result<LotLife> lotLife(Transaction& ledger, LotId lot);
 

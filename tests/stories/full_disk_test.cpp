@@ -4,12 +4,14 @@
 #include "tests/stories/story.h"
 
 #include "core/base/world_error.h"
+#include "core/desk/stockroom.h"
 
 #include <gtest/gtest.h>
 #include <sqlite3.h>
 
 #include <array>
 #include <cstdint>
+#include <functional>
 #include <string>
 #include <string_view>
 
@@ -19,7 +21,9 @@ using namespace rw::stories;
 namespace {
 
 constexpr int kTimes = 8;
-constexpr std::array<std::string_view, 4> kStruck = {"job_piece", "attempt", "charge", "job_event"};
+using Tables = std::array<std::string_view, 4>;
+constexpr Tables kStruck = {"job_piece", "attempt", "charge", "job_event"};
+constexpr Tables kStruckInStockroom = {"movement", "lot", "delivery", "movement_words"};
 
 /// How many pages the file may still grow by.
 int pagesLeft = 0;
@@ -53,14 +57,14 @@ protected:
     }
 
     /// Each time it is another place of a command that finds no room.
-    void takeTheRoomAway(int time) {
+    void takeTheRoomAway(int time, const Tables& struck = kStruck) {
         closeLedger();
         if (onSqlite()) {
             pagesLeft = time;
             sqlite3_auto_extension(reinterpret_cast<void (*)()>(fewPagesLeft));
         } else {
             // The server's own word for it: class 53, disk_full. It strikes in the middle of a transaction.
-            m_struck = kStruck[static_cast<std::size_t>(time) % kStruck.size()];
+            m_struck = struck[static_cast<std::size_t>(time) % struck.size()];
             place().connect()->execute("CREATE FUNCTION no_room() RETURNS trigger LANGUAGE plpgsql AS "
                                        "'BEGIN RAISE EXCEPTION ''no room'' USING ERRCODE = ''53100''; END'");
             place().connect()->execute("CREATE TRIGGER no_room AFTER INSERT ON " + m_struck +
@@ -121,6 +125,91 @@ TEST_P(FullDisk, LeavesNothingHalfDone) {
     }
 }
 
+/// The stockroom's commands one after the other, each leaving more to write for the next.
+class FullShelf : public FullDisk {
+protected:
+    using Command = std::function<void()>;
+
+    [[nodiscard]] Command next() {
+        const int number = m_commands++;
+        switch (number % 4) {
+        case 0:
+            return [this, number] { deliver("delivery-" + std::to_string(number)); };
+        case 1:
+            return [this] { correct(); };
+        case 2:
+            return [this] { throwAway(); };
+        default:
+            return [this] { takeBack(); };
+        }
+    }
+
+    /// Gives commands until there is no room, and gives back the one that met it.
+    [[nodiscard]] std::optional<Command> workUntilFull() {
+        for (int tries = 0; tries < 500; ++tries) {
+            const Command command = next();
+            const std::string before = everything();
+            try {
+                command();
+            } catch (const LedgerFull&) {
+                EXPECT_EQ(everything(), before);
+                return command;
+            }
+        }
+        return std::nullopt;
+    }
+
+private:
+    [[nodiscard]] By by() const {
+        return shop().stockroom(at(std::chrono::year(2026) / 3 / 12, std::chrono::hours(12)));
+    }
+
+    void deliver(const std::string& key) {
+        const desk::ReceiveDelivery box{.requestKey = key,
+                                        .supplier = "Northgate String Company",
+                                        .lines = {{.article = shop().kestrelline,
+                                                   .count = 12,
+                                                   .kind = LotKind::Packet,
+                                                   .nominal = mm(12'000),
+                                                   .priceEach = pounds(900)}},
+                                        .shipping = pounds(500),
+                                        .by = by()};
+        m_last = *write(ledger(), [&](desk::Transaction& open) { return desk::receiveDelivery(open, box); }).back().id;
+    }
+    void correct() {
+        const desk::CorrectLot tape{m_last, mm(11'900), by(), std::string(200, 'w')};
+        write(ledger(), [&](desk::Transaction& open) { return desk::correctLot(open, tape); });
+    }
+    void throwAway() {
+        const desk::TakeOffShelf bin{m_last, desk::LotLeaves::ThrownAway, std::string(200, 'w'), by()};
+        write(ledger(), [&](desk::Transaction& open) { return desk::takeOffShelf(open, bin); });
+    }
+    void takeBack() {
+        write(ledger(), [&](desk::Transaction& open) {
+            return desk::takeBack(open, {{{m_last, *open.lots().movements(m_last).back().id}}, by()});
+        });
+    }
+
+    LotId m_last = LotId::of(0);
+    int m_commands = 0;
+};
+
+TEST_P(FullShelf, LeavesNothingHalfDone) {
+    for (int time = 0; time < kTimes; ++time) {
+        SCOPED_TRACE(time);
+        takeTheRoomAway(time, kStruckInStockroom);
+        const auto struck = workUntilFull();
+        ASSERT_TRUE(struck) << "the ledger never was full";
+        EXPECT_TRUE(
+            read(ledger(), [](desk::Transaction& open) { return Result<Lot>(lotTagged(open, "K-1")); }).isOpen());
+        giveItBack();
+        EXPECT_EQ(findingsOf(ledger()), "");
+        (*struck)();
+        EXPECT_EQ(findingsOf(ledger()), "");
+    }
+}
+
 ON_BOTH_ENGINES(FullDisk);
+ON_BOTH_ENGINES(FullShelf);
 
 } // namespace

@@ -74,7 +74,8 @@ QString ownSetText(const desk::OwnSet& set, const QLocale& locale) {
     const QString length = lengthText(set.length, locale);
     const QString need = aboutLengthText(static_cast<double>(set.need.millimetres()), locale);
     const QString otherwise = set.better ? QStringLiteral("; ") + wayText(*set.better, locale) : QString();
-    const QString its = set.shops ? IntakeWords::tr("the packet's %1").arg(length) : IntakeWords::tr("the set's %1").arg(length);
+    const QString its =
+        set.shops ? IntakeWords::tr("the packet's %1").arg(length) : IntakeWords::tr("the set's %1").arg(length);
     switch (set.verdict) {
     case length::PacketVerdict::Enough:
         return IntakeWords::tr("%1 are enough, about %2 are needed").arg(its, need);
