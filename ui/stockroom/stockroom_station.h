@@ -57,8 +57,8 @@ public:
     void openKeep();
     void openLife();
     void openNewString();
-    void openString(); ///< what the string under the keyboard is and costs, once the ledger has told it
-    void backToShelf();      ///< back to the shelf
+    void openString();  ///< what the string under the keyboard is and costs, once the ledger has told it
+    void backToShelf(); ///< back to the shelf
 
 private:
     void open(QWidget* what);
