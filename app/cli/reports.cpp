@@ -6,6 +6,7 @@
 #include "ui/text/format.h"
 #include "ui/text/plan_words.h"
 #include "ui/text/stock_words.h"
+#include "ui/text/stockroom_words.h"
 #include "ui/text/words.h"
 
 #include <algorithm>
@@ -107,6 +108,11 @@ QStringList stockLines(const desk::ShelfString& string, const Reader& reader) {
         const QString promised = shelf.promised.isPositive()
                                      ? ui::heldText(shelf.promised, locale) + QStringLiteral(" promised")
                                      : QString();
+        if (shelf.packets > 0) {
+            table.add({words(shelf.lot.tag), ui::heldThereText(shelf, locale), lotState(shelf.lot),
+                       ui::heldText(shelf.held(), locale), promised, ui::jobsText(shelf.whole.jobs)});
+            continue;
+        }
         table.add({words(shelf.lot.tag), ui::lotKindWord(shelf.lot.kind), lotState(shelf.lot),
                    ui::heldText(shelf.lot.length, locale), promised, ui::wholeJobsText(shelf.whole, locale)});
     }

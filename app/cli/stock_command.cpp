@@ -3,6 +3,8 @@
 #include "app/cli/reports.h"
 #include "core/exchange/json_text.h"
 
+#include <algorithm>
+
 namespace rw::cli {
 
 namespace {
@@ -15,6 +17,8 @@ void writeLot(exchange::JsonText& json, const desk::ShelfLot& shelf) {
         .text(lot.kind == LotKind::Reel     ? "reel"
               : lot.kind == LotKind::Packet ? "packet"
                                             : "remnant")
+        .key("count")
+        .whole(std::max(1, shelf.packets))
         .key("nominalMm")
         .whole(lot.nominal.millimetres())
         .key("leftMm")

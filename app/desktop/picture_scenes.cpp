@@ -13,14 +13,21 @@
 #include "ui/counter/to_be_strung_sheet.h"
 #include "ui/presenter/bench_presenter.h"
 #include "ui/presenter/person_presenter.h"
+#include "ui/presenter/stockroom_presenter.h"
 #include "ui/shell/first_day_sheet.h"
 #include "ui/shell/guide_window.h"
 #include "ui/shell/history_sheet.h"
 #include "ui/shell/main_window.h"
+#include "ui/stockroom/delivery_sheet.h"
+#include "ui/stockroom/keep_strip.h"
+#include "ui/stockroom/shelf_view.h"
 #include "ui/stockroom/stockroom_station.h"
+#include "ui/widgets/count_edit.h"
 #include "ui/widgets/discount_edit.h"
 #include "ui/widgets/finder.h"
+#include "ui/widgets/length_edit.h"
 #include "ui/widgets/moment_edit.h"
+#include "ui/widgets/money_edit.h"
 #include "ui/widgets/tension_edit.h"
 
 #include <QApplication>
@@ -99,6 +106,47 @@ QWidget* toBench(ui::MainWindow& window, int steps) {
         window.bench()->next();
     }
     return &window;
+}
+
+/// A parcel as it is being entered: two reels, another, and a box of packets.
+void fillDelivery(ui::MainWindow& window) {
+    window.goTo(QStringLiteral("stockroom"));
+    auto* stockroom = window.stockroom();
+    stockroom->openReceive();
+    auto* sheet = stockroom->deliverySheet();
+    const auto fill = [&](std::size_t line, int string, const char* count, LotKind kind, const char* length,
+                          const char* price) {
+        auto& row = sheet->row(line);
+        row.strings()->setCurrentIndex(string);
+        type(row.count(), QString::fromLatin1(count));
+        row.kinds()->setCurrentIndex(kind == LotKind::Packet ? 1 : 0);
+        type(row.length(), QString::fromLatin1(length));
+        type(row.price(), QString::fromLatin1(price));
+    };
+    fill(0, 1, "2", LotKind::Reel, "200 m", "110");
+    fill(1, 2, "1", LotKind::Reel, "200 m", "140");
+    fill(2, 1, "12", LotKind::Packet, "12 m", "9");
+    type(sheet->supplier(), QStringLiteral("Northgate String Company"));
+    type(sheet->shipping(), QStringLiteral("15"));
+}
+
+void receiveBox(ui::MainWindow& window) {
+    fillDelivery(window);
+    press(window.stockroom()->deliverySheet()->shipping(), Qt::Key_Tab);
+    window.stockroom()->presenter().receive(*window.stockroom()->deliverySheet()->parcel());
+}
+
+void keepPetrasReel(ui::MainWindow& window) {
+    window.goTo(QStringLiteral("stockroom"));
+    window.stockroom()->openKeep();
+    auto* strip = window.stockroom()->keepStrip();
+    type(strip->finder()->line(), QStringLiteral("417"));
+    press(strip->finder()->line(), Qt::Key_Return);
+    strip->strings()->setCurrentIndex(1);
+    type(strip->length(), QStringLiteral("100"));
+    if (const auto receipt = strip->receipt()) {
+        window.stockroom()->presenter().receive(*receipt);
+    }
 }
 
 std::vector<Scene> counterScenes() {
@@ -243,6 +291,50 @@ std::vector<Scene> otherScenes() {
          [](ui::MainWindow& window) -> QWidget* {
              window.goTo(QStringLiteral("stockroom"));
              window.stockroom()->openReceive();
+             return &window;
+         }},
+        {QStringLiteral("stockroom-delivery"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             fillDelivery(window);
+             return &window;
+         }},
+        {QStringLiteral("stockroom-delivered"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             receiveBox(window);
+             return &window;
+         }},
+        {QStringLiteral("stockroom-throwing-away"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("stockroom"));
+             window.stockroom()->openTakeOff();
+             return &window;
+         }},
+        {QStringLiteral("stockroom-keeping"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("stockroom"));
+             window.stockroom()->openKeep();
+             return &window;
+         }},
+        {QStringLiteral("stockroom-kept"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             keepPetrasReel(window);
+             return &window;
+         }},
+        {QStringLiteral("stockroom-life"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("stockroom"));
+             press(window.stockroom()->shelf(), Qt::Key_Right);
+             window.stockroom()->openLife();
+             return &window;
+         }},
+        {QStringLiteral("counter-packet"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             receiveBox(window);
+             window.goTo(QStringLiteral("counter"));
+             petraAsLastTime(window);
+             auto* mains = window.counter()->intake()->mains();
+             mains->strings()->setCurrentIndex(1); // K
+             mains->sources()->setCurrentIndex(mains->sources()->count() - 2);
              return &window;
          }},
         {QStringLiteral("stockroom-correcting"), true,

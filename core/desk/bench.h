@@ -119,8 +119,9 @@ struct CutDone {
 };
 /// Charges the cut to its lot, once per attempt. Refusals: WrongState, StaleAttempt, NoLot, WrongLot, LotClosed,
 /// MeasureFirst (longer than the book says), NotEnoughString (longer than was measured), OutOfRange (a length that is
-/// none), AlreadyCut (this attempt, with another length or lot). A lot left empty is closed. Planned cuts of other jobs
-/// that the lot cannot hold any more are planned elsewhere unless somebody pinned them.
+/// none), AlreadyCut (this attempt, with another length or lot). A lot left empty is closed. The
+/// last piece that a job cuts off a packet takes all that is left of it, and the first leaves the rest to the other.
+/// Planned cuts of other jobs that the lot cannot hold any more are planned elsewhere unless somebody pinned them.
 [[nodiscard]] Result<CutDone> confirmCut(Transaction& ledger, const ConfirmCut& command);
 
 struct LoseLength {

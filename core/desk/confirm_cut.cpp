@@ -3,6 +3,8 @@
 #include "core/desk/lookups.h"
 #include "core/desk/replan.h"
 
+#include <algorithm>
+
 namespace rw::desk {
 
 namespace {
@@ -21,14 +23,16 @@ Result<void> checkAttempt(const Job& job, const JobPiece& piece, int attempt) {
 /// as it is, whatever was typed.
 Result<CutDone> cutBefore(Transaction& ledger, const Job& job, const JobPiece& piece, const ConfirmCut& command) {
     const DoneCut& cut = *piece.current().cut;
-    if ((command.lot && command.lot != cut.lot) || (cut.lot && cut.length != command.length)) {
+    const auto lot = cut.lot ? ledger.lots().get(*cut.lot) : std::nullopt;
+    const bool usedUp = lot && lot->kind == LotKind::Packet && cut.allThereWas && cut.length >= command.length;
+    if ((command.lot && command.lot != cut.lot) || (cut.lot && cut.length != command.length && !usedUp)) {
         return refuse(Code::AlreadyCut, {{"job", job.number},
                                          {"piece", std::string(pieceRoleText(piece.role))},
                                          {"attempt", std::int64_t{command.attempt}},
                                          {"lengthMm", cut.length.millimetres()},
                                          {"lot", cut.lotTag}});
     }
-    return CutDone{job, true, cut.lot ? ledger.lots().get(*cut.lot) : std::nullopt, std::nullopt};
+    return CutDone{job, true, lot, std::nullopt};
 }
 
 /// The lot that is really cut from, if it is one that may be.
@@ -78,7 +82,35 @@ Result<CutDone> cutOwnSet(Transaction& ledger, AttemptId attempt, const ConfirmC
     });
 }
 
-Result<CutDone> cutFrom(Transaction& ledger, const Lot& lot, AttemptId attempt, const ConfirmCut& command) {
+/// The other piece of the job's bed, when both are to be one string from one place.
+const JobPiece* otherHalf(const Job& job, const JobPiece& piece) {
+    const auto other = std::ranges::find_if(job.pieces, [&](const JobPiece& half) {
+        return half.role != piece.role && half.article == piece.article && half.source == piece.source;
+    });
+    return other == job.pieces.end() ? nullptr : &*other;
+}
+
+/// What a cut off a packet means for what is left of it.
+struct PacketCut {
+    Length cut;
+    const JobPiece* rest = nullptr; ///< the other half, which gets what is left
+};
+PacketCut packetCut(const Job& job, const JobPiece& piece, const Lot& lot, const ConfirmCut& command) {
+    const Length there = command.measuredLeft.value_or(lot.length);
+    const JobPiece* other = otherHalf(job, piece);
+    const bool last =
+        piece.role == PieceRole::Whole || (other != nullptr && other->isCut() && other->current().cut->lot == lot.id);
+    if (last) {
+        return {there};
+    }
+    const Length left = there - command.length;
+    const bool together =
+        other != nullptr && !other->isCut() && (other->lot == lot.id || (!other->pinned && other->lot == piece.lot));
+    return {command.length, together && left.isPositive() && left >= other->expected ? other : nullptr};
+}
+
+Result<CutDone> cutFrom(Transaction& ledger, const Lot& lot, AttemptId attempt, const ConfirmCut& command,
+                        const JobPiece* rest) {
     std::optional<Length> corrected;
     if (command.measuredLeft) {
         corrected = *command.measuredLeft - lot.length;
@@ -90,6 +122,10 @@ Result<CutDone> cutFrom(Transaction& ledger, const Lot& lot, AttemptId attempt, 
     record(ledger, command, attempt);
     if (command.measuredLeft.value_or(lot.length) == command.length) {
         ledger.lots().close(*lot.id, command.by.at);
+    }
+    if (rest != nullptr) {
+        const Length left = command.measuredLeft.value_or(lot.length) - command.length;
+        ledger.jobs().plan(*rest->id, *lot.id, left, rest->pinned);
     }
     replanLot(ledger, *lot.id);
     return jobOf(ledger, command.job).map([&](Job job) {
@@ -134,7 +170,13 @@ Result<CutDone> confirmCut(Transaction& ledger, const ConfirmCut& command) {
     if (const auto enough = checkEnough(*lot, command); !enough) {
         return tl::unexpected(enough.error());
     }
-    return cutFrom(ledger, *lot, *piece->current().id, command);
+    if (lot->kind != LotKind::Packet) {
+        return cutFrom(ledger, *lot, *piece->current().id, command, nullptr);
+    }
+    const PacketCut packet = packetCut(*job, *piece, *lot, command);
+    ConfirmCut really = command;
+    really.length = packet.cut;
+    return cutFrom(ledger, *lot, *piece->current().id, really, packet.rest);
 }
 
 } // namespace rw::desk

@@ -7,6 +7,8 @@
 #include "core/desk/piece_proposals.h"
 #include "core/desk/promise_for.h"
 
+#include <algorithm>
+
 namespace rw::desk {
 
 namespace {
@@ -31,6 +33,16 @@ Refusal withStringsName(const Refusal& refusal, const Intake& intake) {
     return Refusal(refusal.code(), std::move(arguments));
 }
 
+/// The shop's packet that the whole bed comes from, if it does.
+const Lot* packetOfBed(const std::vector<PieceProposal>& pieces) {
+    const auto& lot = pieces.front().lot;
+    const bool all = std::ranges::all_of(pieces, [&](const PieceProposal& piece) {
+        return piece.source == PieceSource::ShopLot && piece.lot && piece.lot->kind == LotKind::Packet &&
+               piece.lot->id == lot->id;
+    });
+    return all ? &*lot : nullptr;
+}
+
 Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDraft& draft, Method method,
                        const std::vector<PieceProposal>& pieces, Instant now) {
     const auto list = ledger.priceLists().validOn(localDate(intake.settings.workshop.hours, now));
@@ -51,12 +63,15 @@ Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDr
                          .extras = draft.extras,
                          .rush = draft.rush,
                          .discount = std::move(discount)};
+    // A packet that has no price of its own costs what the bed costs; half a bed from one costs half a bed.
+    const auto& first = pieces.front().article.id;
+    const bool packet = packetOfBed(pieces) != nullptr &&
+                        list->find(ChargeKind::Packet, request.sport, request.method, first) != nullptr;
     for (const PieceProposal& piece : pieces) {
-        const bool shops = piece.source == PieceSource::ShopLot;
         request.pieces.push_back({.role = piece.role,
                                   .article = *piece.article.id,
-                                  .customersOwn = !shops,
-                                  .packet = shops && piece.lot && piece.lot->kind == LotKind::Packet});
+                                  .customersOwn = piece.source != PieceSource::ShopLot,
+                                  .packet = packet});
     }
     auto quoted = quote(*list, request);
     return quoted ? quoted : tl::unexpected(withStringsName(quoted.error(), intake));
@@ -82,7 +97,9 @@ Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draf
         return tl::unexpected(price.error());
     }
     auto shortSide = shortSideOf(planned->plan, intake->frame, planned->side, cuts.front().shortSide);
-    std::vector<OwnSet> ownSets = judgeOwnSets(*intake, draft, planned->plan);
+    const Lot* packet = packetOfBed(*pieces);
+    std::vector<OwnSet> ownSets =
+        judgeOwnSets(*intake, draft, planned->plan, packet != nullptr ? std::optional(packet->length) : std::nullopt);
     const Instant promise = promiseFor(ledger, intake->settings, now, draft.rush);
     return IntakePreview{.plan = std::move(planned->plan),
                          .pieces = *std::move(pieces),

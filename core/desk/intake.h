@@ -19,7 +19,8 @@ namespace rw::desk {
 struct WantedString {
     StringArticleId article;
     PieceSource source = PieceSource::ShopLot;
-    std::optional<LotId> lot;                       ///< pinned by somebody; nothing: the shop proposes one
+    std::optional<LotId> lot; ///< pinned by somebody; nothing: the shop proposes one. A packet stands for
+                              ///< those like it: one that is promised gives way to the next
     std::optional<Length> setLength = std::nullopt; ///< of a customer's own set, > 0, where somebody said it
 };
 
@@ -43,7 +44,8 @@ struct IntakeDraft {
 };
 
 /// Where a proposed cut comes from.
-enum class CutFrom { LastTime, UsualCut, Geometry };
+/// Packet: what a packet that is used up gives this piece.
+enum class CutFrom { LastTime, UsualCut, Geometry, Packet };
 
 struct PieceProposal {
     PieceRole role;
@@ -81,7 +83,8 @@ struct ShortSideProposal {
 /// instead of a knot, or the mains alone from the set and the crosses of other string.
 enum class SetAdvice { OnePiece, StartingClamp, OtherCrosses };
 
-/// Whether a customer's own set does what it is meant for, told before the old strings come out.
+/// Whether a customer's own set, or a packet of the shop's, does what it is meant for, told before the old strings come
+/// out.
 struct OwnSet {
     struct Way {
         SetAdvice advice;
@@ -93,12 +96,13 @@ struct OwnSet {
     Length need; ///< what is meant to come from it should need together
     length::PacketVerdict verdict;
     std::optional<Way> better;
+    bool shops = false; ///< a packet off the shelf
 };
 
 struct IntakePreview {
     length::CutPlan plan;
     std::vector<PieceProposal> pieces;
-    std::vector<OwnSet> ownSets; ///< those whose length is known
+    std::vector<OwnSet> ownSets; ///< those whose length is known, and the packet that the whole bed comes from
     std::optional<ShortSideProposal> shortSide;
     Quote quote;
     Instant promise;

@@ -49,7 +49,13 @@ Result<Job> loggedBefore(Transaction& ledger, JobId id, const LogJob& command, c
     if (!job || !frame) {
         return job ? tl::unexpected(frame.error()) : job;
     }
-    const bool sameWords = isLoggedWish(*job, command, words.note, *frame) &&
+    const auto standsFor = [&](LotId wanted, LotId planned) {
+        const auto one = ledger.lots().get(wanted);
+        const auto other = ledger.lots().get(planned);
+        return wanted == planned || (one && other && one->kind == LotKind::Packet && other->kind == LotKind::Packet &&
+                                     one->article == other->article && one->nominal == other->nominal);
+    };
+    const bool sameWords = isLoggedWish(*job, command, words.note, *frame, standsFor) &&
                            ledger.jobs().inspection(id) == words.inspection &&
                            isLoggedYes(ledger.jobs().consents(id), job->logged, command, *frame);
     if (!sameWords) {

@@ -10,12 +10,14 @@ namespace rw::desk {
 namespace {
 constexpr int kHundredPercent = 10'000; // hundredths of a percent
 
-bool isAsWished(const JobPiece& piece, const IntakeDraft& draft) {
+using StandsFor = std::function<bool(LotId, LotId)>;
+
+bool isAsWished(const JobPiece& piece, const IntakeDraft& draft, const StandsFor& standsFor) {
     if (piece.role == PieceRole::Whole && !isOneString(draft.mains, draft.crosses.value_or(draft.mains))) {
         return false;
     }
     const WantedString& wanted = piece.role == PieceRole::Crosses ? draft.crosses.value_or(draft.mains) : draft.mains;
-    const bool sameLot = wanted.lot ? piece.pinned && piece.lot == wanted.lot : !piece.pinned;
+    const bool sameLot = wanted.lot ? piece.pinned && piece.lot && standsFor(*wanted.lot, *piece.lot) : !piece.pinned;
     const bool ownSet = wanted.source == PieceSource::CustomersSet;
     return piece.article == wanted.article && piece.source == wanted.source && sameLot &&
            piece.setLength == (ownSet ? wanted.setLength : std::nullopt);
@@ -65,11 +67,13 @@ bool isNoteAsWished(const Job& job, const std::string& note) {
 }
 } // namespace
 
-bool isLoggedWish(const Job& job, const LogJob& command, const std::string& note, const FrameModel& frame) {
+bool isLoggedWish(const Job& job, const LogJob& command, const std::string& note, const FrameModel& frame,
+                  const StandsFor& standsFor) {
     const IntakeDraft& draft = command.draft;
     const bool anyRoute = !draft.route || draft.route->empty();
     return job.customer == command.customer && job.racket == command.racket && job.asked == draft.tensions &&
-           std::ranges::all_of(job.pieces, [&](const JobPiece& piece) { return isAsWished(piece, draft); }) &&
+           std::ranges::all_of(job.pieces,
+                               [&](const JobPiece& piece) { return isAsWished(piece, draft, standsFor); }) &&
            (!draft.method || job.method == *draft.method) && (anyRoute || job.route == *draft.route) &&
            isSideAsWished(job, draft, frame) && areExtrasAsWished(job, draft) && isDiscountAsWished(job, draft) &&
            job.mustBy == draft.mustBy && isNoteAsWished(job, note) &&

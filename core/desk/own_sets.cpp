@@ -13,12 +13,6 @@ using length::PacketVerdict;
 
 Need needOf(const length::PiecePlan& piece) { return Need::withSpread(piece.needMm, piece.needSdLog); }
 
-std::vector<Need> needsOf(const length::CutPlan& plan) {
-    std::vector<Need> needs;
-    std::ranges::transform(plan.pieces, std::back_inserter(needs), needOf);
-    return needs;
-}
-
 Length together(const std::vector<Need>& needs) {
     double sum = 0;
     for (const Need& need : needs) {
@@ -75,15 +69,23 @@ private:
 };
 } // namespace
 
-std::vector<OwnSet> judgeOwnSets(const Intake& intake, const IntakeDraft& draft, const length::CutPlan& plan) {
+std::vector<Need> needsOf(const length::CutPlan& plan) {
+    std::vector<Need> needs;
+    std::ranges::transform(plan.pieces, std::back_inserter(needs), needOf);
+    return needs;
+}
+
+std::vector<OwnSet> judgeOwnSets(const Intake& intake, const IntakeDraft& draft, const length::CutPlan& plan,
+                                 const std::optional<Length>& packet) {
     const auto lengthOf = [](const WantedString& wanted) {
         return wanted.source == PieceSource::CustomersSet ? wanted.setLength : std::nullopt;
     };
     Judge judge(intake, draft);
     std::vector<OwnSet> sets;
     if (intake.oneString()) {
-        if (const auto length = lengthOf(intake.mains)) {
+        if (const auto length = packet ? packet : lengthOf(intake.mains)) {
             OwnSet& set = sets.emplace_back(judge.judged(plan.pieces.front().role, needsOf(plan), *length));
+            set.shops = packet.has_value();
             if (set.verdict != PacketVerdict::Enough) {
                 judge.lookForBetter(plan, set);
             }

@@ -3,6 +3,7 @@
 
 #include "core/desk/holding_of.h"
 #include "core/desk/lookups.h"
+#include "core/desk/packet_share.h"
 
 #include <algorithm>
 
@@ -22,11 +23,14 @@ public:
         , m_planned(ledger.lots().plannedCuts())
         , m_before(m_planned) {}
 
-    Result<std::vector<PieceProposal>> make(const length::CutPlan& plan, const std::vector<ProposedCut>& cuts) {
-        const std::optional<LotId> shared =
-            cuts.size() == 2 && m_intake.oneString()
-                ? proposed(m_intake.mainsArticle, m_intake.mains, cuts[0].cut + cuts[1].cut)
-                : std::nullopt;
+    Result<std::vector<PieceProposal>> make(const length::CutPlan& plan, std::vector<ProposedCut> cuts) {
+        std::optional<LotId> shared;
+        if (const auto packet = packetFor(plan, cuts)) {
+            shared = packet->id;
+            cuts = shareOut(*packet, plan, cuts, m_intake.settings.tapeStep);
+        } else if (cuts.size() == 2 && m_intake.oneString()) {
+            shared = proposed(m_intake.mainsArticle, m_intake.mains, cuts[0].cut + cuts[1].cut);
+        }
         for (std::size_t i = 0; i < cuts.size(); ++i) {
             if (const auto done = add(plan.pieces[i], cuts[i], shared); !done) {
                 return tl::unexpected(done.error());
@@ -45,6 +49,49 @@ private:
             m_lotsOf = article;
         }
         return m_lots;
+    }
+
+    /// The packet that the whole bed comes from: the one somebody chose, or one like it where that is promised; else,
+    /// when no reel serves, the oldest that does.
+    std::optional<Lot> packetFor(const length::CutPlan& plan, const std::vector<ProposedCut>& cuts) {
+        const WantedString& wanted = m_intake.mains;
+        if (!m_intake.oneString() || wanted.source == PieceSource::CustomersSet ||
+            (wanted.source == PieceSource::CustomersLot && !ownerOf(wanted))) {
+            return std::nullopt;
+        }
+        const auto lots = openLots(*m_intake.mainsArticle.id);
+        const auto chosen = std::ranges::find(lots, wanted.lot, &Lot::id);
+        if (wanted.lot && (chosen == lots.end() || !chosen->isFullPacket())) {
+            return std::nullopt;
+        }
+        if (wanted.lot && chosen->owner != ownerOf(wanted)) {
+            return std::nullopt;
+        }
+        if (wanted.lot && isFreePacket(*chosen, m_planned)) {
+            return doesTheBed(plan, chosen->length) ? std::optional(*chosen) : std::nullopt;
+        }
+        if (!wanted.lot && reelsServe(lots, wanted, cuts)) {
+            return std::nullopt;
+        }
+        for (const Lot& lot : lots) {
+            const bool alike = !wanted.lot || lot.nominal == chosen->nominal;
+            if (alike && lot.owner == ownerOf(wanted) && isFreePacket(lot, m_planned) && doesTheBed(plan, lot.length)) {
+                return lot;
+            }
+        }
+        return std::nullopt;
+    }
+
+    /// Whether the cuts, one after the other, all find a lot that is no full packet.
+    [[nodiscard]] bool reelsServe(std::vector<Lot> lots, const WantedString& wanted,
+                                  const std::vector<ProposedCut>& cuts) const {
+        std::erase_if(lots, [](const Lot& lot) { return lot.isFullPacket(); });
+        std::vector<PlannedCut> planned = m_planned;
+        return std::ranges::all_of(cuts, [&](const ProposedCut& cut) {
+            const auto lot = proposeLot(lots, planned, cut.cut, ownerOf(wanted));
+            planned.push_back({JobPieceId::of(0), *m_intake.mainsArticle.id, lot, ownerOf(wanted), cut.cut});
+            return lot.has_value();
+        });
     }
 
     [[nodiscard]] std::optional<CustomerId> ownerOf(const WantedString& wanted) const {
@@ -86,11 +133,18 @@ private:
         if (wanted.source == PieceSource::CustomersSet) {
             return std::optional<Lot>();
         }
-        if (wanted.lot) {
+        if (wanted.lot && !(shared && isOpenPacketWish(*wanted.lot, article))) {
             return pinned(article, wanted);
         }
         const auto id = shared ? shared : proposed(article, wanted, length);
         return id ? m_ledger.lots().get(*id) : std::nullopt;
+    }
+
+    /// Whether somebody chose a packet; it stands for those that are like it.
+    bool isOpenPacketWish(LotId wanted, const StringArticle& article) {
+        const auto& lots = openLots(*article.id);
+        const auto lot = std::ranges::find(lots, std::optional(wanted), &Lot::id);
+        return lot != lots.end() && lot->isFullPacket();
     }
 
     Result<void> add(const length::PiecePlan& piece, const ProposedCut& cut, const std::optional<LotId>& shared) {

@@ -14,6 +14,8 @@ namespace {
 constexpr std::int64_t kLightest = 100; ///< milligrams a metre; a string of 0.6 mm weighs some 400
 constexpr std::int64_t kHeaviest = 10'000;
 constexpr std::int64_t kLongestGaugeName = 10;
+constexpr Length kShortestPacket = Length::fromMillimetres(1'000);
+constexpr Length kLongestPacket = Length::fromMillimetres(50'000); ///< four beds; what holds more is a reel
 
 CivilDate today(Transaction& ledger, Instant now) { return localDate(readSettings(ledger.shop()).workshop.hours, now); }
 
@@ -25,21 +27,30 @@ Result<PriceList> todaysList(Transaction& ledger, Instant now) {
     return *list;
 }
 
-bool isBedOf(const PriceLine& line, StringArticleId article) {
-    return line.article == article && (line.kind == ChargeKind::FullBed || line.kind == ChargeKind::HalfBed);
+/// What the list says of one string: its beds and its packet.
+bool isPriceOf(const PriceLine& line, StringArticleId article) {
+    return line.article == article &&
+           (line.kind == ChargeKind::FullBed || line.kind == ChargeKind::HalfBed || line.kind == ChargeKind::Packet);
 }
+
+Money halfOf(const SoldString& wanted) { return wanted.halfBed.value_or(wanted.fullBed->timesRatioHalfAway(1, 2)); }
 
 /// Puts the string's prices on the list in place of those it has there. Its tax stays what it was, or is what the list
 /// says of other strings.
-void setPrices(PriceList& list, StringArticleId article, const Money& fullBed, const Money& halfBed) {
+void setPrices(PriceList& list, StringArticleId article, const SoldString& wanted) {
     const auto taxOfBeds = [&](auto which) {
         const auto line = std::ranges::find_if(list.lines, which);
         return line == list.lines.end() ? std::nullopt : std::optional(line->taxHundredthsPercent);
     };
-    const auto own = taxOfBeds([&](const PriceLine& line) { return isBedOf(line, article); });
+    const auto own = taxOfBeds([&](const PriceLine& line) { return isPriceOf(line, article); });
     const auto others = taxOfBeds([](const PriceLine& line) { return line.kind == ChargeKind::FullBed; });
-    std::erase_if(list.lines, [&](const PriceLine& line) { return isBedOf(line, article); });
-    for (const auto& [kind, amount] : {std::pair(ChargeKind::FullBed, fullBed), {ChargeKind::HalfBed, halfBed}}) {
+    std::erase_if(list.lines, [&](const PriceLine& line) { return isPriceOf(line, article); });
+    std::vector<std::pair<ChargeKind, Money>> prices = {{ChargeKind::FullBed, *wanted.fullBed},
+                                                        {ChargeKind::HalfBed, halfOf(wanted)}};
+    if (wanted.packet) {
+        prices.emplace_back(ChargeKind::Packet, *wanted.packet);
+    }
+    for (const auto& [kind, amount] : prices) {
         list.lines.push_back({.kind = kind,
                               .sport = std::nullopt,
                               .method = std::nullopt,
@@ -54,7 +65,7 @@ Result<void> checkPrices(const SoldString& wanted, const Currency& currency) {
     if (!wanted.fullBed) {
         return refuse(Code::Missing, {{"what", "price"}, {"kind", "full-bed"}, {"string", wanted.article.name}});
     }
-    for (const auto& amount : {wanted.fullBed, wanted.halfBed}) {
+    for (const auto& amount : {wanted.fullBed, wanted.halfBed, wanted.packet}) {
         if (amount && amount->currency() != currency) {
             return refuse(Code::CurrencyMismatch, {{"left", amount->currency().code()}, {"right", currency.code()}});
         }
@@ -73,13 +84,16 @@ Result<void> outOfRange(std::string_view what, std::string text, std::string_vie
                                      {"highest", std::string(highest)}});
 }
 
-Result<void> checkThickness(const StringArticle& article) {
+Result<void> checkMeasures(const StringArticle& article) {
     if (article.diameterMicrometres < kThinnestString || article.diameterMicrometres > kThickestString) {
         return outOfRange("thickness", decimalText(article.diameterMicrometres, 3), "0.4 mm", "2 mm");
     }
     const auto weight = article.milligramsPerMetre;
     if (weight && (*weight < kLightest || *weight > kHeaviest)) {
         return outOfRange("weight", decimalText(*weight, 3), "0.1 g/m", "10 g/m");
+    }
+    if (article.packet && (*article.packet < kShortestPacket || *article.packet > kLongestPacket)) {
+        return outOfRange("packet", article.packet->text(), "1 m", "50 m");
     }
     return {};
 }
@@ -95,7 +109,7 @@ Result<StringArticle> soundArticle(const StringArticle& wanted) {
             return tl::unexpected(words->error());
         }
     }
-    if (const auto measures = checkThickness(wanted); !measures) {
+    if (const auto measures = checkMeasures(wanted); !measures) {
         return tl::unexpected(measures.error());
     }
     StringArticle article = wanted;
@@ -125,8 +139,6 @@ Result<Sound> soundString(Transaction& ledger, const SoldString& wanted, Instant
     }
     return Sound{*std::move(article), *std::move(prices)};
 }
-
-Money halfOf(const SoldString& wanted) { return wanted.halfBed.value_or(wanted.fullBed->timesRatioHalfAway(1, 2)); }
 } // namespace
 
 Result<SoldString> soldString(Transaction& ledger, StringArticleId id, Instant now) {
@@ -137,8 +149,10 @@ Result<SoldString> soldString(Transaction& ledger, StringArticleId id, Instant n
     SoldString sold{*std::move(article), std::nullopt, std::nullopt};
     if (const auto list = todaysList(ledger, now)) {
         for (const PriceLine& line : list->lines) {
-            if (isBedOf(line, id)) {
-                (line.kind == ChargeKind::FullBed ? sold.fullBed : sold.halfBed) = line.amount;
+            if (isPriceOf(line, id)) {
+                (line.kind == ChargeKind::FullBed   ? sold.fullBed
+                 : line.kind == ChargeKind::HalfBed ? sold.halfBed
+                                                    : sold.packet) = line.amount;
             }
         }
     }
@@ -157,7 +171,7 @@ Result<StringArticle> addString(Transaction& ledger, const SoldString& wanted, I
                       {{"key", "code"}, {"text", article.code}, {"expected", "a code that no other string has"}});
     }
     article.id = ledger.strings().add(article);
-    setPrices(sound->prices, *article.id, *wanted.fullBed, halfOf(wanted));
+    setPrices(sound->prices, *article.id, wanted);
     ledger.priceLists().replaceLines(sound->prices);
     return article;
 }
@@ -178,7 +192,7 @@ Result<StringArticle> changeString(Transaction& ledger, const SoldString& wanted
     }
     ++sound->article.version;
     PriceList& prices = sound->prices;
-    setPrices(prices, *before->id, *wanted.fullBed, halfOf(wanted));
+    setPrices(prices, *before->id, wanted);
     if (prices.validFrom == today(ledger, now)) {
         ledger.priceLists().replaceLines(prices);
     } else { // what was charged before today is read off the older list

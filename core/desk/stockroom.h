@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/delivery.h"
+#include "core/desk/lot_care.h"
 #include "core/desk/port/ledger.h"
 #include "core/stock/shelf.h"
 
@@ -8,24 +10,34 @@
 #include <string>
 #include <vector>
 
-// What is on the shelf, receiving, correcting.
+// What is on the shelf, and a lot's life.
 namespace rw::desk {
 
+/// A lot on the shelf, or a pile of full packets that are alike: one of them stands for all, a free one where there is.
 struct ShelfLot {
     Lot lot;
-    Length promised; ///< planned on this very lot
-    WholeJobs whole; ///< of the string's usual job, in what of it is free
+    Length promised; ///< planned on this very lot, or on the pile together
+    WholeJobs whole; ///< of the string's usual job, in what of it is free; a free packet is one job
+    int packets = 0; ///< how many lie in the pile; 0: this is no packet, or an opened one
+    [[nodiscard]] Length held() const { return packets > 0 ? lot.length * packets : lot.length; }
+    [[nodiscard]] std::int64_t freePackets() const { return packets > 0 ? whole.jobs : 0; }
 };
 
 struct ShelfString {
     StringArticle article;
-    std::vector<ShelfLot> lots; ///< the shop's open ones
+    std::vector<ShelfLot> lots; ///< open ones; full packets alike lie in a pile
     Holding holding;
     Length perJob;              ///< what a whole job usually takes: the mean of its last twenty, else the usual plan
     std::int64_t wholeJobsFree; ///< over the lots, each on its own; negative when more is promised than is there
     bool runningShort;          ///< fewer of them than the shop wants (setting, default 2)
+    std::string owner{};        ///< the customer's name; "": the shop's
 };
+/// The shop's own string, by code.
 [[nodiscard]] Result<std::vector<ShelfString>> shelf(Transaction& ledger);
+
+/// What is kept here for customers, each string of each owner on a board of its own, by owner, then code. Nothing of it
+/// runs short: it is theirs.
+[[nodiscard]] Result<std::vector<ShelfString>> keptForCustomers(Transaction& ledger);
 
 struct ReceiveLot {
     std::string tag; ///< "": the one after the highest of the string's open lots, "K-5"
@@ -43,20 +55,13 @@ struct ReceiveLot {
 /// length outside 1 m to 1000 m), CurrencyMismatch, ImpossibleValue (a tag in use, a price below nothing).
 [[nodiscard]] Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command);
 
-struct CorrectLot {
-    LotId lot;
-    Length measured; ///< what is really there, >= 0
-    By by;
-};
-/// Books the difference as a movement "measured"; zero is a correction too: it says that the book was right. A lot with
-/// nothing left is closed; planned cuts that it cannot hold any more are planned elsewhere. LotClosed, OutOfRange.
-[[nodiscard]] Result<Lot> correctLot(Transaction& ledger, const CorrectLot& command);
-
 struct LotLife {
     Lot lot;
     StringArticle article;
     std::vector<Movement> movements;
     std::vector<std::int64_t> jobNumbers; ///< of each movement, 0 where no job stands behind it
+    std::optional<Delivery> delivery{};   ///< with which it came, where that was kept
+    std::string owner{};                  ///< the customer's name; "": the shop's
 };
 [[nodiscard]] Result<LotLife> lotLife(Transaction& ledger, LotId lot);
 

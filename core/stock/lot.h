@@ -12,6 +12,8 @@
 
 namespace rw {
 
+/// A packet holds one bed: a job that takes its whole bed from one uses it up, mains measured off and the rest for the
+/// crosses, because what is left is too short to keep. Half a bed is measured off; the other half lies there opened.
 enum class LotKind { Reel, Packet, Remnant };
 
 /// String on the shelf: a reel, a packet, a remnant kept for use. Its length is the sum of its movements.
@@ -34,6 +36,9 @@ struct Lot {
 
     [[nodiscard]] Money landedCost() const { return price + shipping; }
     [[nodiscard]] bool isOpen() const { return !closed.has_value(); }
+    /// As it came from the maker. A remnant was cut off something.
+    [[nodiscard]] bool isUntouched() const { return sealed && kind != LotKind::Remnant; }
+    [[nodiscard]] bool isFullPacket() const { return sealed && kind == LotKind::Packet; }
 };
 
 } // namespace rw

@@ -40,6 +40,7 @@ struct Movement {
     std::optional<LostReason> lostReason; ///< for a loss that no attempt stands behind
     std::optional<MovementId> corrects;
     By by;
+    std::string words{}; ///< why, as somebody said it; "" where nobody did; at most 2000 characters
 };
 
 } // namespace rw

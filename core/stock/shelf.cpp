@@ -43,10 +43,17 @@ Length uncommitted(const Lot& lot, const std::vector<PlannedCut>& planned) {
     return lot.length - plannedOn(lot, planned);
 }
 
+bool isFreePacket(const Lot& lot, const std::vector<PlannedCut>& planned) {
+    return lot.isOpen() && lot.isFullPacket() && uncommitted(lot, planned) == lot.length;
+}
+
 std::int64_t wholeJobsFree(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned, Length perJob) {
     std::vector<Length> left;
+    std::int64_t packets = 0;
     for (const Lot& lot : lots) {
-        if (lot.isOpen()) {
+        if (isFreePacket(lot, planned)) {
+            ++packets;
+        } else if (lot.isOpen()) {
             left.push_back(uncommitted(lot, planned));
         }
     }
@@ -56,7 +63,7 @@ std::int64_t wholeJobsFree(const std::vector<Lot>& lots, const std::vector<Plann
             return cut.lot && placed ? sum : sum + cut.length;
         });
     const std::int64_t owed = (nowhere.millimetres() + perJob.millimetres() - 1) / perJob.millimetres();
-    return wholeJobsOver(left, perJob) - owed;
+    return packets + wholeJobsOver(left, perJob) - owed;
 }
 
 bool isRunningShort(std::int64_t jobsFree, std::int64_t fewest) { return jobsFree < fewest; }
@@ -83,7 +90,7 @@ std::optional<LotId> proposeLot(const std::vector<Lot>& lots, const std::vector<
                                 const std::optional<CustomerId>& owner) {
     const Lot* best = nullptr;
     const auto rank = [&](const Lot& lot) {
-        return std::tuple(lot.sealed, uncommitted(lot, planned), lot.received, lot.id);
+        return std::tuple(lot.isFullPacket(), lot.isUntouched(), uncommitted(lot, planned), lot.received, lot.id);
     };
     for (const Lot& lot : lots) {
         const bool fits = uncommitted(lot, planned) - piece >= plannersGap(lot);
@@ -99,7 +106,8 @@ Fit fitOf(const Lot& lot, Length piece, Length plannedThere) {
     if (left.isNegative()) {
         return Fit::DoesNotFit;
     }
-    if (lot.sealed && lot.kind == LotKind::Packet) {
+    const bool usedUp = lot.kind == LotKind::Packet && left == Length::fromMillimetres(0);
+    if (lot.isFullPacket() || usedUp) {
         return Fit::Fits;
     }
     const bool tight = left < kTightBelow || left < bookUncertainty(lot) * 2;

@@ -38,8 +38,12 @@ struct WholeJobs {
 /// What a lot still holds for a new plan: its length without what is planned on it.
 [[nodiscard]] Length uncommitted(const Lot& lot, const std::vector<PlannedCut>& planned);
 
+/// Whether a full packet can still be had: nothing is planned on it.
+[[nodiscard]] bool isFreePacket(const Lot& lot, const std::vector<PlannedCut>& planned);
+
 /// Whole jobs still free in `lots` (of one string and owner, with the cuts `planned` for just those): of each
-/// open lot what is not planned on it, less the jobs' worth of cuts that are planned on none of them.
+/// open lot what is not planned on it, a free packet being one job however long it is, less the jobs' worth of cuts
+/// that are planned on none of them.
 /// Negative when more is promised than is there.
 [[nodiscard]] std::int64_t wholeJobsFree(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
                                          Length perJob); ///< perJob > 0
@@ -60,15 +64,16 @@ constexpr std::int64_t kFewestJobs = 2;
 
 /// Which lot the next piece is proposed from: among the open lots of `owner` where it fits beside what is
 /// planned there with the planner's gap, the one that is left shortest; a sealed one only when no opened one
-/// serves; ties to the older. Nothing when it fits nowhere.
+/// serves, and a full packet, which has a price of its own, only when no reel does; ties to the older. Nothing when it
+/// fits nowhere.
 [[nodiscard]] std::optional<LotId> proposeLot(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
                                               Length piece, const std::optional<CustomerId>& owner);
 
 /// How the book's word on a tight cut is passed on.
 enum class Fit { Fits, FitsIfBookIsRight, DoesNotFit };
 /// By the book as it is, beside what else is planned there. FitsIfBookIsRight when what would be left is
-/// under twice the book's uncertainty or under a quarter metre; a sealed packet is used whole and either fits
-/// or does not.
+/// under twice the book's uncertainty or under a quarter metre; a full packet, or the rest of one, is used up
+/// and either fits or does not.
 [[nodiscard]] Fit fitOf(const Lot& lot, Length piece, Length plannedThere = Length::fromMillimetres(0));
 
 } // namespace rw

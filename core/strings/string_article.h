@@ -4,6 +4,7 @@
 #include "core/base/id.h"
 #include "core/frames/sport.h"
 #include "core/strings/material.h"
+#include "core/units/length.h"
 
 #include <cstdint>
 #include <optional>
@@ -29,6 +30,7 @@ struct StringArticle {
     std::optional<double> stretchPercent; ///< its own measured e55; else the material's
     bool retired = false;                 ///< offered no more; stays in the history
     std::int64_t version = 1;             ///< row version, for changes from two stations
+    std::optional<Length> packet{};       ///< what one packet of it holds; nothing: it comes on reels only
 
     [[nodiscard]] double diameterMm() const { return diameterMicrometres / 1000.0; }
     bool operator==(const StringArticle&) const = default;

@@ -80,6 +80,16 @@ TEST_P(CheckTest, AClosedLotWithSomethingOnIt) {
                 Contains("a closed lot is empty: lot K-1: closed with 42600 mm on it"));
 }
 
+TEST_P(CheckTest, AShippingThatIsNotOnTheLots) {
+    EXPECT_THAT(findingsAfter({"INSERT INTO delivery (request_key, shipping_minor, currency, at, staff_id, station) "
+                               "VALUES ('a parcel', 900, 'GBP', 10, 1, 'stockroom')",
+                               "UPDATE lot SET delivery_id = 1, shipping_minor = 450 WHERE id IN (1, 2)"}),
+                IsEmpty());
+    EXPECT_THAT(findingsAfter({"UPDATE lot SET shipping_minor = 400 WHERE id = 2"}),
+                ElementsAre("the lots of a delivery share its shipping: delivery 1: 900 for its shipping, 850 on its "
+                            "lots"));
+}
+
 TEST_P(CheckTest, SomebodyElsesString) {
     EXPECT_THAT(findingsAfter({"UPDATE lot SET owner_customer_id = 2 WHERE id = 1"}),
                 ElementsAre("nobody's job is cut off another customer's string: job 2120, mains: cut off lot K-1, "

@@ -106,6 +106,19 @@ TEST_P(MigrationTest, FourStations) {
     EXPECT_EQ(value("SELECT count(*) FROM handover WHERE job_id = 2"), "2");
 }
 
+// In: a shop that has cut, strung and handed over. Out: the same strings, which come on reels only until somebody says
+// what a packet of them holds.
+TEST_P(MigrationTest, Packets) {
+    migrateTo(3);
+    stockSmallShop(connection());
+    migrateTo(4);
+    EXPECT_EQ(schemaVersion(connection()), 4);
+    EXPECT_EQ(value("SELECT count(*) FROM string_article WHERE packet_mm IS NULL"), "1");
+    EXPECT_EQ(guardAgainst(connection(), "UPDATE string_article SET packet_mm = 0"), "string_packet");
+    write(connection(), {"UPDATE string_article SET packet_mm = 12000"});
+    EXPECT_EQ(value("SELECT packet_mm FROM string_article"), "12000");
+}
+
 TEST_P(MigrationTest, TheLedgerAndTheRulesKnowTheSameSteps) {
     migrateTo(latestVersion());
     const std::vector<std::string> states = {"",          "logged",  "on-the-machine", "strung",

@@ -3,6 +3,7 @@
 
 #include "ui/model/shelf_model.h"
 #include "ui/text/format.h"
+#include "ui/text/stockroom_words.h"
 #include "ui/widgets/choice.h"
 #include "ui/widgets/length_edit.h"
 
@@ -119,7 +120,11 @@ void StringChoice::fillSources(PieceSource source, const std::optional<LotId>& l
     };
     if (const auto* chosen = string()) {
         for (const auto& there : chosen->lots) {
-            addLot(tr("off %1, %2 left"), there.lot);
+            if (there.packets > 0) {
+                m_source->addItem(packetChoiceText(there), qint64{there.lot.id->value()});
+            } else {
+                addLot(tr("off %1, %2 left"), there.lot);
+            }
         }
         for (const Lot& own : m_ownLots) {
             if (own.article == chosen->article.id) {

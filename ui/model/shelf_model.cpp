@@ -3,6 +3,7 @@
 
 #include "ui/text/format.h"
 #include "ui/text/stock_words.h"
+#include "ui/text/stockroom_words.h"
 #include "ui/text/words.h"
 
 #include <QStringList>
@@ -17,6 +18,11 @@ QString articleTitle(const StringArticle& article) {
         title += QStringLiteral(", ") + fromUtf8(article.colour);
     }
     return title;
+}
+
+QString boardTitle(const desk::ShelfString& string) {
+    const QString title = articleTitle(string.article);
+    return string.owner.empty() ? title : keptBoardText(fromUtf8(string.owner), title);
 }
 
 void ShelfModel::setShelf(std::vector<desk::ShelfString> shelf) {
@@ -71,7 +77,7 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
     }
     const auto& string = stringAt(index.row());
     if (index.column() == 0) {
-        QStringList facts{articleTitle(string.article), holdingText(string.holding)};
+        QStringList facts{boardTitle(string), holdingText(string.holding)};
         if (string.runningShort) {
             facts << runningShortText(string);
         }
@@ -81,7 +87,7 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
     if (lot == nullptr) {
         return {};
     }
-    return QStringList{fromUtf8(lot->lot.tag), holdingText({lot->lot.length, lot->promised}), wholeJobsText(lot->whole)}
+    return QStringList{fromUtf8(lot->lot.tag), lotThereText(*lot).replace(QLatin1Char('\n'), QStringLiteral(": "))}
         .join(QStringLiteral(": "));
 }
 

@@ -12,7 +12,8 @@
 
 namespace rw::ui {
 
-/// The shelf: a board for each string, its label first and then its lots from left to right.
+/// The shelf: a board for each string, its label first and then its lots from left to right. What is kept for customers
+/// stands below, a board for each string of an owner.
 class ShelfModel final : public QAbstractTableModel {
     Q_OBJECT
 
@@ -37,5 +38,7 @@ private:
 
 /// "L Larkspun 130, natural".
 [[nodiscard]] QString articleTitle(const StringArticle& article);
+/// The same, with whose it is before it where it is kept for a customer.
+[[nodiscard]] QString boardTitle(const desk::ShelfString& string);
 
 } // namespace rw::ui

@@ -6,11 +6,20 @@ namespace rw::ui {
 StockroomPresenter::StockroomPresenter(DeskRunner& runner, Shift& shift, QObject* parent)
     : StationPresenter(runner, shift, "stockroom", parent) {}
 
+Result<StockroomPresenter::Shelves> StockroomPresenter::readShelves(desk::Transaction& ledger) {
+    auto shop = desk::shelf(ledger);
+    auto kept = desk::keptForCustomers(ledger);
+    if (!shop || !kept) {
+        return tl::unexpected<Refusal>(shop ? kept.error() : shop.error());
+    }
+    return Shelves{std::move(*shop), std::move(*kept)};
+}
+
 void StockroomPresenter::refresh() {
-    read([](desk::Transaction& ledger) { return desk::shelf(ledger); },
-         [this](Result<std::vector<desk::ShelfString>> shelf) {
-             if (shelf) {
-                 setShelf(std::move(*shelf));
+    read([](desk::Transaction& ledger) { return readShelves(ledger); },
+         [this](Result<Shelves> shelves) {
+             if (shelves) {
+                 setShelves(std::move(*shelves));
              }
          });
     if (m_selected) {
@@ -63,43 +72,136 @@ void StockroomPresenter::act(UseCase useCase, Done done) {
         [this] { m_acting = false; });
 }
 
-void StockroomPresenter::receive(const Receipt& receipt) {
-    const desk::ReceiveLot command{receipt.tag.trimmed().toStdString(),
-                                   receipt.article,
-                                   receipt.kind,
-                                   std::nullopt,
-                                   receipt.nominal,
-                                   receipt.price,
-                                   receipt.shipping,
-                                   receipt.batch.trimmed().toStdString(),
-                                   by(),
-                                   receipt.requestKey};
-    act([command](desk::Transaction& ledger) { return desk::receiveLot(ledger, command); },
-        [this](const Lot& lot) { Q_EMIT received(lot); });
+namespace {
+/// What was written, and the movements by which it is taken back.
+template<class Done>
+struct Booked {
+    Done done;
+    std::vector<desk::TakeBack::Booked> movements;
+};
+
+desk::TakeBack::Booked lastMovement(desk::Transaction& ledger, const Lot& lot) {
+    return {*lot.id, *ledger.lots().movements(*lot.id).back().id};
 }
 
-void StockroomPresenter::correct(LotId lot, Length measured) {
+std::string words(const QString& typed) { return typed.trimmed().toStdString(); }
+} // namespace
+
+void StockroomPresenter::receive(const Receipt& receipt) {
+    const desk::ReceiveLot command{
+        words(receipt.tag), receipt.article,  receipt.kind,         receipt.owner, receipt.nominal,
+        receipt.price,      receipt.shipping, words(receipt.batch), by(),          receipt.requestKey};
+    act(
+        [command](desk::Transaction& ledger) -> Result<Booked<Lot>> {
+            auto lot = desk::receiveLot(ledger, command);
+            if (!lot) {
+                return tl::unexpected<Refusal>(lot.error());
+            }
+            const auto movement = lastMovement(ledger, *lot);
+            return Booked<Lot>{std::move(*lot), {movement}};
+        },
+        [this](const Booked<Lot>& booked) {
+            m_last = booked.movements;
+            Q_EMIT received(booked.done);
+        });
+}
+
+void StockroomPresenter::receive(const Parcel& parcel) {
+    using Lots = std::vector<Lot>;
+    const desk::ReceiveDelivery command{.requestKey = parcel.requestKey,
+                                        .supplier = words(parcel.supplier),
+                                        .lines = parcel.lines,
+                                        .shipping = parcel.shipping,
+                                        .by = by()};
+    act(
+        [command](desk::Transaction& ledger) -> Result<Booked<Lots>> {
+            auto lots = desk::receiveDelivery(ledger, command);
+            if (!lots) {
+                return tl::unexpected<Refusal>(lots.error());
+            }
+            Booked<Lots> booked{std::move(*lots), {}};
+            for (const Lot& lot : booked.done) {
+                booked.movements.push_back(lastMovement(ledger, lot));
+            }
+            return booked;
+        },
+        [this](const Booked<Lots>& booked) {
+            m_last = booked.movements;
+            Q_EMIT delivered(booked.done);
+        });
+}
+
+void StockroomPresenter::proposeTags(const std::vector<desk::DeliveryLine>& lines) {
+    m_tagsAsked.cancel();
+    m_tagsAsked = read([lines](desk::Transaction& ledger) { return desk::tagsFor(ledger, lines); },
+                       [this](const Result<std::vector<std::vector<std::string>>>& tags) {
+                           if (tags) {
+                               Q_EMIT tagsProposed(*tags);
+                           }
+                       });
+}
+
+void StockroomPresenter::readSuppliers() {
+    using Names = std::vector<std::string>;
+    read([](desk::Transaction& ledger) -> Result<Names> { return ledger.lots().suppliers(); },
+         [this](const Result<Names>& names) {
+             if (names) {
+                 Q_EMIT suppliersRead(*names);
+             }
+         });
+}
+
+void StockroomPresenter::correct(LotId lot, Length measured, const QString& why) {
     struct Corrected {
         Lot lot;
         Length by;
     };
     act(
-        [command = desk::CorrectLot{lot, measured, by()}](desk::Transaction& ledger) -> Result<Corrected> {
+        [command = desk::CorrectLot{lot, measured, by(), words(why)}](
+            desk::Transaction& ledger) -> Result<Booked<Corrected>> {
             const auto before = ledger.lots().get(command.lot);
             auto after = desk::correctLot(ledger, command);
             if (!after) {
                 return tl::unexpected<Refusal>(after.error());
             }
+            const auto movement = lastMovement(ledger, *after);
             const Length change = before ? after->length - before->length : Length::fromMillimetres(0);
-            return Corrected{std::move(*after), change};
+            return Booked<Corrected>{{std::move(*after), change}, {movement}};
         },
-        [this](const Corrected& done) { Q_EMIT corrected(done.lot, done.by); });
+        [this](const Booked<Corrected>& booked) {
+            m_last = booked.movements;
+            Q_EMIT corrected(booked.done.lot, booked.done.by);
+        });
+}
+
+void StockroomPresenter::takeOff(LotId lot, desk::LotLeaves how, const QString& why) {
+    act(
+        [command = desk::TakeOffShelf{lot, how, words(why), by()}](desk::Transaction& ledger) -> Result<Booked<Lot>> {
+            auto gone = desk::takeOffShelf(ledger, command);
+            if (!gone) {
+                return tl::unexpected<Refusal>(gone.error());
+            }
+            const auto movement = lastMovement(ledger, *gone);
+            return Booked<Lot>{std::move(*gone), {movement}};
+        },
+        [this, how](const Booked<Lot>& booked) {
+            m_last = booked.movements;
+            Q_EMIT tookOff(booked.done, how);
+        });
+}
+
+void StockroomPresenter::takeBack() {
+    act([command = desk::TakeBack{m_last, by()}](desk::Transaction& ledger) { return desk::takeBack(ledger, command); },
+        [this](const std::vector<Lot>& lots) {
+            m_last.clear();
+            Q_EMIT tookBack(lots);
+        });
 }
 
 void StockroomPresenter::addString(const desk::SoldString& string) {
     struct Added {
         StringArticle article;
-        std::vector<desk::ShelfString> shelf;
+        Shelves shelves;
     };
     act(
         [string, now = shift().now()](desk::Transaction& ledger) -> Result<Added> {
@@ -107,14 +209,14 @@ void StockroomPresenter::addString(const desk::SoldString& string) {
             if (!article) {
                 return tl::unexpected<Refusal>(article.error());
             }
-            auto shelf = desk::shelf(ledger);
-            if (!shelf) {
-                return tl::unexpected<Refusal>(shelf.error());
+            auto shelves = readShelves(ledger);
+            if (!shelves) {
+                return tl::unexpected<Refusal>(shelves.error());
             }
-            return Added{std::move(*article), std::move(*shelf)};
+            return Added{std::move(*article), std::move(*shelves)};
         },
         [this](const Added& added) {
-            setShelf(added.shelf);
+            setShelves(added.shelves);
             Q_EMIT stringAdded(added.article);
         });
 }
@@ -135,8 +237,9 @@ void StockroomPresenter::changeString(const desk::SoldString& string) {
         [this](const StringArticle& article) { Q_EMIT stringChanged(article); });
 }
 
-void StockroomPresenter::setShelf(std::vector<desk::ShelfString> shelf) {
-    m_shelf = std::move(shelf);
+void StockroomPresenter::setShelves(Shelves shelves) {
+    m_shelf = std::move(shelves.shop);
+    m_kept = std::move(shelves.kept);
     m_loaded = true;
     Q_EMIT shelfChanged();
 }

@@ -5,6 +5,7 @@
 #include "core/stock/lot.h"
 #include "ui/widgets/sheet.h"
 
+#include <QLineEdit>
 #include <QWidget>
 
 #include <optional>
@@ -13,7 +14,7 @@ namespace rw::ui {
 
 class LengthEdit;
 
-/// Typing what is really on a reel.
+/// Typing what is really on a reel, and why if somebody likes.
 class CorrectStrip final : public QWidget {
     Q_OBJECT
 
@@ -24,14 +25,17 @@ public:
     [[nodiscard]] const std::optional<LotId>& lot() const { return m_lot; }
     /// Shows what cannot be read; nothing then.
     std::optional<Length> measured();
+    [[nodiscard]] QString why() const { return m_why->text(); }
     void showRefusal(const Refusal& why);
     [[nodiscard]] LengthEdit* edit() const { return m_measured; }
 
 private:
     Sheet* m_sheet;
     LengthEdit* m_measured;
+    QLineEdit* m_why;
     std::optional<LotId> m_lot;
     Sheet::Line m_line{};
+    Sheet::Line m_whyLine{};
 };
 
 } // namespace rw::ui

@@ -4,7 +4,7 @@
 #include "ui/model/shelf_model.h"
 #include "ui/presenter/shift.h"
 #include "ui/text/format.h"
-#include "ui/text/stock_words.h"
+#include "ui/text/stockroom_words.h"
 #include "ui/widgets/look.h"
 #include "ui/widgets/row_delegate.h"
 
@@ -52,8 +52,7 @@ void LifeStrip::show(const std::optional<desk::ShelfLot>& there, const std::opti
     }
     const QString name = life ? QStringLiteral(" · ") + articleTitle(life->article) : QString();
     m_title->setText(fromUtf8(there->lot.tag) + name);
-    m_words->setText(holdingText({there->lot.length, there->promised}) + QLatin1Char('\n') +
-                     wholeJobsText(there->whole));
+    m_words->setText(lotThereText(*there));
     std::vector<LifeRow> rows;
     if (life) {
         for (std::size_t i = life->movements.size(); i-- > 0;) {

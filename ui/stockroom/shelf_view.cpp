@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/stockroom/shelf_view.h"
 
+#include "ui/drawing/packet_drawing.h"
 #include "ui/drawing/reel_drawing.h"
 #include "ui/text/format.h"
 #include "ui/text/stock_words.h"
+#include "ui/text/stockroom_words.h"
 #include "ui/widgets/look.h"
 
 #include <QHeaderView>
@@ -58,8 +60,13 @@ void ShelfDelegate::paintLabel(QPainter* painter, const QStyleOptionViewItem& op
     };
     QFont title = largeFont(*option.widget, 1.2);
     title.setBold(true);
-    line(articleTitle(string.article), title, palette.ink);
-    line(gaugeText(string.article), option.font, palette.softInk);
+    if (string.owner.empty()) {
+        line(articleTitle(string.article), title, palette.ink);
+        line(gaugeText(string.article), option.font, palette.softInk);
+    } else {
+        line(fromUtf8(string.owner), title, palette.ink);
+        line(keptBoardText(articleTitle(string.article)), option.font, palette.softInk);
+    }
     line(holdingText(string.holding), option.font, palette.ink);
     if (string.runningShort) {
         QFont bold = option.font;
@@ -79,15 +86,24 @@ void ShelfDelegate::paintLot(QPainter* painter, const QStyleOptionViewItem& opti
     const QRectF reel(room.left(), room.top(), room.width(), room.height() - words - 2);
     const std::optional<Length> perJob = string.perJob.isPositive() ? std::optional(string.perJob) : std::nullopt;
     const Length nominal = std::max(there.lot.nominal, std::max(there.lot.length, Length::fromMillimetres(1)));
-    drawReel(*painter, reel, {nominal, there.lot.length, there.promised, perJob}, palette);
+    if (there.packets > 0) {
+        drawPackets(*painter, reel, there.packets, there.packets - static_cast<int>(there.freePackets()), palette);
+    } else if (there.lot.kind == LotKind::Reel) {
+        drawReel(*painter, reel, {nominal, there.lot.length, there.promised, perJob}, palette);
+    } else {
+        drawCoil(*painter, reel, there.promised.isPositive(), palette);
+    }
     QFont bold = option.font;
     bold.setBold(true);
     painter->setFont(bold);
     painter->setPen(palette.ink);
     const QRect below(room.left(), room.bottom() - words, room.width(), words);
-    painter->drawText(below, Qt::AlignHCenter | Qt::AlignTop, fromUtf8(there.lot.tag));
+    // A pile has no one tag: how many packets there are says more.
+    const QString first = there.packets > 0 ? packetsText(there.packets) : fromUtf8(there.lot.tag);
+    const QString second = there.packets > 0 ? eachOfText(there.lot.length) : heldThereText(there);
+    painter->drawText(below, Qt::AlignHCenter | Qt::AlignTop, first);
     painter->setFont(option.font);
-    painter->drawText(below, Qt::AlignHCenter | Qt::AlignBottom, heldText(there.lot.length));
+    painter->drawText(below, Qt::AlignHCenter | Qt::AlignBottom, second);
 }
 
 ShelfView::ShelfView(ShelfModel* shelf, QWidget* parent)

@@ -3,15 +3,21 @@
 
 #include "ui/presenter/stockroom_presenter.h"
 #include "ui/stockroom/correct_strip.h"
+#include "ui/stockroom/delivery_sheet.h"
+#include "ui/stockroom/keep_strip.h"
+#include "ui/stockroom/life_page.h"
 #include "ui/stockroom/life_strip.h"
-#include "ui/stockroom/receive_strip.h"
 #include "ui/stockroom/shelf_view.h"
 #include "ui/stockroom/string_strip.h"
+#include "ui/stockroom/take_off_strip.h"
 #include "ui/text/format.h"
 #include "ui/text/lot_words.h"
 #include "ui/text/sentences.h"
+#include "ui/text/stockroom_words.h"
 #include "ui/widgets/look.h"
 
+#include <QClipboard>
+#include <QGuiApplication>
 #include <QItemSelectionModel>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -22,17 +28,24 @@ StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, QWidget* pa
     : Station(parent)
     , m_shift(shift)
     , m_presenter(std::make_unique<StockroomPresenter>(runner, shift))
-    , m_short(new QLabel(this))
-    , m_empty(new QLabel(this))
-    , m_view(new ShelfView(&m_shelf, this))
-    , m_strip(new QStackedWidget(this))
+    , m_pages(new QStackedWidget(this))
+    , m_shelfPage(new QWidget(m_pages))
+    , m_short(new QLabel(m_shelfPage))
+    , m_empty(new QLabel(m_shelfPage))
+    , m_view(new ShelfView(&m_shelf, m_shelfPage))
+    , m_strip(new QStackedWidget(m_shelfPage))
     , m_life(new LifeStrip(shift, m_strip))
-    , m_receive(new ReceiveStrip(m_strip))
     , m_correct(new CorrectStrip(m_strip))
-    , m_string(new StringStrip(m_strip)) {
+    , m_takeOff(new TakeOffStrip(m_strip))
+    , m_keep(new KeepStrip(runner, shift, m_strip))
+    , m_string(new StringStrip(m_strip))
+    , m_delivery(new DeliverySheet(m_pages))
+    , m_lifePage(new LifePage(shift, m_pages)) {
     build();
     makeKeys();
-    connectPresenter();
+    connectShelf();
+    connectLots();
+    connectStrings();
     showShelf();
 }
 
@@ -49,81 +62,133 @@ void StockroomStation::build() {
     m_empty->setFont(largeFont(*this, 1.3));
     m_empty->setAutoFillBackground(true);
     m_empty->setBackgroundRole(QPalette::Base);
-    for (QWidget* strip : QList<QWidget*>{m_life, m_receive, m_correct, m_string}) {
+    for (QWidget* strip : QList<QWidget*>{m_life, m_correct, m_takeOff, m_keep, m_string}) {
         m_strip->addWidget(strip);
     }
-    m_strip->setFixedHeight(176);
+    m_strip->setFixedHeight(190);
+    auto* shelf = new QVBoxLayout(m_shelfPage);
+    shelf->setContentsMargins(0, 0, 0, 0);
+    shelf->setSpacing(10);
+    shelf->addWidget(m_short);
+    shelf->addWidget(m_empty, 1);
+    shelf->addWidget(m_view, 1);
+    shelf->addWidget(m_strip);
+    for (QWidget* page : QList<QWidget*>{m_shelfPage, m_delivery, m_lifePage}) {
+        m_pages->addWidget(page);
+    }
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
-    layout->setSpacing(10);
-    layout->addWidget(m_short);
-    layout->addWidget(m_empty, 1);
-    layout->addWidget(m_view, 1);
-    layout->addWidget(m_strip);
+    layout->addWidget(m_pages);
 }
 
 void StockroomStation::makeKeys() {
-    m_correctKey = addKey(tr("&Correct a reel"), {QKeySequence(Qt::Key_C)}, [this] { openCorrect(); });
+    const QList<QKeySequence> enter{QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)};
     m_receiveKey = addKey(tr("&Receive string"), {QKeySequence(Qt::Key_R)}, [this] { openReceive(); });
+    m_lifeKey = addKey(tr("Its &whole life"), enter, [this] { openLife(); });
+    m_correctKey = addKey(tr("&Correct a reel"), {QKeySequence(Qt::Key_C)}, [this] { openCorrect(); });
+    m_takeOffKey = addKey(tr("&Throw away or give back"), {QKeySequence(Qt::Key_T)}, [this] { openTakeOff(); });
+    m_keepKey = addKey(tr("&Keep a customer's reel"), {QKeySequence(Qt::Key_K)}, [this] { openKeep(); });
     m_newKey = addKey(tr("A &new string"), {QKeySequence(Qt::Key_N)}, [this] { openNewString(); });
     m_editKey = addKey(tr("&Edit a string"), {QKeySequence(Qt::Key_E)}, [this] { openString(); });
-    m_confirmKey =
-        addCommand(tr("C&onfirm"), {QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)}, [this] { confirm(); });
-    m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { closeStrip(); });
+    m_takeBackKey = addCommand(tr("Take back the &last step"), {QKeySequence(Qt::CTRL | Qt::Key_Z)},
+                               [this] { m_presenter->takeBack(); });
+    m_copyKey = addKey(tr("C&opy the statement"), {QKeySequence(Qt::CTRL | Qt::Key_C)}, [this] { copyStatement(); });
+    m_confirmKey = addCommand(tr("Con&firm"), enter, [this] { confirm(); });
+    m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { backToShelf(); });
     enableKeys();
 }
 
-void StockroomStation::connectPresenter() {
+void StockroomStation::connectShelf() {
     auto* presenter = m_presenter.get();
     connect(presenter, &StockroomPresenter::shelfChanged, this, &StockroomStation::showShelf);
     connect(presenter, &StockroomPresenter::lifeChanged, this, &StockroomStation::showLife);
-    connect(presenter, &StockroomPresenter::received, this, [this](const Lot& lot) {
-        closeStrip();
-        m_presenter->select(lot.id);
-        Q_EMIT said(receivedText(lot));
-    });
-    connect(presenter, &StockroomPresenter::corrected, this, [this](const Lot& lot, Length by) {
-        closeStrip();
-        Q_EMIT said(correctedText(lot, by));
-    });
-    connect(presenter, &StockroomPresenter::stringAdded, this, [this](const StringArticle& article) {
-        closeStrip();
-        m_view->setCurrentIndex(m_shelf.indexOf(*article.id)); // R receives a reel of just this one
-        Q_EMIT said(tr("%1 is on the list. R receives a reel of it.").arg(articleTitle(article)));
-    });
-    connect(presenter, &StockroomPresenter::stringRead, this, [this](const desk::SoldString& string) {
-        if (m_strip->currentWidget() == m_life) {
-            open(m_string);
-            m_string->startWith(string, m_shift.shop().currency);
-        }
-    });
-    connect(presenter, &StockroomPresenter::stringChanged, this, [this](const StringArticle& article) {
-        closeStrip();
-        Q_EMIT said(tr("%1 is kept; its prices hold from today.").arg(articleTitle(article)));
-    });
-    connect(presenter, &StockroomPresenter::refused, this, [this](const Refusal& why) {
-        if (m_strip->currentWidget() == m_receive) {
-            m_receive->showRefusal(why);
-        } else if (m_strip->currentWidget() == m_correct) {
-            m_correct->showRefusal(why);
-        } else if (m_strip->currentWidget() == m_string) {
-            m_string->showRefusal(why);
-        } else {
-            Q_EMIT said(sentenceFor(why));
-        }
-    });
+    connect(presenter, &StockroomPresenter::refused, this, &StockroomStation::showRefusal);
     connect(m_view->selectionModel(), &QItemSelectionModel::currentChanged, this, [this](const QModelIndex& current) {
         if (!m_filling) {
             const auto* lot = m_shelf.lotAt(current);
             m_presenter->select(lot != nullptr ? lot->lot.id : std::nullopt);
         }
     });
+    connect(m_view, &QAbstractItemView::doubleClicked, this, &StockroomStation::openLife);
+    connect(m_delivery, &DeliverySheet::linesChanged, this, [this] { m_presenter->proposeTags(m_delivery->sketch()); });
+    connect(presenter, &StockroomPresenter::tagsProposed, m_delivery, &DeliverySheet::setTags);
+    connect(presenter, &StockroomPresenter::suppliersRead, m_delivery, &DeliverySheet::setSuppliers);
+}
+
+void StockroomStation::connectLots() {
+    auto* presenter = m_presenter.get();
+    connect(presenter, &StockroomPresenter::delivered, this, [this](const std::vector<Lot>& lots) {
+        backToShelf();
+        m_presenter->select(lots.front().id);
+        Q_EMIT said(deliveredText(lots));
+    });
+    connect(presenter, &StockroomPresenter::received, this, [this](const Lot& lot) {
+        backToShelf();
+        m_presenter->select(lot.id);
+        Q_EMIT said(lot.owner ? keptForText(lot, m_keep->owner()) : receivedText(lot));
+    });
+    connect(presenter, &StockroomPresenter::corrected, this, [this](const Lot& lot, Length by) {
+        backToShelf();
+        Q_EMIT said(correctedText(lot, by));
+    });
+    connect(presenter, &StockroomPresenter::tookOff, this, [this](const Lot& lot, desk::LotLeaves how) {
+        const auto* there = m_shelf.lotAt(m_shelf.indexOf(*lot.id)); // as it was until now
+        const Length gone = there != nullptr ? there->lot.length : Length::fromMillimetres(0);
+        backToShelf();
+        m_presenter->select(std::nullopt);
+        Q_EMIT said(tookOffText(lot, gone, how));
+    });
+    connect(presenter, &StockroomPresenter::tookBack, this, [this](const std::vector<Lot>& lots) {
+        enableKeys();
+        if (lots.front().isOpen()) {
+            m_presenter->select(lots.front().id);
+        }
+        Q_EMIT said(tookBackText(lots));
+    });
+}
+
+void StockroomStation::connectStrings() {
+    auto* presenter = m_presenter.get();
+    connect(presenter, &StockroomPresenter::stringAdded, this, [this](const StringArticle& article) {
+        backToShelf();
+        m_view->setCurrentIndex(m_shelf.indexOf(*article.id)); // R receives a reel of just this one
+        Q_EMIT said(stringAddedText(articleTitle(article)));
+    });
+    connect(presenter, &StockroomPresenter::stringRead, this, [this](const desk::SoldString& string) {
+        if (opened() == m_life) {
+            open(m_string);
+            m_string->startWith(string, m_shift.shop().currency);
+        }
+    });
+    connect(presenter, &StockroomPresenter::stringChanged, this, [this](const StringArticle& article) {
+        backToShelf();
+        Q_EMIT said(stringKeptText(articleTitle(article)));
+    });
+}
+
+void StockroomStation::showRefusal(const Refusal& why) {
+    QWidget* const there = opened();
+    if (there == m_delivery) {
+        m_delivery->showRefusal(why);
+    } else if (there == m_correct) {
+        m_correct->showRefusal(why);
+    } else if (there == m_takeOff) {
+        m_takeOff->showRefusal(why);
+    } else if (there == m_keep) {
+        m_keep->showRefusal(why);
+    } else if (there == m_string) {
+        m_string->showRefusal(why);
+    } else {
+        Q_EMIT said(sentenceFor(why));
+    }
 }
 
 void StockroomStation::enter() {
     refresh();
-    if (m_strip->currentWidget() == m_life) {
+    if (opened() == m_life) {
         m_view->setFocus(Qt::OtherFocusReason);
+    } else if (opened() == m_lifePage) {
+        m_lifePage->enter();
     }
 }
 
@@ -133,26 +198,26 @@ void StockroomStation::showShelf() {
     m_filling = true;
     const QModelIndex before = m_view->currentIndex();
     const int row = before.isValid() ? before.row() : 0;
-    m_shelf.setShelf(m_presenter->shelf());
-    const bool empty = m_presenter->shelf().empty();
+    std::vector<desk::ShelfString> boards = m_presenter->shelf();
+    boards.insert(boards.end(), m_presenter->kept().begin(), m_presenter->kept().end());
+    const bool empty = boards.empty();
+    m_shelf.setShelf(std::move(boards));
     m_view->setVisible(!empty);
     m_empty->setVisible(empty);
-    m_empty->setText(m_presenter->isLoaded() ? tr("The shop has no string yet.\nN adds one, R receives a reel of it.")
-                                             : QString());
+    m_empty->setText(m_presenter->isLoaded() ? emptyShelfText() : QString());
     const QString runningShort = shelfRunningShortText(m_presenter->shelf());
     m_short->setText(runningShort);
     m_short->setVisible(!runningShort.isEmpty());
     if (m_presenter->selected()) {
         m_view->setCurrentLot(*m_presenter->selected());
-    } else if (!empty) {
+    }
+    if (!empty && !m_view->currentIndex().isValid()) {
         const int there = std::min(row, m_shelf.rowCount() - 1);
         m_view->setCurrentIndex(m_shelf.index(there, m_shelf.stringAt(there).lots.empty() ? 0 : 1));
     }
     m_filling = false;
-    if (!m_presenter->selected()) {
-        const auto lot = currentLot();
-        m_presenter->select(lot ? lot->lot.id : std::nullopt);
-    }
+    const auto lot = currentLot();
+    m_presenter->select(lot ? lot->lot.id : std::nullopt);
     showLife();
 }
 
@@ -167,21 +232,43 @@ std::optional<StringArticleId> StockroomStation::currentString() const {
 }
 
 void StockroomStation::showLife() {
-    m_life->show(currentLot(), m_presenter->life(),
-                 m_shelf.rowCount() == 0 ? QString()
-                                         : tr("The arrow keys go from reel to reel. R receives a new one."));
+    m_life->show(currentLot(), m_presenter->life(), m_shelf.rowCount() == 0 ? QString() : shelfHintText());
+    if (m_presenter->life()) {
+        m_lifePage->show(m_presenter->life());
+    }
     enableKeys();
 }
 
 void StockroomStation::openReceive() {
-    open(m_receive);
-    m_receive->start(m_presenter->shelf(), currentString(), m_shift.shop().currency);
+    open(m_delivery);
+    m_presenter->readSuppliers();
+    m_delivery->start(m_presenter->shelf(), currentString(), m_shift.shop().currency);
 }
 
 void StockroomStation::openCorrect() {
     if (const auto lot = currentLot()) {
         open(m_correct);
         m_correct->start(lot->lot);
+    }
+}
+
+void StockroomStation::openTakeOff() {
+    if (const auto lot = currentLot()) {
+        open(m_takeOff);
+        const bool end = lot->packets == 0 && !lot->lot.isUntouched();
+        m_takeOff->start(lot->lot, end && lot->whole.jobs == 0);
+    }
+}
+
+void StockroomStation::openKeep() {
+    open(m_keep);
+    m_keep->start(m_presenter->shelf(), currentString());
+}
+
+void StockroomStation::openLife() {
+    if (currentLot()) {
+        open(m_lifePage);
+        m_lifePage->enter();
     }
 }
 
@@ -198,37 +285,65 @@ void StockroomStation::openString() {
     }
 }
 
-void StockroomStation::open(QWidget* strip) {
-    m_strip->setCurrentWidget(strip);
+QWidget* StockroomStation::opened() const {
+    return m_pages->currentWidget() == m_shelfPage ? m_strip->currentWidget() : m_pages->currentWidget();
+}
+
+void StockroomStation::open(QWidget* what) {
+    if (what == m_delivery || what == m_lifePage) {
+        m_pages->setCurrentWidget(what);
+    } else {
+        m_strip->setCurrentWidget(what);
+        m_pages->setCurrentWidget(m_shelfPage);
+    }
     enableKeys();
 }
 
 void StockroomStation::enableKeys() {
-    const bool writing = m_strip->currentWidget() != m_life;
-    m_confirmKey->setEnabled(writing);
-    m_backKey->setEnabled(writing);
-    m_receiveKey->setEnabled(!writing);
-    m_newKey->setEnabled(!writing);
-    m_editKey->setEnabled(!writing && currentString().has_value());
-    m_correctKey->setEnabled(!writing && currentLot().has_value());
+    const QWidget* const there = opened();
+    const bool atShelf = there == m_life;
+    const bool ofLot = atShelf && currentLot().has_value();
+    m_confirmKey->setEnabled(!atShelf && there != m_lifePage);
+    m_backKey->setEnabled(!atShelf);
+    m_receiveKey->setEnabled(atShelf);
+    m_keepKey->setEnabled(atShelf);
+    m_newKey->setEnabled(atShelf);
+    m_editKey->setEnabled(atShelf && currentString().has_value());
+    m_correctKey->setEnabled(ofLot);
+    m_takeOffKey->setEnabled(ofLot);
+    m_lifeKey->setEnabled(ofLot);
+    m_copyKey->setEnabled(there == m_lifePage);
+    m_takeBackKey->setEnabled(atShelf && m_presenter->canTakeBack());
     Q_EMIT keysChanged();
 }
 
-void StockroomStation::closeStrip() {
+void StockroomStation::backToShelf() {
     open(m_life);
     m_view->setFocus(Qt::OtherFocusReason);
 }
 
+void StockroomStation::copyStatement() {
+    QGuiApplication::clipboard()->setText(m_lifePage->statement());
+    Q_EMIT said(statementCopiedText());
+}
+
 void StockroomStation::confirm() {
-    if (m_strip->currentWidget() == m_receive) {
-        if (const auto receipt = m_receive->receipt()) {
+    const QWidget* const there = opened();
+    if (there == m_delivery) {
+        if (const auto parcel = m_delivery->parcel()) {
+            m_presenter->receive(*parcel);
+        }
+    } else if (there == m_keep) {
+        if (const auto receipt = m_keep->receipt()) {
             m_presenter->receive(*receipt);
         }
-    } else if (m_strip->currentWidget() == m_correct) {
+    } else if (there == m_correct) {
         if (const auto measured = m_correct->measured()) {
-            m_presenter->correct(*m_correct->lot(), *measured);
+            m_presenter->correct(*m_correct->lot(), *measured, m_correct->why());
         }
-    } else if (m_strip->currentWidget() == m_string) {
+    } else if (there == m_takeOff) {
+        m_presenter->takeOff(*m_takeOff->lot(), m_takeOff->how(), m_takeOff->why());
+    } else if (there == m_string) {
         if (const auto string = m_string->string()) {
             if (string->article.id) {
                 m_presenter->changeString(*string);

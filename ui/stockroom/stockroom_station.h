@@ -15,14 +15,18 @@ class QStackedWidget;
 namespace rw::ui {
 
 class CorrectStrip;
+class DeliverySheet;
+class KeepStrip;
+class LifePage;
 class LifeStrip;
-class ReceiveStrip;
 class ShelfView;
 class Shift;
 class StockroomPresenter;
 class StringStrip;
+class TakeOffStrip;
 
-/// Stockroom: the shelf with its reels, what runs short, and below it the reel that is looked at.
+/// Stockroom: the shelf with its reels, what runs short, and below it the reel that is looked at; a sheet for a
+/// delivery, and a page for a lot's whole life.
 class StockroomStation final : public Station {
     Q_OBJECT
 
@@ -39,44 +43,65 @@ public:
     [[nodiscard]] StockroomPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] ShelfView* shelf() const { return m_view; }
     [[nodiscard]] LifeStrip* lifeStrip() const { return m_life; }
-    [[nodiscard]] ReceiveStrip* receiveStrip() const { return m_receive; }
+    [[nodiscard]] LifePage* lifePage() const { return m_lifePage; }
+    [[nodiscard]] DeliverySheet* deliverySheet() const { return m_delivery; }
     [[nodiscard]] CorrectStrip* correctStrip() const { return m_correct; }
+    [[nodiscard]] TakeOffStrip* takeOffStrip() const { return m_takeOff; }
+    [[nodiscard]] KeepStrip* keepStrip() const { return m_keep; }
     [[nodiscard]] StringStrip* stringStrip() const { return m_string; }
     [[nodiscard]] QString runningShort() const { return m_short->text(); }
 
     void openReceive();
     void openCorrect();
+    void openTakeOff();
+    void openKeep();
+    void openLife();
     void openNewString();
-    void openString(); ///< what the string under the keyboard is and costs, once the ledger has told it
-    void closeStrip();
+    void openString();  ///< what the string under the keyboard is and costs, once the ledger has told it
+    void backToShelf(); ///< back to the shelf
 
 private:
-    void open(QWidget* strip);
+    void open(QWidget* what);
     void enableKeys();
     void build();
     void makeKeys();
-    void connectPresenter();
+    void connectShelf();
+    void connectLots();
+    void connectStrings();
     void showShelf();
     void showLife();
+    void showRefusal(const Refusal& why);
     void confirm();
+    void copyStatement();
+    [[nodiscard]] QWidget* opened() const; ///< the strip, sheet or page in front; the life strip: nothing is
     [[nodiscard]] std::optional<desk::ShelfLot> currentLot() const;
     [[nodiscard]] std::optional<StringArticleId> currentString() const;
 
     Shift& m_shift;
     std::unique_ptr<StockroomPresenter> m_presenter;
     ShelfModel m_shelf;
+    QStackedWidget* m_pages;
+    QWidget* m_shelfPage;
     QLabel* m_short;
     QLabel* m_empty;
     ShelfView* m_view;
     QStackedWidget* m_strip;
     LifeStrip* m_life;
-    ReceiveStrip* m_receive;
     CorrectStrip* m_correct;
+    TakeOffStrip* m_takeOff;
+    KeepStrip* m_keep;
     StringStrip* m_string;
+    DeliverySheet* m_delivery;
+    LifePage* m_lifePage;
     QAction* m_correctKey = nullptr;
+    QAction* m_takeOffKey = nullptr;
     QAction* m_receiveKey = nullptr;
+    QAction* m_keepKey = nullptr;
     QAction* m_newKey = nullptr;
     QAction* m_editKey = nullptr;
+    QAction* m_lifeKey = nullptr;
+    QAction* m_copyKey = nullptr;
+    QAction* m_takeBackKey = nullptr;
     QAction* m_confirmKey = nullptr;
     QAction* m_backKey = nullptr;
     bool m_filling = false;

@@ -12,11 +12,13 @@
 
 namespace rw::ui {
 
+class LengthEdit;
 class MoneyEdit;
 class ThicknessEdit;
 class WeightEdit;
 
-/// A string of the shop, new or changed: its code and name, what it is, what a bed of it costs.
+/// A string of the shop, new or changed: its code and name, what it is, what a bed of it costs, what a packet
+/// of it holds and costs where it comes in packets.
 class StringStrip final : public QWidget {
     Q_OBJECT
 
@@ -33,10 +35,11 @@ public:
 
     [[nodiscard]] QLineEdit* code() const { return m_code; }
     [[nodiscard]] QLineEdit* nameEdit() const { return m_name; }
+    [[nodiscard]] LengthEdit* packet() const { return m_packet; }
 
 private:
     void fill(const StringArticle& article);
-    void setPrices(const std::optional<Money>& fullBed, const std::optional<Money>& halfBed, const Currency& currency);
+    void setPrices(const desk::SoldString& string, const Currency& currency);
     void clearNotes();
     /// Says beside the gauge which one it is when nobody writes it.
     void proposeGauge();
@@ -51,11 +54,14 @@ private:
     ThicknessEdit* m_thickness;
     MoneyEdit* m_fullBed;
     MoneyEdit* m_halfBed;
+    LengthEdit* m_packet;
+    MoneyEdit* m_packetPrice;
     QLineEdit* m_gauge;
     WeightEdit* m_weight;
     Sheet::Line m_nameLine{};
     Sheet::Line m_kindLine{};
     Sheet::Line m_priceLine{};
+    Sheet::Line m_packetLine{};
     Sheet::Line m_gaugeLine{};
 };
 

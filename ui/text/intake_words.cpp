@@ -74,16 +74,18 @@ QString ownSetText(const desk::OwnSet& set, const QLocale& locale) {
     const QString length = lengthText(set.length, locale);
     const QString need = aboutLengthText(static_cast<double>(set.need.millimetres()), locale);
     const QString otherwise = set.better ? QStringLiteral("; ") + wayText(*set.better, locale) : QString();
+    const QString its =
+        set.shops ? IntakeWords::tr("the packet's %1").arg(length) : IntakeWords::tr("the set's %1").arg(length);
     switch (set.verdict) {
     case length::PacketVerdict::Enough:
-        return IntakeWords::tr("the set's %1 are enough, about %2 are needed").arg(length, need);
+        return IntakeWords::tr("%1 are enough, about %2 are needed").arg(its, need);
     case length::PacketVerdict::Tight:
         return set.first == PieceRole::Mains
-                   ? IntakeWords::tr("the set's %1 are tight, about %2 are needed: measure the mains first%3")
-                         .arg(length, need, otherwise)
-                   : IntakeWords::tr("the set's %1 are tight, about %2 are needed%3").arg(length, need, otherwise);
+                   ? IntakeWords::tr("%1 are tight, about %2 are needed: measure the mains first%3")
+                         .arg(its, need, otherwise)
+                   : IntakeWords::tr("%1 are tight, about %2 are needed%3").arg(its, need, otherwise);
     case length::PacketVerdict::NotEnough:
-        return IntakeWords::tr("the set's %1 are not enough, about %2 are needed%3").arg(length, need, otherwise);
+        return IntakeWords::tr("%1 are not enough, about %2 are needed%3").arg(its, need, otherwise);
     }
     return {};
 }

@@ -14,16 +14,15 @@ namespace {
 struct LotWords {
     Q_DECLARE_TR_FUNCTIONS(LotWords)
 };
+} // namespace
 
-/// "+200 m", "−10.8 m": a change, with its sign.
-QString changeText(Length change, const QLocale& locale) {
+QString lengthChangeText(Length change, const QLocale& locale) {
     return change.isNegative() ? QStringLiteral("−") + heldText(-change, locale)
                                : QStringLiteral("+") + heldText(change, locale);
 }
-} // namespace
 
 QString movementText(const Movement& movement, std::int64_t jobNumber, const QLocale& locale) {
-    const QString change = changeText(movement.change, locale);
+    const QString change = lengthChangeText(movement.change, locale);
     QString why = movementWord(movement.reason);
     if (movement.lostReason) {
         why = LotWords::tr("%1: %2").arg(why, lostReasonWord(*movement.lostReason));
@@ -39,9 +38,9 @@ QString receivedText(const Lot& lot, const QLocale& locale) {
 QString correctedText(const Lot& lot, Length by, const QLocale& locale) {
     const QString tag = fromUtf8(lot.tag);
     const QString left = heldText(lot.length, locale);
-    return by.millimetres() == 0
-               ? LotWords::tr("%1: the book was right, %2.").arg(tag, left)
-               : LotWords::tr("%1 holds %2 now; the book was corrected by %3.").arg(tag, left, changeText(by, locale));
+    return by.millimetres() == 0 ? LotWords::tr("%1: the book was right, %2.").arg(tag, left)
+                                 : LotWords::tr("%1 holds %2 now; the book was corrected by %3.")
+                                       .arg(tag, left, lengthChangeText(by, locale));
 }
 
 QString shelfRunningShortText(const std::vector<desk::ShelfString>& shelf) {

@@ -10,6 +10,8 @@
 // A lot's life, and what was done to it, in words.
 namespace rw::ui {
 
+/// "+200 m", "−10.8 m": a change, with its sign.
+[[nodiscard]] QString lengthChangeText(Length change, const QLocale& locale = QLocale());
 /// "−10.8 m, cut for job 2119", "+200 m, received", "−0.05 m, measured".
 [[nodiscard]] QString movementText(const Movement& movement, std::int64_t jobNumber, const QLocale& locale = QLocale());
 /// "Received K-5: 200 m. Write K-5 on it."

@@ -211,6 +211,8 @@ QString cutFromText(desk::CutFrom from) {
         return PlanWords::tr("this shop's usual cut");
     case desk::CutFrom::Geometry:
         return PlanWords::tr("from the head's measurements");
+    case desk::CutFrom::Packet:
+        return PlanWords::tr("the packet's");
     }
     return {};
 }

@@ -58,6 +58,9 @@ QString wholeJobsText(const WholeJobs& whole, const QLocale& locale) {
 QString fitText(Fit fit, Length leaves, const QLocale& locale) {
     switch (fit) {
     case Fit::Fits:
+        if (leaves == Length::fromMillimetres(0)) {
+            return StockWords::tr("uses it up");
+        }
         return StockWords::tr("leaves %1").arg(heldText(leaves, locale));
     case Fit::FitsIfBookIsRight:
         return StockWords::tr("fits by %1 if the book is right, measure before cutting").arg(heldText(leaves, locale));

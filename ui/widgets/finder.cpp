@@ -168,6 +168,17 @@ bool Finder::eventFilter(QObject* watched, QEvent* event) {
         return QWidget::eventFilter(watched, event);
     }
     switch (event->type()) {
+    case QEvent::ShortcutOverride: {
+        // While something is looked for, Enter and Esc are this line's and no shortcut of the station around it.
+        const int key = static_cast<QKeyEvent*>(event)->key();
+        const bool enter = key == Qt::Key_Return || key == Qt::Key_Enter;
+        if ((enter && (isOpen() || (m_searching && !m_ready))) ||
+            (key == Qt::Key_Escape && (isOpen() || m_searching))) {
+            event->accept();
+            return true;
+        }
+        break;
+    }
     case QEvent::KeyPress: {
         const auto* key = static_cast<QKeyEvent*>(event);
         const bool plain = (key->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;

@@ -17,6 +17,7 @@ public:
     explicit MoneyEdit(Currency currency, QWidget* parent = nullptr);
 
     void setCurrency(Currency currency);
+    [[nodiscard]] Currency currency() const { return m_currency; }
     void setValue(const std::optional<Money>& money); ///< emits nothing
     [[nodiscard]] Result<Money> value() const;        ///< Missing when blank, OutOfRange when negative
     [[nodiscard]] std::optional<Money> readable() const;

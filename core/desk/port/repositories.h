@@ -8,6 +8,7 @@
 #include "core/jobs/inspection.h"
 #include "core/jobs/job.h"
 #include "core/pricing/price_list.h"
+#include "core/stock/delivery.h"
 #include "core/stock/lot.h"
 #include "core/stock/movement.h"
 #include "core/stock/shelf.h"
@@ -79,9 +80,12 @@ public:
     /// Adds the lot empty; its length comes with the movement "received".
     virtual LotId add(const Lot& lot) = 0;
     /// A delivery that somebody asked for once; the same key twice is a LedgerGuard.
-    virtual DeliveryId addDelivery(std::string_view requestKey, const Money& shipping, const By& by) = 0;
-    /// The first lot of the delivery with that key.
-    [[nodiscard]] virtual std::optional<LotId> ofDelivery(std::string_view requestKey) = 0;
+    virtual DeliveryId addDelivery(std::string_view requestKey, std::string_view supplier, const Money& shipping,
+                                   const By& by) = 0;
+    /// The lots of the delivery with that key, as they were added; none: there was no such delivery.
+    [[nodiscard]] virtual std::vector<LotId> ofDelivery(std::string_view requestKey) = 0;
+    [[nodiscard]] virtual std::optional<Delivery> delivery(DeliveryId id) = 0;
+    [[nodiscard]] virtual std::vector<std::string> suppliers() = 0; ///< who delivered before, by name
     [[nodiscard]] virtual std::optional<Lot> get(LotId id) = 0;
     [[nodiscard]] virtual std::optional<Lot> byTag(std::string_view tag) = 0;
     [[nodiscard]] virtual std::vector<Lot> open() = 0; ///< every open lot, by article, received, id
@@ -92,6 +96,7 @@ public:
     [[nodiscard]] virtual std::vector<Movement> movements(LotId lot) = 0; ///< oldest first
     virtual void close(LotId lot, Instant at) = 0;
     virtual void setKind(LotId lot, LotKind kind) = 0; ///< an end that was set aside is a remnant
+    virtual void reopen(LotId lot) = 0; ///< closed by mistake; a movement must say so too
     /// Cuts that are planned and have not happened: pieces of jobs not withdrawn whose current attempt is uncut.
     [[nodiscard]] virtual std::vector<PlannedCut> plannedCuts() = 0;
 };
@@ -137,7 +142,8 @@ public:
     /// The job that an attempt belongs to, for a movement's story.
     [[nodiscard]] virtual std::optional<JobId> ofAttempt(AttemptId attempt) = 0;
     /// What each of the newest strung or collected jobs took of a string, newest first: the sum of the cuts that held
-    /// (lost lengths left out). Jobs that are not strung with it alone are left out: half a bed is no job's worth.
+    /// (lost lengths left out). Jobs that are not strung with it alone are left out: half a bed is no job's worth. So
+    /// is what came from packets, which are used up whatever the job needs.
     [[nodiscard]] virtual std::vector<Length> lastTakes(StringArticleId article, int atMost) = 0;
     /// Writes an event; the ledger derives the state. LedgerGuard when the state does not allow it.
     virtual JobEventId record(const JobEvent& event) = 0;

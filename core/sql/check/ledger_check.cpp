@@ -23,6 +23,7 @@ constexpr std::array kRules = {
     Rule{"a lot's length is the sum of its movements", "check_lot_length"},
     Rule{"no lot goes below zero", "check_lot_balance"},
     Rule{"a closed lot is empty", "check_lot_closed"},
+    Rule{"the lots of a delivery share its shipping", "check_delivery_shipping"},
     Rule{"nobody's job is cut off another customer's string", "check_lot_owner"},
     Rule{"every movement has its reason", "check_movement_reason"},
     Rule{"an attempt is charged once", "check_cut_once"},

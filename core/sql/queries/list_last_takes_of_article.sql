@@ -6,6 +6,7 @@ JOIN attempt ON attempt.id = movement.attempt_id
 JOIN job_piece ON job_piece.id = attempt.job_piece_id
 JOIN job ON job.id = job_piece.job_id
 WHERE lot.article_id = :article
+  AND lot.kind <> 'packet'
   AND movement.reason = 'cut'
   AND attempt.lost_at IS NULL
   AND job.state IN ('strung', 'collected')

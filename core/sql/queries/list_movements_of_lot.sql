@@ -1,5 +1,8 @@
 -- SPDX-License-Identifier: GPL-3.0-or-later
-SELECT id, lot_id, change_mm, reason, attempt_id, lost_reason, corrects_id, at, staff_id, station
+SELECT movement.id, movement.lot_id, movement.change_mm, movement.reason, movement.attempt_id, movement.lost_reason,
+       movement.corrects_id, movement.at, movement.staff_id, movement.station,
+       coalesce(movement_words.words, '') AS words
 FROM movement
-WHERE lot_id = :lot
-ORDER BY id
+LEFT JOIN movement_words ON movement_words.movement_id = movement.id
+WHERE movement.lot_id = :lot
+ORDER BY movement.id

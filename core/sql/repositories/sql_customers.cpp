@@ -115,9 +115,10 @@ Result<void> SqlCustomers::update(const Customer& customer) {
 }
 
 void SqlCustomers::erase(CustomerId id, Instant at) {
-    for (const char* query : {"delete_contacts_of_customer", "erase_notes_of_customer", "erase_inspections_of_customer",
-                              "erase_consent_words_of_customer", "erase_event_words_of_customer",
-                              "erase_charge_words_of_customer", "erase_takers_of_customer"}) {
+    for (const char* query :
+         {"delete_contacts_of_customer", "erase_notes_of_customer", "erase_inspections_of_customer",
+          "erase_consent_words_of_customer", "erase_event_words_of_customer", "erase_charge_words_of_customer",
+          "erase_movement_words_of_customer", "erase_takers_of_customer"}) {
         Statement statement(m_connection, query);
         statement.bind(":customer", stored(id));
         statement.run();

@@ -65,9 +65,11 @@ LotId SqlLots::add(const Lot& lot) {
     return LotId::of(statement.insertedId());
 }
 
-DeliveryId SqlLots::addDelivery(std::string_view requestKey, const Money& shipping, const By& by) {
+DeliveryId SqlLots::addDelivery(std::string_view requestKey, std::string_view supplier, const Money& shipping,
+                                const By& by) {
     Statement statement(m_connection, "add_delivery");
     statement.bind(":request_key", requestKey);
+    statement.bind(":supplier", supplier);
     statement.bind(":shipping_minor", shipping.minor());
     statement.bind(":currency", shipping.currency().code());
     bindBy(statement, by);
@@ -75,11 +77,39 @@ DeliveryId SqlLots::addDelivery(std::string_view requestKey, const Money& shippi
     return DeliveryId::of(statement.insertedId());
 }
 
-std::optional<LotId> SqlLots::ofDelivery(std::string_view requestKey) {
-    Statement statement(m_connection, "get_lot_of_delivery");
+std::vector<LotId> SqlLots::ofDelivery(std::string_view requestKey) {
+    Statement statement(m_connection, "list_lots_of_delivery");
     statement.bind(":request_key", requestKey);
     statement.run();
-    return statement.next() ? std::optional(LotId::of(statement.integer("id"))) : std::nullopt;
+    std::vector<LotId> lots;
+    while (statement.next()) {
+        lots.push_back(LotId::of(statement.integer("id")));
+    }
+    return lots;
+}
+
+std::optional<Delivery> SqlLots::delivery(DeliveryId id) {
+    Statement statement(m_connection, "get_delivery");
+    statement.bind(":delivery", stored(id));
+    statement.run();
+    if (!statement.next()) {
+        return std::nullopt;
+    }
+    const Row row(statement, "delivery");
+    return Delivery{.id = row.id<DeliveryId>(),
+                    .supplier = row.text("supplier"),
+                    .shipping = Money::fromMinor(row.wide("shipping_minor"), row.currency()),
+                    .by = row.by()};
+}
+
+std::vector<std::string> SqlLots::suppliers() {
+    Statement statement(m_connection, "list_suppliers");
+    statement.run();
+    std::vector<std::string> names;
+    while (statement.next()) {
+        names.push_back(statement.text("supplier"));
+    }
+    return names;
 }
 
 std::optional<Lot> SqlLots::get(LotId id) {
@@ -115,7 +145,14 @@ MovementId SqlLots::move(const Movement& movement) {
     statement.bind(":corrects", stored(movement.corrects));
     bindBy(statement, movement.by);
     statement.run();
-    return MovementId::of(statement.insertedId());
+    const auto id = MovementId::of(statement.insertedId());
+    if (!movement.words.empty()) {
+        Statement words(m_connection, "add_movement_words");
+        words.bind(":movement", stored(id));
+        words.bind(":words", movement.words);
+        words.run();
+    }
+    return id;
 }
 
 std::vector<Movement> SqlLots::movements(LotId lot) {
@@ -132,7 +169,8 @@ std::vector<Movement> SqlLots::movements(LotId lot) {
                              .attempt = row.optionalId<AttemptId>("attempt_id"),
                              .lostReason = row.optionalOneOf("lost_reason", lostReasonFromText),
                              .corrects = row.optionalId<MovementId>("corrects_id"),
-                             .by = row.by()});
+                             .by = row.by(),
+                             .words = row.text("words")});
     }
     return movements;
 }
@@ -148,6 +186,12 @@ void SqlLots::setKind(LotId lot, LotKind kind) {
     Statement statement(m_connection, "update_kind_of_lot");
     statement.bind(":lot", stored(lot));
     statement.bind(":kind", lotKindText(kind));
+    statement.run();
+}
+
+void SqlLots::reopen(LotId lot) {
+    Statement statement(m_connection, "reopen_lot");
+    statement.bind(":lot", stored(lot));
     statement.run();
 }
 

@@ -13,8 +13,11 @@ public:
         : m_connection(connection) {}
 
     LotId add(const Lot& lot) override;
-    DeliveryId addDelivery(std::string_view requestKey, const Money& shipping, const By& by) override;
-    [[nodiscard]] std::optional<LotId> ofDelivery(std::string_view requestKey) override;
+    DeliveryId addDelivery(std::string_view requestKey, std::string_view supplier, const Money& shipping,
+                           const By& by) override;
+    [[nodiscard]] std::vector<LotId> ofDelivery(std::string_view requestKey) override;
+    [[nodiscard]] std::optional<Delivery> delivery(DeliveryId id) override;
+    [[nodiscard]] std::vector<std::string> suppliers() override;
     [[nodiscard]] std::optional<Lot> get(LotId id) override;
     [[nodiscard]] std::optional<Lot> byTag(std::string_view tag) override;
     [[nodiscard]] std::vector<Lot> open() override;
@@ -23,6 +26,7 @@ public:
     [[nodiscard]] std::vector<Movement> movements(LotId lot) override;
     void close(LotId lot, Instant at) override;
     void setKind(LotId lot, LotKind kind) override;
+    void reopen(LotId lot) override;
     [[nodiscard]] std::vector<PlannedCut> plannedCuts() override;
 
 private:

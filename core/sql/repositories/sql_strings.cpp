@@ -21,7 +21,8 @@ StringArticle articleIn(const Statement& statement) {
             .milligramsPerMetre = row.optionalWide("milligrams_per_metre"),
             .stretchPercent = row.optionalReal("stretch_percent"),
             .retired = row.flag("retired"),
-            .version = row.wide("row_version")};
+            .version = row.wide("row_version"),
+            .packet = row.optionalLength("packet_mm")};
 }
 
 /// All that may change.
@@ -35,6 +36,7 @@ void bindFacts(Statement& statement, const StringArticle& article) {
     statement.bind(":milligrams_per_metre", article.milligramsPerMetre);
     statement.bind(":stretch_percent", article.stretchPercent);
     statement.bind(":retired", stored(article.retired));
+    statement.bind(":packet_mm", stored(article.packet));
 }
 } // namespace
 

@@ -140,7 +140,8 @@ std::vector<Length> FakeJobs::lastTakes(StringArticleId article, int atMost) {
         const Job job = *get(id);
         Length taken = Length::fromMillimetres(0);
         for (const JobPiece& piece : job.pieces) {
-            if (piece.article == article && piece.isCut() && piece.current().cut->lot) {
+            if (piece.article == article && piece.isCut() && piece.current().cut->lot &&
+                rowOf(m_rows.lots, *piece.current().cut->lot)->kind != LotKind::Packet) {
                 taken += piece.current().cut->length;
             }
         }

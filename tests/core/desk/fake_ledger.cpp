@@ -6,6 +6,7 @@
 #include "tests/core/desk/fake_reports.h"
 
 #include <algorithm>
+#include <set>
 #include <sstream>
 #include <tuple>
 
@@ -192,19 +193,34 @@ public:
         m_rows.lots.back().length = Length::fromMillimetres(0);
         return *m_rows.lots.back().id;
     }
-    DeliveryId addDelivery(std::string_view requestKey, const Money& shipping, const By& by) override {
-        (void)shipping;
-        (void)by;
+    DeliveryId addDelivery(std::string_view requestKey, std::string_view supplier, const Money& shipping,
+                           const By& by) override {
         const auto id = m_rows.next<DeliveryId>();
-        m_rows.deliveries.emplace(requestKey, id);
+        m_rows.deliveriesByKey.emplace(requestKey, id);
+        m_rows.deliveries.push_back({id, std::string(supplier), shipping, by});
         return id;
     }
-    std::optional<LotId> ofDelivery(std::string_view requestKey) override {
-        const auto delivery = m_rows.deliveries.find(requestKey);
-        if (delivery == m_rows.deliveries.end()) {
-            return std::nullopt;
+    std::vector<LotId> ofDelivery(std::string_view requestKey) override {
+        const auto delivery = idOf(m_rows.deliveriesByKey, requestKey);
+        std::vector<LotId> lots;
+        for (const Lot& lot : m_rows.lots) {
+            if (delivery && lot.delivery == delivery) {
+                lots.push_back(*lot.id);
+            }
         }
-        return std::ranges::find(m_rows.lots, std::optional(delivery->second), &Lot::delivery)->id;
+        return lots;
+    }
+    std::optional<Delivery> delivery(DeliveryId id) override {
+        const auto found = std::ranges::find(m_rows.deliveries, id, &Delivery::id);
+        return found == m_rows.deliveries.end() ? std::nullopt : std::optional(*found);
+    }
+    std::vector<std::string> suppliers() override {
+        std::set<std::string> names;
+        for (const Delivery& delivery : m_rows.deliveries) {
+            names.insert(delivery.supplier);
+        }
+        names.erase("");
+        return {names.begin(), names.end()};
     }
     std::optional<Lot> get(LotId id) override { return copyOf(m_rows.lots, id); }
     std::optional<Lot> byTag(std::string_view tag) override {
@@ -253,6 +269,7 @@ public:
         lot.closed = at;
     }
     void setKind(LotId lot, LotKind kind) override { rowOf(m_rows.lots, lot)->kind = kind; }
+    void reopen(LotId id) override { rowOf(m_rows.lots, id)->closed.reset(); }
     std::vector<PlannedCut> plannedCuts() override;
 
 private:

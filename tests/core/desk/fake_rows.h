@@ -29,7 +29,8 @@ struct Rows {
     std::vector<UsualCut> usualCuts;
     std::vector<StringArticle> articles;
     std::vector<Lot> lots;
-    std::map<std::string, DeliveryId, std::less<>> deliveries; ///< by request key
+    std::map<std::string, DeliveryId, std::less<>> deliveriesByKey;
+    std::vector<Delivery> deliveries;
     std::vector<Movement> movements;
     std::vector<Job> jobs; ///< without what is derived
     std::vector<JobEvent> events;

@@ -170,6 +170,36 @@ TEST_P(LotsTest, NeverGoBelowNothing) {
     EXPECT_NE(guardOf([&] { move(k2, MovementReason::Measured, 10); }), "");
 }
 
+TEST_P(LotsTest, SayWhyInWordsAndWithWhatTheyCame) {
+    EXPECT_FALSE(lots().delivery(DeliveryId::of(987'654)));
+    const auto delivery = lots().addDelivery("a key", "Northgate", pounds(9), by(1, "stockroom"));
+    const auto other = lots().addDelivery("another key", "", pounds(0), by(2, "stockroom"));
+    EXPECT_NE(other, delivery);
+    EXPECT_EQ(lots().delivery(delivery).value().supplier, "Northgate");
+    EXPECT_EQ(lots().delivery(delivery).value().shipping, pounds(9));
+    EXPECT_THAT(lots().suppliers(), ElementsAre("Northgate"));
+    EXPECT_THAT(lots().ofDelivery("a key"), IsEmpty());
+    EXPECT_THAT(lots().ofDelivery("no key"), IsEmpty());
+
+    const auto k2 = reel("K-2", string("K"), mm(20'000));
+    lots().move({.id = std::nullopt,
+                 .lot = k2,
+                 .reason = MovementReason::ThrownAway,
+                 .change = mm(-20'000),
+                 .attempt = std::nullopt,
+                 .lostReason = std::nullopt,
+                 .corrects = std::nullopt,
+                 .by = by(5, "stockroom"),
+                 .words = "o'Dell's dog"});
+    EXPECT_EQ(lots().movements(k2).front().words, "");
+    EXPECT_EQ(lots().movements(k2).back().words, "o'Dell's dog");
+    lots().close(k2, at(6));
+    lots().reopen(k2);
+    EXPECT_TRUE(lot(k2).isOpen());
+    lots().close(k2, at(8));
+    EXPECT_EQ(lot(k2).closed, at(8)) << "closed again later";
+}
+
 TEST_P(LotsTest, AreSealedUntilALengthIsCutOrLost) {
     const auto k2 = reel("K-2", string("K"), mm(20'000));
     move(k2, MovementReason::Measured, -5);

@@ -21,7 +21,8 @@ TEST_P(StringsTest, ComeBackAsTheyWereStoredAndAreListedByCode) {
                              .diameterMicrometres = 1'200,
                              .gaugeName = "17",
                              .milligramsPerMetre = 1'250,
-                             .stretchPercent = 9.75};
+                             .stretchPercent = 9.75,
+                             .packet = Length::fromMillimetres(12'200)};
     const StringArticle bare{.id = std::nullopt,
                              .code = "K",
                              .name = "Kestrelline 125",
@@ -45,6 +46,7 @@ TEST_P(StringsTest, ComeBackAsTheyWereStoredAndAreListedByCode) {
         EXPECT_EQ(stored.gaugeName, article.gaugeName);
         EXPECT_EQ(stored.milligramsPerMetre, article.milligramsPerMetre);
         EXPECT_EQ(stored.stretchPercent, article.stretchPercent);
+        EXPECT_EQ(stored.packet, article.packet);
     }
     EXPECT_THAT(strings().all(),
                 ElementsAre(testing::Field(&StringArticle::code, "K"), testing::Field(&StringArticle::code, "T")));
@@ -58,6 +60,7 @@ TEST_P(StringsTest, ComeBackAsTheyWereStoredAndAreListedByCode) {
     EXPECT_EQ(stored.colour, full.colour);
     EXPECT_EQ(stored.sport, full.sport);
     EXPECT_EQ(stored.material, full.material);
+    EXPECT_EQ(stored.packet, full.packet);
     EXPECT_EQ(stored.diameterMicrometres, full.diameterMicrometres);
     EXPECT_EQ(stored.gaugeName, full.gaugeName);
     EXPECT_EQ(stored.milligramsPerMetre, full.milligramsPerMetre);

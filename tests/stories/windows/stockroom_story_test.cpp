@@ -1,10 +1,26 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/sold_string.h"
 #include "tests/stories/windows/at_the_window.h"
+#include "ui/bench/bench_station.h"
+#include "ui/counter/counter_station.h"
+#include "ui/counter/intake_sheet.h"
+#include "ui/counter/outcome_strip.h"
+#include "ui/counter/string_choice.h"
+#include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/person_presenter.h"
+#include "ui/presenter/racket_presenter.h"
 #include "ui/presenter/stockroom_presenter.h"
-#include "ui/stockroom/receive_strip.h"
+#include "ui/stockroom/correct_strip.h"
+#include "ui/stockroom/delivery_sheet.h"
+#include "ui/stockroom/keep_strip.h"
+#include "ui/stockroom/life_page.h"
+#include "ui/stockroom/life_strip.h"
+#include "ui/stockroom/shelf_view.h"
 #include "ui/stockroom/stockroom_station.h"
 #include "ui/stockroom/string_strip.h"
+#include "ui/stockroom/take_off_strip.h"
+#include "ui/widgets/count_edit.h"
+#include "ui/widgets/finder.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/money_edit.h"
@@ -54,15 +70,16 @@ TEST_F(AtTheShelf, ANewStringIsTheOneThatIsReceivedNext) {
     press(Qt::Key_Return);
     ASSERT_TRUE(saysSoon(QStringLiteral("O Otterline 118 is on the list. R receives a reel of it.")));
     press(Qt::Key_R);
-    EXPECT_EQ(stockroom().receiveStrip()->strings()->currentText(), QStringLiteral("O Otterline 118"));
-    tab(2);
+    DeliveryRow& line = stockroom().deliverySheet()->row(0);
+    EXPECT_EQ(line.strings()->currentText(), QStringLiteral("O Otterline 118"));
+    tab(3);
     type("220 yd");
     tab();
-    EXPECT_EQ(problemsOn(*stockroom().receiveStrip()).size(), 1);
+    EXPECT_FALSE(line.note()->problem().isEmpty());
     press(Qt::Key_Backtab, Qt::ShiftModifier);
-    stockroom().receiveStrip()->length()->selectAll();
+    line.length()->selectAll();
     type("660 ft");
-    tab(2);
+    tab();
     type("84");
     press(Qt::Key_Return);
     ASSERT_TRUE(saysSoon(QStringLiteral("Received O-1: 201.16 m. Write O-1 on it.")));
@@ -76,24 +93,22 @@ TEST_F(AtTheShelf, ANewStringIsTheOneThatIsReceivedNext) {
 TEST_F(AtTheShelf, WordsThatAreTooLongAreSentBackAndNotCut) {
     const auto before = lots();
     press(Qt::Key_R);
-    auto* strip = stockroom().receiveStrip();
-    tab(2);
-    type("200");
-    tab(2);
+    DeliveryRow& line = stockroom().deliverySheet()->row(0);
+    tab(4);
     type("84");
-    strip->tag()->setText(QString(21, QLatin1Char('t')));
-    strip->batch()->setText(QString(81, QLatin1Char('b')));
+    line.tag()->setText(QString(21, QLatin1Char('t')));
+    line.batch()->setText(QString(81, QLatin1Char('b')));
     press(Qt::Key_Return);
-    const auto sentence = [&] { return problemsOn(*strip).join(QLatin1Char('\n')); };
-    ASSERT_TRUE(becomes([&] { return sentence().contains(QStringLiteral("batch is too long: 81 characters")); }))
-        << sentence().toStdString();
-    EXPECT_TRUE(strip->batch()->hasFocus());
-    EXPECT_EQ(strip->batch()->text().size(), 81);
-    strip->batch()->setText(QStringLiteral("A41"));
+    ASSERT_TRUE(becomes([&] {
+        return line.note()->problem().contains(QStringLiteral("batch is too long: 81 characters"));
+    })) << line.note()->problem().toStdString();
+    EXPECT_TRUE(line.batch()->hasFocus());
+    EXPECT_EQ(line.batch()->text().size(), 81);
+    line.batch()->setText(QStringLiteral("A41"));
     press(Qt::Key_Return);
-    ASSERT_TRUE(becomes([&] { return sentence().contains(QStringLiteral("tag is too long: 21 characters")); }));
-    EXPECT_EQ(problemsOn(*strip).size(), 1) << "the batch is right by now";
-    EXPECT_TRUE(strip->tag()->hasFocus());
+    ASSERT_TRUE(
+        becomes([&] { return line.note()->problem().contains(QStringLiteral("tag is too long: 21 characters")); }));
+    EXPECT_TRUE(line.tag()->hasFocus());
     EXPECT_EQ(lots(), before);
 
     press(Qt::Key_Escape);
@@ -127,6 +142,195 @@ TEST_F(AtTheShelf, AStringIsChangedWhereItStands) {
     EXPECT_EQ(kept.name, "Kestrelline Pro");
     EXPECT_EQ(kept.gaugeName, "17") << "what was not touched is as it was";
     EXPECT_TRUE(kept.milligramsPerMetre);
+}
+
+// Three reels and a box, entered without the mouse, held against the bill, written down once.
+TEST_F(AtTheShelf, ADeliveryOfThreeReelsAndABoxIsReceived) {
+    const auto before = lots();
+    press(Qt::Key_R);
+    DeliverySheet& sheet = *stockroom().deliverySheet();
+    EXPECT_EQ(sheet.rows(), 2U) << "the first is of the string that was looked at, the next is blank";
+    tab(); // K
+    type("2");
+    tab(2);
+    EXPECT_EQ(sheet.row(0).length()->text(), QStringLiteral("200 m")) << "as its last reel";
+    tab();
+    type("110");
+    tab();
+    type("A41");
+    tab(2);
+    type("l"); // the blank line
+    EXPECT_EQ(sheet.rows(), 3U);
+    tab(4);
+    type("140");
+    tab(3);
+    type("k");
+    tab();
+    type("12");
+    tab();
+    type("p"); // packets
+    tab();
+    type("12");
+    tab();
+    type("9");
+    tab(3); // batch, tag, and past the blank line's string
+    tab(7);
+    type("Northgate String Company");
+    tab();
+    type("15");
+    EXPECT_EQ(sheet.sum(), QStringLiteral("3 reels and 12 packets: £468.00, with shipping £483.00"));
+    ASSERT_TRUE(becomes([&] { return sheet.row(2).tag()->placeholderText() == QStringLiteral("K-10 to K-21"); }))
+        << sheet.row(2).tag()->placeholderText().toStdString();
+    EXPECT_EQ(sheet.row(0).tag()->placeholderText(), QStringLiteral("K-8 and K-9"));
+    EXPECT_EQ(lots(), before) << "nothing is written before Enter";
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("Received 3 reels and 12 packets. Write K-8, K-9 and L-4 on the reels.")));
+    EXPECT_EQ(lots(), before + 15);
+    EXPECT_EQ(lot("K-9").batch, "A41");
+    EXPECT_EQ(lot("K-21").kind, LotKind::Packet);
+    EXPECT_EQ(lot("K-21").length, metres(12));
+    EXPECT_TRUE(m_ledger->check().empty());
+
+    press(Qt::Key_Z, Qt::ControlModifier);
+    ASSERT_TRUE(saysSoon(QStringLiteral("taken back: nothing of it is on the shelf.")));
+    EXPECT_EQ(lots(), before);
+    EXPECT_TRUE(m_ledger->check().empty());
+}
+
+TEST_F(AtTheShelf, AnEndIsThrownAwayWithItsReasonAndComesBack) {
+    press(Qt::Key_C); // K-2, the first on the first board
+    type("6.1");
+    tab();
+    type("the tape says so");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("K-2 holds 6.1 m now")));
+    press(Qt::Key_T);
+    EXPECT_EQ(stockroom().takeOffStrip()->why(), QStringLiteral("too short for a piece")) << "no job fits on it";
+    stockroom().takeOffStrip()->reason()->clear();
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return !problemsOn(*stockroom().takeOffStrip()).isEmpty(); }));
+    type("frayed");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("K-2 is thrown away: 6.1 m.")));
+    EXPECT_FALSE(lot("K-2").isOpen());
+    press(Qt::Key_Z, Qt::ControlModifier);
+    ASSERT_TRUE(saysSoon(QStringLiteral("K-2 is on the shelf with 6.1 m, as before.")));
+    EXPECT_EQ(lot("K-2").length, metres(6.1));
+    EXPECT_TRUE(m_ledger->check().empty());
+
+    ASSERT_TRUE(becomes([&] {
+        return stockroom().presenter().life() && stockroom().presenter().life()->lot.tag == "K-2" &&
+               stockroom().presenter().life()->lot.isOpen() &&
+               stockroom().shelf()->currentIndex().data().toString().startsWith(QStringLiteral("K-2"));
+    }));
+    press(Qt::Key_Return);
+    LifePage& page = *stockroom().lifePage();
+    ASSERT_TRUE(becomes([&] { return page.isVisible() && page.lines()->hasFocus(); }));
+    const auto* lines = page.lines()->model();
+    const int last = lines->rowCount() - 1;
+    const auto cell = [&](int row, LotStoryModel::Column column) {
+        return lines->index(row, column).data().toString();
+    };
+    EXPECT_EQ(cell(last, LotStoryModel::Why), QStringLiteral("takes back line %1").arg(last));
+    EXPECT_EQ(cell(last - 1, LotStoryModel::Why), QStringLiteral("taken back in line %1; frayed").arg(last + 1));
+    EXPECT_EQ(cell(last - 2, LotStoryModel::Why), QStringLiteral("the tape says so"));
+    EXPECT_EQ(cell(last, LotStoryModel::Left), QStringLiteral("6.1 m"));
+    EXPECT_EQ(cell(last, LotStoryModel::Who), QStringLiteral("Oriel Tamm"));
+    EXPECT_TRUE(page.statement().contains(QStringLiteral("6.1 m left")));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(stockroom().shelf()->hasFocus());
+}
+
+TEST_F(AtTheShelf, ACustomersReelIsKeptUnderTheirName) {
+    press(Qt::Key_K);
+    ASSERT_TRUE(becomes([&] { return stockroom().keepStrip()->finder()->line()->hasFocus(); }));
+    press(Qt::Key_Return);
+    EXPECT_EQ(problemsOn(*stockroom().keepStrip()).size(), 1) << "whose is it";
+    type("lindobi");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return stockroom().keepStrip()->strings()->hasFocus(); }));
+    tab(2);
+    type("22");
+    tab();
+    type("Petra 1");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("Petra 1 is kept for Petra Lindobi: 22 m. Write Petra 1 on it.")));
+    ASSERT_TRUE(becomes([&] { return stockroom().presenter().kept().size() == 1; }));
+    EXPECT_EQ(stockroom().presenter().kept().front().owner, "Petra Lindobi");
+    EXPECT_TRUE(lot("Petra 1").owner);
+    EXPECT_EQ(stockroom().presenter().shelf().front().lots.size(), 3U) << "it is not the shop's";
+}
+
+// A box comes in, a bed is sold from one packet, and nothing of that packet is left.
+TEST_F(AtTheShelf, AJobIsStrungFromAPacket) {
+    press(Qt::Key_E);
+    auto* strip = stockroom().stringStrip();
+    ASSERT_TRUE(becomes([&] { return strip->nameEdit()->hasFocus(); }));
+    tab(7);
+    ASSERT_TRUE(strip->packet()->hasFocus());
+    type("12");
+    tab();
+    type("18");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("K Kestrelline 125, black is kept")));
+    press(Qt::Key_R);
+    tab();
+    type("5");
+    tab();
+    type("p");
+    tab();
+    EXPECT_EQ(stockroom().deliverySheet()->row(0).length()->text(), QStringLiteral("12 m")) << "what a packet holds";
+    tab();
+    type("9");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("Received 5 packets.")));
+    ASSERT_TRUE(becomes([&] { return stockroom().lifeStrip()->words().contains(QStringLiteral("5 packets of 12 m")); }))
+        << stockroom().lifeStrip()->words().toStdString();
+
+    press(Qt::Key_1, Qt::ControlModifier);
+    auto& counter = *m_window->counter();
+    type("lindobi");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return counter.person().picked().has_value(); }));
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return counter.racket().picked().has_value(); }));
+    press(Qt::Key_F5); // as last time, with other string
+    auto* mains = counter.intake()->mains();
+    ASSERT_TRUE(becomes([&] { return mains->strings()->count() > 1; }));
+    mains->strings()->setFocus(Qt::TabFocusReason);
+    type("k");
+    press(Qt::Key_Tab);
+    type("a"); // "a packet of 12 m, 5 free"
+    EXPECT_EQ(mains->sources()->currentText(), QStringLiteral("a packet of 12 m, 5 free"));
+    ASSERT_TRUE(becomes([&] { return counter.intake()->outcome()->priceText() == QStringLiteral("£32.00"); }))
+        << "labour and a packet: " << counter.intake()->outcome()->priceText().toStdString();
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(saysSoon(QStringLiteral("Logged ")));
+    const auto logged = look([&](desk::Transaction& t) { return t.jobs().get(jobs(JobState::Logged).back().id); });
+    ASSERT_TRUE(logged);
+    const auto packet = look([&](desk::Transaction& t) { return t.lots().get(*logged->pieces.front().lot); });
+    EXPECT_EQ(packet->kind, LotKind::Packet);
+
+    press(Qt::Key_2, Qt::ControlModifier);
+    auto& bench = m_window->bench()->presenter();
+    ASSERT_TRUE(becomes(
+        [&] { return std::ranges::any_of(bench.queue(), [&](const auto& line) { return line.id == *logged->id; }); }));
+    bench.select(*logged->id);
+    ASSERT_TRUE(becomes([&] { return bench.step() == BenchPresenter::Step::Take; }));
+    press(Qt::Key_Return);
+    for (std::size_t piece = 0; piece < logged->pieces.size(); ++piece) {
+        ASSERT_TRUE(
+            becomes([&] { return bench.step() == BenchPresenter::Step::Cut && bench.cutPieces().size() == piece; }));
+        press(Qt::Key_Return);
+        press(Qt::Key_Return);
+    }
+    ASSERT_TRUE(becomes([&] { return bench.step() == BenchPresenter::Step::Finish; }));
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("is strung")));
+    EXPECT_FALSE(lot(packet->tag).isOpen()) << "a packet is used up";
+    EXPECT_EQ(lot(packet->tag).length, metres(0));
+    EXPECT_TRUE(m_ledger->check().empty());
 }
 
 } // namespace

@@ -80,6 +80,58 @@ TEST_F(Stockroom, ACorrectionIsALineInTheLifeOfTheLot) {
               QStringLiteral("K-2 holds 6.35 m now; the book was corrected by −0.05 m."));
 }
 
+TEST_F(Stockroom, ADeliveryComesInOnceAndIsTakenBackWhole) {
+    std::vector<std::vector<std::string>> proposed;
+    std::vector<Lot> came;
+    std::vector<Lot> back;
+    QObject::connect(&stockroom, &StockroomPresenter::tagsProposed, [&](const auto& tags) { proposed = tags; });
+    QObject::connect(&stockroom, &StockroomPresenter::delivered, [&](const auto& lots) { came = lots; });
+    QObject::connect(&stockroom, &StockroomPresenter::tookBack, [&](const auto& lots) { back = lots; });
+    const StockroomPresenter::Parcel parcel{.requestKey = "this sheet",
+                                            .supplier = QStringLiteral(" Northgate "),
+                                            .lines = {{.article = string("L"),
+                                                       .count = 3,
+                                                       .kind = LotKind::Reel,
+                                                       .nominal = metres(200),
+                                                       .priceEach = Money::fromMinor(14000, Currency::pounds())}},
+                                            .shipping = Money::fromMinor(1000, Currency::pounds())};
+    EXPECT_FALSE(stockroom.canTakeBack());
+    stockroom.proposeTags(parcel.lines);
+    ASSERT_EQ(proposed.size(), 1U);
+    runner.held = true;
+    stockroom.receive(parcel);
+    stockroom.receive(parcel);
+    runner.release();
+    ASSERT_EQ(came.size(), 3U);
+    EXPECT_EQ(came.front().tag, proposed.front().front());
+    EXPECT_EQ(onTheShelf("L").lots.size(), 4U);
+    std::vector<std::string> suppliers;
+    QObject::connect(&stockroom, &StockroomPresenter::suppliersRead, [&](const auto& names) { suppliers = names; });
+    stockroom.readSuppliers();
+    EXPECT_EQ(suppliers, std::vector<std::string>{"Northgate"});
+
+    ASSERT_TRUE(stockroom.canTakeBack());
+    stockroom.takeBack();
+    EXPECT_EQ(back.size(), 3U);
+    EXPECT_EQ(onTheShelf("L").lots.size(), 1U);
+    EXPECT_FALSE(stockroom.canTakeBack()) << "once";
+}
+
+TEST_F(Stockroom, WhatIsThrownAwayNeedsAReason) {
+    const LotId k2 = *lot("K-2").id;
+    std::optional<desk::LotLeaves> left;
+    QObject::connect(&stockroom, &StockroomPresenter::tookOff, [&](const Lot&, desk::LotLeaves how) { left = how; });
+    stockroom.takeOff(k2, desk::LotLeaves::ThrownAway, QStringLiteral("  "));
+    ASSERT_TRUE(why);
+    EXPECT_EQ(why->text("what"), "reason");
+    EXPECT_FALSE(stockroom.canTakeBack());
+    stockroom.takeOff(k2, desk::LotLeaves::Returned, QStringLiteral("wrong colour"));
+    EXPECT_EQ(left, desk::LotLeaves::Returned);
+    EXPECT_FALSE(lot("K-2").isOpen());
+    stockroom.takeBack();
+    EXPECT_TRUE(lot("K-2").isOpen());
+}
+
 TEST_F(Stockroom, ANewStringHasItsPriceAndItsBoard) {
     StringArticle article;
     article.code = "M";

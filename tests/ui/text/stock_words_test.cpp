@@ -37,6 +37,7 @@ TEST(StockWords, ATightFitSaysToMeasure) {
     EXPECT_EQ(said(fitText(Fit::FitsIfBookIsRight, mm(200), kEnglish)),
               "fits by 0.2 m if the book is right, measure before cutting");
     EXPECT_EQ(said(fitText(Fit::DoesNotFit, mm(-300), kEnglish)), "0.3 m short by the book");
+    EXPECT_EQ(said(fitText(Fit::Fits, mm(0), kEnglish)), "uses it up");
 }
 
 TEST(StockWords, WhatIsLeftPromisedAndFree) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/keyboard.h"
 #include "tests/ui/support/known_warnings.h"
+#include "ui/widgets/count_edit.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/money_edit.h"
 #include "ui/widgets/pattern_edit.h"
@@ -49,6 +50,39 @@ public:
 private:
     QLineEdit* m_elsewhere;
 };
+
+TEST(CountEditTest, IsAWholeNumberFromOneOn) {
+    Desk<CountEdit> desk(500);
+    const struct {
+        const char* typed;
+        int count; ///< 0: none
+        Code why;
+    } cases[] = {{"1", 1, {}},
+                 {" 12 ", 12, {}},
+                 {"500", 500, {}},
+                 {"", 0, Code::Missing},
+                 {"0", 0, Code::OutOfRange},
+                 {"501", 0, Code::OutOfRange},
+                 {"-3", 0, Code::OutOfRange},
+                 {"2.5", 0, Code::Unreadable},
+                 {"a box", 0, Code::Unreadable},
+                 {"99999999999999999999", 0, Code::Unreadable}};
+    for (const auto& c : cases) {
+        desk.edit->clear();
+        desk.typed(c.typed);
+        const auto count = desk.edit->value();
+        if (c.count > 0) {
+            ASSERT_TRUE(count) << c.typed;
+            EXPECT_EQ(*count, c.count) << c.typed;
+        } else {
+            ASSERT_FALSE(count) << c.typed;
+            EXPECT_EQ(count.error().code(), c.why) << c.typed;
+        }
+    }
+    desk.typed(" 7 ");
+    desk.leave();
+    EXPECT_EQ(desk.edit->text(), QStringLiteral("7"));
+}
 
 TEST(TensionEditTest, ReadsWhatPeopleType) {
     Desk<TensionEdit> desk;

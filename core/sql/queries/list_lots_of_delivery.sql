@@ -4,4 +4,3 @@ FROM delivery
 JOIN lot ON lot.delivery_id = delivery.id
 WHERE delivery.request_key = :request_key
 ORDER BY lot.id
-LIMIT 1
