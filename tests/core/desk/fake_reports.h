@@ -15,6 +15,7 @@ public:
     std::vector<OpenMatter> openMatters() override;
     std::vector<PaymentLine> payments(Instant from, Instant to) override;
     std::vector<StrungJob> strung(Instant from, Instant to) override;
+    std::vector<ScrappedEnd> scrap(Instant from, Instant to) override;
     std::vector<LedgerTable> tables() override { return {}; } ///< a fake keeps no tables
 
 private:
