@@ -3,6 +3,9 @@
 
 #include "ui/bench/bench_station.h"
 #include "ui/bench/lost_strip.h"
+#include "ui/books/books_page.h"
+#include "ui/books/books_station.h"
+#include "ui/books/open_page.h"
 #include "ui/counter/counter_station.h"
 #include "ui/counter/intake_sheet.h"
 #include "ui/counter/new_frame_form.h"
@@ -178,6 +181,39 @@ std::vector<Scene> benchScenes() {
     };
 }
 
+/// The books, turned to the page of that number, with the keyboard on it.
+ui::BooksPage* toBooks(ui::MainWindow& window, int page) {
+    window.goTo(QStringLiteral("books"));
+    auto* opened = window.books()->pages()[page];
+    window.books()->open(opened, true);
+    return opened;
+}
+
+std::vector<Scene> booksScenes() {
+    return {
+        {QStringLiteral("books-contents"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("books"));
+             return &window;
+         }},
+        {QStringLiteral("books-open"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             toBooks(window, 0);
+             return &window;
+         }},
+        {QStringLiteral("books-told"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             qobject_cast<ui::OpenPage*>(toBooks(window, 0))->openTell();
+             return &window;
+         }},
+        {QStringLiteral("books-paying"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             qobject_cast<ui::OpenPage*>(toBooks(window, 0))->openPay();
+             return &window;
+         }},
+    };
+}
+
 std::vector<Scene> otherScenes() {
     return {
         {QStringLiteral("stockroom"), true,
@@ -244,6 +280,9 @@ std::vector<Scene> otherScenes() {
 std::vector<Scene> scenes() {
     std::vector<Scene> all = counterScenes();
     for (auto& scene : benchScenes()) {
+        all.push_back(std::move(scene));
+    }
+    for (auto& scene : booksScenes()) {
         all.push_back(std::move(scene));
     }
     for (auto& scene : otherScenes()) {

@@ -2,6 +2,7 @@
 #include "ui/shell/main_window.h"
 
 #include "ui/bench/bench_station.h"
+#include "ui/books/books_station.h"
 #include "ui/counter/counter_station.h"
 #include "ui/presenter/bench_presenter.h"
 #include "ui/presenter/shell_presenter.h"
@@ -31,10 +32,11 @@ MainWindow::MainWindow(DeskRunner& runner, Shift& shift, std::chrono::millisecon
     , m_counter(new CounterStation(runner, shift, pause, m_pages))
     , m_bench(new BenchStation(runner, shift, m_pages))
     , m_stockroom(new StockroomStation(runner, shift, m_pages))
+    , m_books(new BooksStation(runner, shift, m_pages))
     , m_history(new HistorySheet(runner, shift, m_pages))
     , m_firstDay(new FirstDaySheet(*m_shell, shift, m_pages))
     , m_guide(new GuideWindow(this))
-    , m_stations{m_counter, m_bench, m_stockroom} {
+    , m_stations{m_counter, m_bench, m_stockroom, m_books} {
     build();
     makeMenus();
     connectStations();
@@ -91,6 +93,7 @@ void MainWindow::build() {
     m_band->addStation(m_counter->name(), QStringLiteral("Ctrl+1"));
     m_band->addStation(m_bench->name(), QStringLiteral("Ctrl+2"));
     m_band->addStation(m_stockroom->name(), QStringLiteral("Ctrl+3"));
+    m_band->addStation(m_books->name(), QStringLiteral("Ctrl+4"));
 }
 
 void MainWindow::makeMenus() {
@@ -112,7 +115,7 @@ void MainWindow::makeMenus() {
     // A menu for each station, with every action and its key.
     for (auto* station : m_stations) {
         auto* menu = menuBar()->addMenu(station->menuName());
-        menu->addActions(station->keys());
+        station->fillMenu(*menu);
     }
     auto* help = menuBar()->addMenu(tr("&Guide"));
     auto* guide = help->addAction(tr("The guide to this &station"));
@@ -141,6 +144,7 @@ void MainWindow::connectStations() {
     }
     connect(m_counter, &CounterStation::historyWanted, this, &MainWindow::showHistory);
     connect(m_bench, &BenchStation::historyWanted, this, &MainWindow::showHistory);
+    connect(m_books, &BooksStation::historyWanted, this, &MainWindow::showHistory);
     connect(m_history, &HistorySheet::left, this, &MainWindow::leaveHistory);
     connect(m_band, &StationBand::chosen, this, [this](int station) { goTo(station); });
     connect(m_band, &StationBand::left, this, [this] {
@@ -240,7 +244,7 @@ void MainWindow::showMessage() {
 void MainWindow::showKeys() {
     QStringList keys;
     if (const auto* station = currentStation()) {
-        for (const auto* action : station->keys()) {
+        for (const auto* action : station->keysInView()) {
             if (action->isEnabled() && !action->shortcut().isEmpty()) {
                 QString words = action->text();
                 words.remove(QLatin1Char('&'));

@@ -15,6 +15,7 @@ class QStackedWidget;
 namespace rw::ui {
 
 class BenchStation;
+class BooksStation;
 class CounterStation;
 class FirstDaySheet;
 class GuideWindow;
@@ -35,7 +36,7 @@ public:
     MainWindow(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    void goTo(int station);              ///< 0 counter, 1 bench, 2 stockroom
+    void goTo(int station);              ///< 0 counter, 1 bench, 2 stockroom, 3 books
     void goTo(const QString& guidePage); ///< "bench"; an unknown name changes nothing
     void showHistory(const HistoryOf& of);
     void openGuide();
@@ -43,6 +44,7 @@ public:
     [[nodiscard]] CounterStation* counter() const { return m_counter; }
     [[nodiscard]] BenchStation* bench() const { return m_bench; }
     [[nodiscard]] StockroomStation* stockroom() const { return m_stockroom; }
+    [[nodiscard]] BooksStation* books() const { return m_books; }
     [[nodiscard]] HistorySheet* history() const { return m_history; }
     [[nodiscard]] FirstDaySheet* firstDay() const { return m_firstDay; }
     [[nodiscard]] GuideWindow* guide() const { return m_guide; }
@@ -75,6 +77,7 @@ private:
     CounterStation* m_counter;
     BenchStation* m_bench;
     StockroomStation* m_stockroom;
+    BooksStation* m_books;
     HistorySheet* m_history;
     FirstDaySheet* m_firstDay;
     GuideWindow* m_guide;

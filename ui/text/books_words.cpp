@@ -30,6 +30,36 @@ QString openMatterText(const desk::OpenMatter& matter, const QLocale& locale) {
     return parts.join(QStringLiteral(", "));
 }
 
+QString openMattersText(const std::vector<desk::OpenMatter>& matters, const QLocale& locale) {
+    if (matters.empty()) {
+        return Words::tr(
+            "Nothing is open. What the bench finishes stands here until its owner was told, paid for it and "
+            "took it home.");
+    }
+    Money owed = Money::zero(matters.front().total.currency());
+    for (const desk::OpenMatter& matter : matters) {
+        if (matter.job.state != JobState::Withdrawn && matter.owed().minor() > 0) {
+            owed += matter.owed();
+        }
+    }
+    const auto count = matters.size();
+    const QString rackets = count == 1 ? Words::tr("1 racket") : Words::tr("%1 rackets").arg(count);
+    return owed.minor() == 0 ? rackets : Words::tr("%1, %2 owed together").arg(rackets, moneyText(owed, locale));
+}
+
+QString toldText(const Job& job) { return Words::tr("%1: the customer was told.").arg(job.number); }
+
+QString paymentTakenText(const desk::PaymentTaken& taken, const QLocale& locale) {
+    const QString what = taken.already ? Words::tr("%1: %2 was taken before") : Words::tr("%1: %2 taken");
+    const QString sentence = what.arg(taken.job.number).arg(moneyText(taken.paidNow, locale));
+    const Money owed = taken.owed();
+    if (owed.minor() > 0) {
+        return Words::tr("%1, %2 is still owed.").arg(sentence, moneyText(owed, locale));
+    }
+    return owed.minor() < 0 ? Words::tr("%1, %2 in the customer's favour.").arg(sentence, moneyText(-owed, locale))
+                            : Words::tr("%1, all of it is paid.").arg(sentence);
+}
+
 QString ageText(Instant since, Instant now) {
     const auto days = std::chrono::floor<std::chrono::days>(now - since).count();
     if (days < 1) {

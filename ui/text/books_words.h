@@ -2,15 +2,24 @@
 #pragma once
 
 #include "core/desk/books.h"
+#include "core/desk/payment.h"
 
 #include <QLocale>
 #include <QString>
+
+#include <vector>
 
 // The owner's books in words.
 namespace rw::ui {
 
 /// "not told, 14.00 owed": what is still to be done with a job that is strung; "3.00 too much paid" for a credit.
 [[nodiscard]] QString openMatterText(const desk::OpenMatter& matter, const QLocale& locale = QLocale());
+/// "5 rackets, £61.00 owed together", or what an empty list means.
+[[nodiscard]] QString openMattersText(const std::vector<desk::OpenMatter>& matters, const QLocale& locale = QLocale());
+/// "2121: the customer was told."
+[[nodiscard]] QString toldText(const Job& job);
+/// "2121: £10.00 taken, £4.00 is still owed."
+[[nodiscard]] QString paymentTakenText(const desk::PaymentTaken& taken, const QLocale& locale = QLocale());
 /// "today", "1 day", "12 days": how long ago by whole days.
 [[nodiscard]] QString ageText(Instant since, Instant now);
 
