@@ -201,6 +201,11 @@ std::vector<Scene> booksScenes() {
              toBooks(window, 0);
              return &window;
          }},
+        {QStringLiteral("books-takings"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             toBooks(window, 1);
+             return &window;
+         }},
         {QStringLiteral("books-told"), true,
          [](ui::MainWindow& window) -> QWidget* {
              qobject_cast<ui::OpenPage*>(toBooks(window, 0))->openTell();

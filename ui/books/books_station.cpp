@@ -4,6 +4,7 @@
 #include "ui/books/books_page.h"
 #include "ui/books/contents_list.h"
 #include "ui/books/open_page.h"
+#include "ui/books/takings_page.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
@@ -33,6 +34,7 @@ BooksStation::BooksStation(DeskRunner& runner, Shift& shift, QWidget* parent)
     makeKeys();
 
     addPage(new OpenPage(runner, shift, m_pages));
+    addPage(new TakingsPage(runner, shift, m_pages));
 
     m_contents->setCurrentRow(0);
     connect(m_contents, &QListWidget::currentRowChanged, this, [this](int row) {

@@ -4,6 +4,7 @@
 #include "ui/text/format.h"
 
 #include <QCoreApplication>
+#include <QDate>
 #include <QStringList>
 
 namespace rw::ui {
@@ -12,6 +13,11 @@ namespace {
 class Words {
     Q_DECLARE_TR_FUNCTIONS(Words)
 };
+
+QDate dateOf(CivilDate day) {
+    return {static_cast<int>(day.year()), static_cast<int>(static_cast<unsigned>(day.month())),
+            static_cast<int>(static_cast<unsigned>(day.day()))};
+}
 } // namespace
 
 QString openMatterText(const desk::OpenMatter& matter, const QLocale& locale) {
@@ -58,6 +64,14 @@ QString paymentTakenText(const desk::PaymentTaken& taken, const QLocale& locale)
     }
     return owed.minor() < 0 ? Words::tr("%1, %2 in the customer's favour.").arg(sentence, moneyText(-owed, locale))
                             : Words::tr("%1, all of it is paid.").arg(sentence);
+}
+
+QString dayText(CivilDate day, const QLocale& locale) {
+    return locale.toString(dateOf(day), QStringLiteral("dddd d MMMM yyyy"));
+}
+
+QString monthText(CivilDate day, const QLocale& locale) {
+    return locale.toString(dateOf(day), QStringLiteral("MMMM yyyy"));
 }
 
 QString ageText(Instant since, Instant now) {

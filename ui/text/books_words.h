@@ -20,6 +20,9 @@ namespace rw::ui {
 [[nodiscard]] QString toldText(const Job& job);
 /// "2121: £10.00 taken, £4.00 is still owed."
 [[nodiscard]] QString paymentTakenText(const desk::PaymentTaken& taken, const QLocale& locale = QLocale());
+/// "Thursday 12 March 2026", "March 2026".
+[[nodiscard]] QString dayText(CivilDate day, const QLocale& locale = QLocale());
+[[nodiscard]] QString monthText(CivilDate day, const QLocale& locale = QLocale());
 /// "today", "1 day", "12 days": how long ago by whole days.
 [[nodiscard]] QString ageText(Instant since, Instant now);
 
