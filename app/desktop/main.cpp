@@ -7,7 +7,9 @@
 #include "core/sql/ledger_address.h"
 #include "ui/presenter/pause.h"
 #include "ui/presenter/shift.h"
+#include "ui/qtport/csv_files.h"
 #include "ui/qtport/ledger_desk_runner.h"
+#include "ui/qtport/qt_folder_chooser.h"
 #include "ui/shell/main_window.h"
 #include "ui/text/sentences.h"
 #include "ui/widgets/application_look.h"
@@ -78,6 +80,8 @@ int openDesktop(const DesktopOptions& options) {
     if (const auto why = prepare(*address, options.demo, clock.now())) {
         return refuseToOpen(*why);
     }
+    ui::QtFolderChooser folders;
+    const ui::CsvFiles files;
     ui::LedgerDeskRunner runner([address = *address]() -> std::unique_ptr<desk::Ledger> {
         auto ledger = sql::openLedger(address, sql::IfMissing::Refuse);
         if (!ledger) {
@@ -86,7 +90,7 @@ int openDesktop(const DesktopOptions& options) {
         return std::move(*ledger);
     });
     ui::Shift shift(clock);
-    ui::MainWindow window(runner, shift, ui::kTypingPause);
+    ui::MainWindow window(runner, shift, {folders, files}, ui::kTypingPause);
     window.goTo(options.station);
     window.show();
     return QApplication::exec();

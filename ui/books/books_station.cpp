@@ -3,12 +3,15 @@
 
 #include "ui/books/books_page.h"
 #include "ui/books/contents_list.h"
+#include "ui/books/earned_page.h"
+#include "ui/books/export_page.h"
 #include "ui/books/open_page.h"
+#include "ui/books/pin_page.h"
 #include "ui/books/takings_page.h"
+#include "ui/presenter/owner_presenter.h"
 
 #include <QApplication>
 #include <QHBoxLayout>
-#include <QHideEvent>
 
 namespace rw::ui {
 
@@ -22,8 +25,10 @@ bool belongsTo(const QObject* ancestor, const QObject* object) {
 }
 } // namespace
 
-BooksStation::BooksStation(DeskRunner& runner, Shift& shift, QWidget* parent)
+BooksStation::BooksStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, const Outside& outside,
+                           QWidget* parent)
     : Station(parent)
+    , m_owner(owner)
     , m_contents(new ContentsList(this))
     , m_pages(new QStackedWidget(this)) {
     auto* layout = new QHBoxLayout(this);
@@ -35,6 +40,9 @@ BooksStation::BooksStation(DeskRunner& runner, Shift& shift, QWidget* parent)
 
     addPage(new OpenPage(runner, shift, m_pages));
     addPage(new TakingsPage(runner, shift, m_pages));
+    addPage(new EarnedPage(runner, shift, owner, m_pages));
+    addPage(new ExportPage(runner, shift, owner, outside, m_pages));
+    addPage(new PinPage(owner, m_pages));
 
     m_contents->setCurrentRow(0);
     connect(m_contents, &QListWidget::currentRowChanged, this, [this](int row) {
@@ -75,7 +83,15 @@ void BooksStation::makeKeys() {
     m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { back(); });
     addKey(tr("&Next page"), {QKeySequence(Qt::CTRL | Qt::Key_PageDown)}, [this] { turn(1); });
     addKey(tr("&Previous page"), {QKeySequence(Qt::CTRL | Qt::Key_PageUp)}, [this] { turn(-1); });
+    m_hideKey =
+        addKey(tr("&Hide what the shop paid"), {QKeySequence(Qt::CTRL | Qt::Key_H)}, [this] { m_owner.hide(); });
     m_backKey->setEnabled(false);
+    const auto enableHiding = [this] {
+        m_hideKey->setEnabled(m_owner.hasPin() && m_owner.mayShow());
+        Q_EMIT keysChanged();
+    };
+    connect(&m_owner, &OwnerPresenter::changed, this, enableHiding);
+    enableHiding();
 }
 
 void BooksStation::fillMenu(QMenu& menu) const {
@@ -91,6 +107,7 @@ QList<QAction*> BooksStation::keysInView() const { return m_inside ? page()->key
 BooksPage* BooksStation::page() const { return m_all[m_pages->currentIndex()]; }
 
 void BooksStation::enter() {
+    m_owner.refresh();
     page()->refresh();
     putKeyboard();
 }
@@ -131,11 +148,9 @@ void BooksStation::setInside(bool inside) {
     }
 }
 
-void BooksStation::hideEvent(QHideEvent* event) {
-    Station::hideEvent(event);
-    if (!event->spontaneous()) { // a window that is put away comes back as it was
-        page()->leave();
-    }
+void BooksStation::leave() {
+    page()->leave();
+    m_owner.hide();
 }
 
 } // namespace rw::ui

@@ -11,6 +11,8 @@ namespace rw::ui {
 
 class BooksPage;
 class ContentsList;
+class OwnerPresenter;
+struct Outside;
 class Shift;
 
 /// The fourth station: what is open, what came in, what was earned, and how the shop is set up. A list of pages at the
@@ -19,13 +21,15 @@ class BooksStation final : public Station {
     Q_OBJECT
 
 public:
-    BooksStation(DeskRunner& runner, Shift& shift, QWidget* parent = nullptr);
+    BooksStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, const Outside& outside,
+                 QWidget* parent = nullptr);
 
     [[nodiscard]] QString name() const override { return tr("Books"); }
     [[nodiscard]] QString menuName() const override { return tr("B&ooks"); }
     [[nodiscard]] QString guidePage() const override { return QStringLiteral("books"); }
     void enter() override;
     void refresh() override;
+    void leave() override; ///< what the shop paid is hidden again
     void fillMenu(QMenu& menu) const override;
     [[nodiscard]] QList<QAction*> keysInView() const override;
 
@@ -39,9 +43,6 @@ public:
 Q_SIGNALS:
     void historyWanted(const rw::ui::HistoryOf& of);
 
-protected:
-    void hideEvent(QHideEvent* event) override;
-
 private:
     void addPage(BooksPage* page);
     void makeKeys();
@@ -50,11 +51,13 @@ private:
     void setInside(bool inside);
     void putKeyboard();
 
+    OwnerPresenter& m_owner;
     ContentsList* m_contents;
     QStackedWidget* m_pages;
     QList<BooksPage*> m_all;
     QAction* m_intoKey = nullptr;
     QAction* m_backKey = nullptr;
+    QAction* m_hideKey = nullptr;
     bool m_inside = false;
 };
 

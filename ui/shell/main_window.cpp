@@ -5,6 +5,7 @@
 #include "ui/books/books_station.h"
 #include "ui/counter/counter_station.h"
 #include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/owner_presenter.h"
 #include "ui/presenter/shell_presenter.h"
 #include "ui/shell/first_day_sheet.h"
 #include "ui/shell/guide_window.h"
@@ -21,10 +22,12 @@
 
 namespace rw::ui {
 
-MainWindow::MainWindow(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent)
+MainWindow::MainWindow(DeskRunner& runner, Shift& shift, const Outside& outside, std::chrono::milliseconds pause,
+                       QWidget* parent)
     : QMainWindow(parent)
     , m_shift(shift)
     , m_shell(std::make_unique<ShellPresenter>(runner, shift))
+    , m_owner(std::make_unique<OwnerPresenter>(runner, shift))
     , m_band(new StationBand(shift, this))
     , m_message(new QLabel(this))
     , m_pages(new QStackedWidget(this))
@@ -32,7 +35,7 @@ MainWindow::MainWindow(DeskRunner& runner, Shift& shift, std::chrono::millisecon
     , m_counter(new CounterStation(runner, shift, pause, m_pages))
     , m_bench(new BenchStation(runner, shift, m_pages))
     , m_stockroom(new StockroomStation(runner, shift, m_pages))
-    , m_books(new BooksStation(runner, shift, m_pages))
+    , m_books(new BooksStation(runner, shift, *m_owner, outside, m_pages))
     , m_history(new HistorySheet(runner, shift, m_pages))
     , m_firstDay(new FirstDaySheet(*m_shell, shift, m_pages))
     , m_guide(new GuideWindow(this))
@@ -160,7 +163,7 @@ void MainWindow::shopKnown() {
     if (!m_shift.shop().isNew()) {
         open();
     } else if (isFirstAnswer) {
-        m_pages->setCurrentWidget(m_firstDay);
+        bringIntoView(m_firstDay);
         m_firstDay->enter();
         showKeys();
     }
@@ -174,12 +177,19 @@ void MainWindow::open() {
     }
 }
 
+void MainWindow::bringIntoView(QWidget* page) {
+    if (auto* before = currentStation(); before != nullptr && before != page) {
+        before->leave();
+    }
+    m_pages->setCurrentWidget(page);
+}
+
 void MainWindow::goTo(int station) {
     m_cameFrom = station;
     if (!m_opened) {
         return;
     }
-    m_pages->setCurrentWidget(m_stations[station]);
+    bringIntoView(m_stations[station]);
     m_band->setCurrent(station);
     m_stations[station]->enter();
     showKeys();
@@ -196,7 +206,7 @@ void MainWindow::goTo(const QString& guidePage) {
 Station* MainWindow::currentStation() const { return qobject_cast<Station*>(m_pages->currentWidget()); }
 
 void MainWindow::showHistory(const HistoryOf& of) {
-    m_pages->setCurrentWidget(m_history);
+    bringIntoView(m_history);
     m_history->show(of);
     showKeys();
 }

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "ui/port/desk_runner.h"
+#include "ui/port/outside.h"
 #include "ui/presenter/history_presenter.h"
 
 #include <QLabel>
@@ -20,6 +21,7 @@ class CounterStation;
 class FirstDaySheet;
 class GuideWindow;
 class HistorySheet;
+class OwnerPresenter;
 class ShellPresenter;
 class Shift;
 class Station;
@@ -33,7 +35,8 @@ class MainWindow final : public QMainWindow {
 
 public:
     /// `pause`: how long typing rests before the ledger is asked.
-    MainWindow(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent = nullptr);
+    MainWindow(DeskRunner& runner, Shift& shift, const Outside& outside, std::chrono::milliseconds pause,
+               QWidget* parent = nullptr);
     ~MainWindow() override;
 
     void goTo(int station);              ///< 0 counter, 1 bench, 2 stockroom, 3 books
@@ -60,7 +63,8 @@ private:
     void makeMenus();
     void connectStations();
     void shopKnown();
-    void open(); ///< the stations, once
+    void open();                       ///< the stations, once
+    void bringIntoView(QWidget* page); ///< a station, the history, the first day
     void askWhoWorks();
     void say(const QString& words);
     void showMessage();
@@ -70,6 +74,7 @@ private:
 
     Shift& m_shift;
     std::unique_ptr<ShellPresenter> m_shell;
+    std::unique_ptr<OwnerPresenter> m_owner;
     StationBand* m_band;
     QLabel* m_message;
     QStackedWidget* m_pages;

@@ -74,6 +74,46 @@ QString monthText(CivilDate day, const QLocale& locale) {
     return locale.toString(dateOf(day), QStringLiteral("MMMM yyyy"));
 }
 
+QString strungJobsText(std::size_t jobs) { return jobs == 1 ? Words::tr("1 job") : Words::tr("%1 jobs").arg(jobs); }
+
+QString earnedBesideText(const desk::Earned& earned, const QLocale& locale) {
+    QStringList lines;
+    const auto minutes = earned.work.count();
+    if (earned.labour) {
+        lines << Words::tr("Work, shown beside and not taken off: %1 minutes, worth %2.")
+                     .arg(locale.toString(static_cast<qlonglong>(minutes)), moneyText(*earned.labour, locale));
+    } else {
+        lines << Words::tr("Work, shown beside and not taken off: %1 minutes.")
+                     .arg(locale.toString(static_cast<qlonglong>(minutes)));
+    }
+    if (earned.scrap.empty()) {
+        lines << Words::tr("No reel was closed with string left on it.");
+    } else {
+        QStringList ends;
+        for (const desk::ScrapLine& end : earned.scrap) {
+            ends << Words::tr("%1 %2, %3")
+                        .arg(fromUtf8(end.tag), heldText(end.length, locale), moneyText(end.cost, locale));
+        }
+        lines << Words::tr("Left on reels that were closed: %1; %2 together.")
+                     .arg(ends.join(QStringLiteral("; ")), moneyText(earned.scrapCost, locale));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+QString exportWords(bool withCosts) {
+    const QString what =
+        Words::tr("Everything that the ledger holds, as CSV files that a spreadsheet opens: customers, "
+                  "rackets, strings, lots and their movements, jobs, pieces, charges, payments. Files "
+                  "of these names in the folder are replaced.");
+    return withCosts
+               ? what
+               : what + QLatin1Char('\n') + Words::tr("What the shop paid is left out until the owner's PIN is given.");
+}
+
+QString exportedText(int files, std::int64_t rows, const QString& folder) {
+    return Words::tr("%1 files with %2 rows are in %3.").arg(files).arg(rows).arg(folder);
+}
+
 QString ageText(Instant since, Instant now) {
     const auto days = std::chrono::floor<std::chrono::days>(now - since).count();
     if (days < 1) {

@@ -7,6 +7,8 @@
 #include <QLocale>
 #include <QString>
 
+#include <cstddef>
+#include <cstdint>
 #include <vector>
 
 // The owner's books in words.
@@ -23,6 +25,14 @@ namespace rw::ui {
 /// "Thursday 12 March 2026", "March 2026".
 [[nodiscard]] QString dayText(CivilDate day, const QLocale& locale = QLocale());
 [[nodiscard]] QString monthText(CivilDate day, const QLocale& locale = QLocale());
+/// "1 job", "12 jobs".
+[[nodiscard]] QString strungJobsText(std::size_t jobs);
+/// The work in these jobs and what it is worth, and what was left of closed reels: what is shown beside, line by line.
+[[nodiscard]] QString earnedBesideText(const desk::Earned& earned, const QLocale& locale = QLocale());
+/// What will be written; `withCosts`: what the shop paid too.
+[[nodiscard]] QString exportWords(bool withCosts);
+/// "10 files with 241 rows are in /home/oriel/books."
+[[nodiscard]] QString exportedText(int files, std::int64_t rows, const QString& folder);
 /// "today", "1 day", "12 days": how long ago by whole days.
 [[nodiscard]] QString ageText(Instant since, Instant now);
 

@@ -18,6 +18,8 @@ public:
     [[nodiscard]] virtual QString guidePage() const = 0;
     /// The station comes into view: it asks the ledger again and puts the keyboard where work begins.
     virtual void enter() = 0;
+    /// Another part of the window comes into view in its place.
+    virtual void leave() {}
 
     /// Puts every action that it has into its menu.
     virtual void fillMenu(QMenu& menu) const { menu.addActions(keys()); }

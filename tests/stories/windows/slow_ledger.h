@@ -5,7 +5,9 @@
 #include "core/desk/unit_of_work.h"
 #include "core/sql/ledger_address.h"
 #include "tests/stories/windows/at_the_window.h"
+#include "tests/ui/support/chosen_folder.h"
 #include "tests/ui/support/held_desk_runner.h"
+#include "ui/qtport/csv_files.h"
 
 #include <QLabel>
 
@@ -22,7 +24,7 @@ protected:
                     }).has_value());
     }
     void openWindow() {
-        window = std::make_unique<MainWindow>(runner, shift, std::chrono::milliseconds(0));
+        window = std::make_unique<MainWindow>(runner, shift, Outside{folders, files}, std::chrono::milliseconds(0));
         window->show();
         window->activateWindow();
         EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
@@ -37,6 +39,8 @@ protected:
     OnlyKnownWarnings warnings;
     QTemporaryDir folder;
     FixedClock clock{kThursday};
+    ChosenFolder folders;
+    CsvFiles files;
     std::unique_ptr<desk::Ledger> ledger;
     HeldDeskRunner runner{*ledger};
     Shift shift{clock};

@@ -21,7 +21,7 @@ struct OpenWindow {
         : runner([address] { return std::move(*sql::openLedger(*sql::LedgerAddress::parse(address))); })
         , shift(clock) {
         QObject::connect(&shift, &Shift::ledgerChanged, [this] { ++changes; });
-        window = std::make_unique<MainWindow>(runner, shift, std::chrono::milliseconds(0));
+        window = std::make_unique<MainWindow>(runner, shift, Outside{folders, files}, std::chrono::milliseconds(0));
         window->show();
         EXPECT_TRUE(becomes([&] { return shift.hasShop(); }));
         bench().refresh();
@@ -36,6 +36,8 @@ struct OpenWindow {
         });
     }
 
+    ChosenFolder folders;
+    CsvFiles files;
     LedgerDeskRunner runner;
     Shift shift;
     std::unique_ptr<MainWindow> window;

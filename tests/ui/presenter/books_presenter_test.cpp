@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/at_work.h"
+#include "ui/presenter/earned_presenter.h"
 #include "ui/presenter/open_matters_presenter.h"
+#include "ui/presenter/owner_presenter.h"
 #include "ui/presenter/takings_presenter.h"
 #include "ui/text/books_words.h"
 
@@ -124,6 +126,108 @@ TEST_F(TakingsByDay, TheLastDayAskedForIsTheOneThatIsShown) {
     takings.goDays(1);
     runner.release();
     EXPECT_EQ(takings.ofDay()->total, pounds(700));
+}
+
+class OwnersEyes : public AtWork {
+protected:
+    OwnersEyes() {
+        QObject::connect(&owner, &OwnerPresenter::wrongPin, [this] { ++wrong; });
+        QObject::connect(&owner, &OwnerPresenter::refused, [this](const Refusal& refusal) { why = refusal; });
+    }
+    void setPin(const char* pin) { owner.change({}, QString::fromLatin1(pin)); }
+
+    OwnerPresenter owner{runner, shift};
+    EarnedPresenter earned{runner, shift, owner};
+    int wrong = 0;
+    std::optional<Refusal> why;
+};
+
+TEST_F(OwnersEyes, WithoutAPinTheMonthIsShownOnceTheLedgerHasSaidSo) {
+    EXPECT_FALSE(owner.mayShow()) << "nobody knows yet";
+    earned.open();
+    EXPECT_FALSE(earned.earned());
+    owner.refresh();
+    EXPECT_TRUE(owner.mayShow());
+    ASSERT_TRUE(earned.earned());
+    EXPECT_EQ(earned.month(), CivilDate(2026y / March / 1));
+    ASSERT_FALSE(earned.earned()->jobs.empty());
+    EXPECT_FALSE(earned.mayGoOn());
+    const auto march = earned.earned()->sum;
+    earned.goMonths(-1);
+    EXPECT_EQ(earned.month(), CivilDate(2026y / February / 1));
+    EXPECT_NE(earned.earned()->sum, march);
+    earned.goMonths(5);
+    EXPECT_EQ(earned.month(), CivilDate(2026y / March / 1)) << "not beyond this month";
+    EXPECT_EQ(earned.earned()->sum, march);
+}
+
+TEST_F(OwnersEyes, APinHidesUntilItIsGiven) {
+    owner.refresh();
+    setPin("4417");
+    EXPECT_TRUE(owner.mayShow()) << "who set it sees what it hides";
+    earned.open();
+    EXPECT_TRUE(earned.earned());
+    owner.hide();
+    EXPECT_FALSE(owner.mayShow());
+    EXPECT_FALSE(earned.earned()) << "nothing of it is kept";
+    const int reads = runner.reads;
+    earned.open();
+    EXPECT_EQ(runner.reads, reads) << "and nothing is asked";
+    owner.give(QStringLiteral("4418"));
+    EXPECT_EQ(wrong, 1);
+    EXPECT_FALSE(earned.earned());
+    owner.give(QStringLiteral("4417"));
+    EXPECT_EQ(wrong, 1);
+    EXPECT_TRUE(earned.earned());
+}
+
+TEST_F(OwnersEyes, APinThatIsPressedTwiceIsLookedAtOnce) {
+    owner.refresh();
+    setPin("4417");
+    owner.hide();
+    runner.held = true;
+    owner.give(QStringLiteral("0000"));
+    owner.give(QStringLiteral("0000"));
+    runner.release();
+    EXPECT_EQ(wrong, 1);
+}
+
+TEST_F(OwnersEyes, OnlyWhoKnowsThePinChangesIt) {
+    owner.refresh();
+    setPin("123");
+    ASSERT_TRUE(why) << "it is too short";
+    EXPECT_FALSE(owner.hasPin());
+    setPin("4417");
+    ASSERT_TRUE(owner.hasPin());
+    owner.change(QStringLiteral("0000"), QStringLiteral("9999"));
+    EXPECT_EQ(wrong, 1);
+    owner.change(QStringLiteral("0000"), std::nullopt);
+    EXPECT_EQ(wrong, 2);
+    EXPECT_TRUE(owner.hasPin());
+    owner.change(QStringLiteral("4417"), std::nullopt);
+    EXPECT_FALSE(owner.hasPin());
+    EXPECT_TRUE(owner.mayShow());
+}
+
+TEST_F(OwnersEyes, APinThatAnotherStationSetIsAskedForHereToo) {
+    owner.refresh();
+    ASSERT_TRUE(owner.mayShow());
+    OwnerPresenter elsewhere(runner, shift);
+    elsewhere.change({}, QStringLiteral("4417"));
+    EXPECT_FALSE(owner.mayShow());
+}
+
+TEST_F(OwnersEyes, ALedgerThatIsGoneWhileThePinIsLookedAtLetsItBeGivenAgain) {
+    owner.refresh();
+    setPin("4417");
+    owner.hide();
+    runner.world = HeldDeskRunner::World::LostBefore;
+    owner.give(QStringLiteral("4417"));
+    EXPECT_FALSE(owner.mayShow());
+    EXPECT_FALSE(shift.trouble().isEmpty());
+    runner.world = HeldDeskRunner::World::Whole;
+    owner.give(QStringLiteral("4417"));
+    EXPECT_TRUE(owner.mayShow());
 }
 
 } // namespace
