@@ -19,12 +19,12 @@ TellSheet::TellSheet(QWidget* parent)
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sheet);
     m_how->setAccessibleName(tr("How the customer was told"));
-    m_how->addItem(tr("by phone"), QStringLiteral("phone"));
-    m_how->addItem(tr("by a message"), QStringLiteral("message"));
-    m_how->addItem(tr("by email"), QStringLiteral("email"));
+    m_how->addItem(tr("phone"), QStringLiteral("phone"));
+    m_how->addItem(tr("message"), QStringLiteral("message"));
+    m_how->addItem(tr("email"), QStringLiteral("email"));
     m_how->addItem(tr("in person"), QStringLiteral("in person"));
     setFocusProxy(m_how);
-    m_line = m_sheet->addLine(tr("Told"), m_how);
+    m_line = m_sheet->addLine(tr("Told by"), m_how);
 }
 
 void TellSheet::start(const desk::OpenMatter& matter) {

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/pin_sheet.h"
 
-#include "core/base/refusal.h"
 #include "ui/text/sentences.h"
 #include "ui/widgets/margin_note.h"
 

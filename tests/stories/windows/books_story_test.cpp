@@ -3,6 +3,7 @@
 #include "ui/books/books_station.h"
 #include "ui/books/contents_list.h"
 #include "ui/books/earned_page.h"
+#include "ui/books/export_page.h"
 #include "ui/books/open_page.h"
 #include "ui/books/pay_sheet.h"
 #include "ui/books/pin_page.h"
@@ -30,10 +31,14 @@ protected:
         ASSERT_TRUE(becomes([&] { return books().isVisible() && books().contents()->hasFocus(); }));
     }
     BooksStation& books() { return *m_window->books(); }
-    OpenPage& openPage() { return *qobject_cast<OpenPage*>(books().pages().front()); }
-    TakingsPage& takingsPage() { return *qobject_cast<TakingsPage*>(books().pages()[1]); }
-    EarnedPage& earnedPage() { return *qobject_cast<EarnedPage*>(books().pages()[2]); }
-    PinPage& pinPage() { return *qobject_cast<PinPage*>(books().pages()[4]); }
+    template<class Page>
+    Page& page() {
+        return *books().findChild<Page*>();
+    }
+    OpenPage& openPage() { return page<OpenPage>(); }
+    TakingsPage& takingsPage() { return page<TakingsPage>(); }
+    EarnedPage& earnedPage() { return page<EarnedPage>(); }
+    PinPage& pinPage() { return page<PinPage>(); }
     const std::vector<desk::OpenMatter>& matters() { return openPage().presenter().matters(); }
     Money paidFor(JobId job) {
         return look([&](desk::Transaction& t) { return t.jobs().paid(job); });
@@ -134,8 +139,7 @@ TEST_F(AtTheBooks, TakingsGoBackAndForthByDaysAndMonths) {
 
 TEST_F(AtTheBooks, APinIsSetAndAskedForAgainWhenTheBooksWereLeft) {
     goToTheBooks();
-    press(Qt::Key_End);
-    ASSERT_EQ(books().page(), &pinPage());
+    books().open(&pinPage(), false);
     press(Qt::Key_Return);
     ASSERT_TRUE(pinPage().pin()->hasFocus()) << "there is none to give first";
     type("4417");
@@ -177,6 +181,7 @@ TEST_F(AtTheBooks, EverythingGoesIntoAFolderAsFiles) {
     press(Qt::Key_PageDown, Qt::ControlModifier);
     press(Qt::Key_PageDown, Qt::ControlModifier);
     ASSERT_EQ(books().page()->name(), QStringLiteral("As files"));
+    ASSERT_TRUE(becomes([&] { return !page<ExportPage>().words().contains(QStringLiteral("left out")); }));
     press(Qt::Key_Return);
     press(Qt::Key_Return);
     ASSERT_TRUE(saysSoon(QStringLiteral("10 files with ")));
@@ -190,7 +195,7 @@ TEST_F(AtTheBooks, EverythingGoesIntoAFolderAsFiles) {
 
 TEST_F(AtTheBooks, WhoChoosesNoFolderWritesNothing) {
     goToTheBooks();
-    books().open(books().pages()[3], true);
+    books().open(&page<ExportPage>(), true);
     press(Qt::Key_Return);
     EXPECT_EQ(m_folders.asked, 1);
     EXPECT_FALSE(message().contains(QStringLiteral("files with")));
