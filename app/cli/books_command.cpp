@@ -4,6 +4,7 @@
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
 #include "core/desk/books.h"
+#include "core/desk/owner.h"
 #include "core/desk/settings.h"
 #include "core/exchange/json_text.h"
 #include "ui/text/books_words.h"
@@ -21,7 +22,7 @@ struct Books {
     std::vector<desk::OpenMatter> open;
     desk::Takings day;
     desk::Takings month;
-    desk::Earned earned; ///< in the month
+    std::optional<desk::Earned> earned; ///< in the month; nothing: the owner's PIN hides it
 };
 
 /// `moment`: what to take for now; nothing: what the computer says.
@@ -36,13 +37,16 @@ Result<Books> booksOf(desk::Transaction& ledger, const std::optional<std::string
     auto day = desk::takings(ledger, desk::dayOf(today));
     auto month = desk::takings(ledger, desk::monthOf(today));
     auto earned = desk::earned(ledger, desk::monthOf(today));
-    for (const Refusal* refusal : {open ? nullptr : &open.error(), day ? nullptr : &day.error(),
-                                   month ? nullptr : &month.error(), earned ? nullptr : &earned.error()}) {
+    const auto hasPin = desk::hasOwnerPin(ledger);
+    for (const Refusal* refusal :
+         {hasPin ? nullptr : &hasPin.error(), open ? nullptr : &open.error(), day ? nullptr : &day.error(),
+          month ? nullptr : &month.error(), earned ? nullptr : &earned.error()}) {
         if (refusal != nullptr) {
             return tl::unexpected(*refusal);
         }
     }
-    return Books{*now, *std::move(open), *std::move(day), *std::move(month), *std::move(earned)};
+    return Books{*now, *std::move(open), *std::move(day), *std::move(month),
+                 *hasPin ? std::nullopt : std::optional(*std::move(earned))};
 }
 
 QStringList takingsLines(const QString& title, const desk::Takings& takings, const Reader& reader) {
@@ -66,12 +70,17 @@ QStringList asLines(const Books& books, const Reader& reader) {
     lines << (books.open.empty() ? QStringList{QStringLiteral("  nothing")} : open.lines(2)) << QString();
     lines << takingsLines(QStringLiteral("Taken today"), books.day, reader) << QString();
     lines << takingsLines(QStringLiteral("Taken this month"), books.month, reader) << QString();
-    const Earnings& sum = books.earned.sum;
+    if (!books.earned) {
+        lines << QStringLiteral("What was earned is hidden by the owner's PIN; the program's window asks for it.");
+        return lines;
+    }
+    const Earnings& sum = books.earned->sum;
     TextTable earned({Align::Left, Align::Right});
     earned.add({QStringLiteral("charged, without tax"), ui::moneyText(sum.charged, reader.locale)});
     earned.add({QStringLiteral("string that was cut"), ui::moneyText(sum.string, reader.locale)});
+    earned.add({QStringLiteral("cost of extras"), ui::moneyText(sum.extras, reader.locale)});
     earned.add({QStringLiteral("left"), ui::moneyText(sum.margin(), reader.locale)});
-    lines << QStringLiteral("Strung this month: %1 jobs").arg(books.earned.jobs.size()) << earned.lines(2);
+    lines << QStringLiteral("Strung this month: %1 jobs").arg(books.earned->jobs.size()) << earned.lines(2);
     return lines;
 }
 
@@ -102,10 +111,16 @@ std::string asJson(const Books& books) {
     json.endList();
     writeTakings(json, "today", books.day);
     writeTakings(json, "month", books.month);
-    json.key("earned").beginObject().key("jobs").whole(static_cast<std::int64_t>(books.earned.jobs.size()));
-    json.key("charged").text(books.earned.sum.charged.text());
-    json.key("string").text(books.earned.sum.string.text());
-    json.key("margin").text(books.earned.sum.margin().text()).endObject().endObject();
+    json.key("earned");
+    if (books.earned) {
+        const Earnings& sum = books.earned->sum;
+        json.beginObject().key("jobs").whole(static_cast<std::int64_t>(books.earned->jobs.size()));
+        json.key("charged").text(sum.charged.text()).key("string").text(sum.string.text());
+        json.key("extras").text(sum.extras.text()).key("margin").text(sum.margin().text()).endObject();
+    } else {
+        json.nothing();
+    }
+    json.endObject();
     return json.result();
 }
 } // namespace

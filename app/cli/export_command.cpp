@@ -2,6 +2,7 @@
 #include "app/cli/commands.h"
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
+#include "core/desk/owner.h"
 #include "core/exchange/json_text.h"
 #include "core/exchange/table_csv.h"
 #include "ui/documents/whole_file.h"
@@ -18,8 +19,17 @@ struct Exported {
     Currency currency;
 };
 
+/// Where the shop has an owner's PIN, what the shop paid is left out: a console asks for none.
 Result<Exported> everything(desk::Transaction& ledger) {
-    return Exported{ledger.reports().tables(), ledger.shop().currency()};
+    const auto hasPin = desk::hasOwnerPin(ledger);
+    if (!hasPin) {
+        return tl::unexpected(hasPin.error());
+    }
+    auto tables = desk::everything(ledger, !*hasPin);
+    if (!tables) {
+        return tl::unexpected(tables.error());
+    }
+    return Exported{*std::move(tables), ledger.shop().currency()};
 }
 
 tl::unexpected<Refusal> unwritable(const std::string& folder, const char* reason) {

@@ -15,7 +15,8 @@ QString tr(const char* words) { return QCoreApplication::translate("DesktopOptio
 } // namespace
 
 std::optional<DesktopOptions> readOptions(const QStringList& arguments, int& exitCode) {
-    const QStringList stations{QStringLiteral("counter"), QStringLiteral("bench"), QStringLiteral("stockroom")};
+    const QStringList stations{QStringLiteral("counter"), QStringLiteral("bench"), QStringLiteral("stockroom"),
+                               QStringLiteral("books")};
     QCommandLineParser parser;
     parser.setApplicationDescription(tr("The ledger of a racket-stringing shop."));
     const QCommandLineOption help({QStringLiteral("h"), QStringLiteral("help")}, tr("Says this and ends."));
@@ -29,8 +30,8 @@ std::optional<DesktopOptions> readOptions(const QStringList& arguments, int& exi
                                       tr("Draws every window of an invented shop into a folder, without a screen."),
                                       QStringLiteral("DIR"));
     const QCommandLineOption station(QStringLiteral("station"),
-                                     tr("Opens at this station: counter, bench or stockroom."), QStringLiteral("S"),
-                                     stations.front());
+                                     tr("Opens at this station: counter, bench, stockroom or books."),
+                                     QStringLiteral("S"), stations.front());
     parser.addOptions({help, version, ledger, demo, pictures, station});
 
     exitCode = 2;
@@ -55,8 +56,8 @@ std::optional<DesktopOptions> readOptions(const QStringList& arguments, int& exi
         return mistake(tr("What is “%1”? A ledger is named with --ledger.").arg(parser.positionalArguments().front()));
     }
     if (!stations.contains(parser.value(station))) {
-        return mistake(
-            tr("There is no station “%1”. The stations are counter, bench and stockroom.").arg(parser.value(station)));
+        return mistake(tr("There is no station “%1”. The stations are counter, bench, stockroom and books.")
+                           .arg(parser.value(station)));
     }
     if (parser.isSet(demo) && parser.isSet(ledger)) {
         return mistake(tr("--demo works on a ledger of its own; leave --ledger out."));

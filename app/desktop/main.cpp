@@ -7,7 +7,9 @@
 #include "core/sql/ledger_address.h"
 #include "ui/presenter/pause.h"
 #include "ui/presenter/shift.h"
+#include "ui/qtport/csv_files.h"
 #include "ui/qtport/ledger_desk_runner.h"
+#include "ui/qtport/qt_folder_chooser.h"
 #include "ui/qtport/station_printer.h"
 #include "ui/shell/main_window.h"
 #include "ui/text/sentences.h"
@@ -83,6 +85,8 @@ int openDesktop(const DesktopOptions& options) {
     if (const auto why = prepare(*address, options.demo, clock.now())) {
         return refuseToOpen(*why);
     }
+    ui::QtFolderChooser folders;
+    const ui::CsvFiles files;
     ui::LedgerDeskRunner runner([address = *address]() -> std::unique_ptr<desk::Ledger> {
         auto ledger = sql::openLedger(address, sql::IfMissing::Refuse);
         if (!ledger) {
@@ -92,7 +96,7 @@ int openDesktop(const DesktopOptions& options) {
     });
     ui::Shift shift(clock);
     ui::StationPrinter printer;
-    ui::MainWindow window(runner, shift, {printer}, ui::kTypingPause);
+    ui::MainWindow window(runner, shift, {folders, files, printer}, ui::kTypingPause);
     window.goTo(options.station);
     // On a small screen the foot of the window, with its keys, would be off the edge.
     if (const QSize room = window.screen()->availableSize();

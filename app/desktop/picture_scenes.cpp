@@ -4,6 +4,10 @@
 #include "app/desktop/other_station_scenes.h"
 #include "ui/bench/bench_station.h"
 #include "ui/bench/lost_strip.h"
+#include "ui/books/books_page.h"
+#include "ui/books/books_station.h"
+#include "ui/books/open_page.h"
+#include "ui/books/pin_page.h"
 #include "ui/counter/counter_station.h"
 #include "ui/counter/intake_sheet.h"
 #include "ui/counter/new_frame_form.h"
@@ -280,6 +284,97 @@ std::vector<Scene> benchScenes() {
     };
 }
 
+void setUpShop(ui::MainWindow& window) {
+    auto* page = window.firstDay();
+    type(page->person(), QStringLiteral("Oriel Tamm"));
+    type(page->labourLine(), QStringLiteral("14"));
+    press(page->shopName(), Qt::Key_Return);
+}
+
+/// The books, turned to the page of that number, with the keyboard on it.
+ui::BooksPage* toBooks(ui::MainWindow& window, int page) {
+    window.goTo(QStringLiteral("books"));
+    auto* opened = window.books()->pages()[page];
+    window.books()->open(opened, true);
+    return opened;
+}
+
+std::vector<Scene> booksScenes() {
+    return {
+        {QStringLiteral("books-contents"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("books"));
+             return &window;
+         }},
+        {QStringLiteral("books-open"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             toBooks(window, 0);
+             return &window;
+         }},
+        {QStringLiteral("books-takings"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             toBooks(window, 1);
+             return &window;
+         }},
+        {QStringLiteral("books-earned"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             toBooks(window, 2);
+             return &window;
+         }},
+        {QStringLiteral("books-earned-hidden"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             auto* page = qobject_cast<ui::PinPage*>(toBooks(window, 4));
+             type(page->pin(), QStringLiteral("4417"));
+             type(page->again(), QStringLiteral("4417"));
+             page->keys().front()->trigger();
+             window.goTo(QStringLiteral("counter"));
+             toBooks(window, 2);
+             return &window;
+         }},
+        {QStringLiteral("books-as-files"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             toBooks(window, 3);
+             return &window;
+         }},
+        {QStringLiteral("books-pin"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             auto* page = qobject_cast<ui::PinPage*>(toBooks(window, 4));
+             type(page->pin(), QStringLiteral("4417"));
+             type(page->again(), QStringLiteral("4471"));
+             page->keys().front()->trigger();
+             return &window;
+         }},
+        {QStringLiteral("books-first-day-open"), false,
+         [](ui::MainWindow& window) -> QWidget* {
+             setUpShop(window);
+             toBooks(window, 0);
+             return &window;
+         }},
+        {QStringLiteral("books-first-day-takings"), false,
+         [](ui::MainWindow& window) -> QWidget* {
+             setUpShop(window);
+             toBooks(window, 1);
+             return &window;
+         }},
+        {QStringLiteral("books-first-day-earned"), false,
+         [](ui::MainWindow& window) -> QWidget* {
+             setUpShop(window);
+             toBooks(window, 2);
+             return &window;
+         }},
+        {QStringLiteral("books-told"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             qobject_cast<ui::OpenPage*>(toBooks(window, 0))->openTell();
+             return &window;
+         }},
+        {QStringLiteral("books-paying"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             qobject_cast<ui::OpenPage*>(toBooks(window, 0))->openPay();
+             return &window;
+         }},
+    };
+}
+
 std::vector<Scene> otherScenes() {
     return {
         {QStringLiteral("stockroom"), true,
@@ -380,10 +475,7 @@ std::vector<Scene> otherScenes() {
          }},
         {QStringLiteral("first-day-bench"), false,
          [](ui::MainWindow& window) -> QWidget* {
-             auto* page = window.firstDay();
-             type(page->person(), QStringLiteral("Oriel Tamm"));
-             type(page->labourLine(), QStringLiteral("14"));
-             press(page->shopName(), Qt::Key_Return, Qt::ControlModifier);
+             setUpShop(window);
              window.goTo(QStringLiteral("bench"));
              return &window;
          }},
@@ -398,6 +490,9 @@ std::vector<Scene> scenes() {
         all.push_back(std::move(scene));
     }
     for (auto& scene : otherStationScenes()) {
+        all.push_back(std::move(scene));
+    }
+    for (auto& scene : booksScenes()) {
         all.push_back(std::move(scene));
     }
     for (auto& scene : otherScenes()) {

@@ -6,7 +6,9 @@
 #include "core/desk/unit_of_work.h"
 #include "core/sql/ledger_address.h"
 #include "ui/presenter/shift.h"
+#include "ui/qtport/csv_files.h"
 #include "ui/qtport/direct_desk_runner.h"
+#include "ui/qtport/qt_folder_chooser.h"
 #include "ui/qtport/station_printer.h"
 #include "ui/shell/main_window.h"
 #include "ui/text/sentences.h"
@@ -76,6 +78,8 @@ int drawPictures(const QString& folder) {
     try {
         const QTemporaryDir workshop;
         const FixedClock clock(kNow);
+        ui::QtFolderChooser folders;
+        const ui::CsvFiles files;
         int number = 0;
         for (const Finish& finish : {Finish{QString(), 1, false}, Finish{QStringLiteral("@2x"), 2, false},
                                      Finish{QStringLiteral("-dark"), 1, true}}) {
@@ -90,7 +94,7 @@ int drawPictures(const QString& folder) {
                 ui::Shift shift(clock);
                 ui::StationPrinter printer(workshop.filePath(QStringLiteral("papers.ini")),
                                            QStringLiteral("Reelwright"));
-                ui::MainWindow window(runner, shift, {printer}, std::chrono::milliseconds(0));
+                ui::MainWindow window(runner, shift, {folders, files, printer}, std::chrono::milliseconds(0));
                 window.resize(kWindow);
                 window.show();
                 window.activateWindow();

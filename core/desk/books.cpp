@@ -58,12 +58,27 @@ Result<Takings> takings(Transaction& ledger, const Period& period) {
 Result<Earned> earned(Transaction& ledger, const Period& period) {
     const Span span = spanOf(ledger, period);
     const Currency currency = ledger.shop().currency();
-    const Earnings nothing{Money::zero(currency), Money::zero(currency)};
-    Earned earned{.jobs = {}, .sum = nothing};
+    Earned earned{.jobs = {},
+                  .sum = Earnings::nothing(currency),
+                  .labour = std::nullopt,
+                  .scrap = {},
+                  .scrapCost = Money::zero(currency)};
     for (const StrungJob& job : ledger.reports().strung(span.from, span.to)) {
-        const Earnings earnings{withoutTax(job.charges, currency), stringCost(job, currency)};
+        const Earnings earnings{withoutTax(job.charges, currency), stringCost(job, currency),
+                                extrasCost(job.charges, currency)};
         earned.jobs.push_back({job.number, job.customer, job.frame, job.strung, earnings});
         earned.sum += earnings;
+    }
+    const ShopSettings settings = readSettings(ledger.shop());
+    const auto jobs = static_cast<std::int64_t>(earned.jobs.size());
+    earned.work = settings.minutesPerJob * jobs;
+    if (settings.labourRate) {
+        earned.labour = settings.labourRate->timesRatioHalfAway(earned.work.count(), 60);
+    }
+    for (const ScrappedEnd& end : ledger.reports().scrap(span.from, span.to)) {
+        const Money cost = costOfCut(end.landedCost, end.nominal, end.length);
+        earned.scrap.push_back({end.tag, end.string, end.length, cost});
+        earned.scrapCost += cost;
     }
     return earned;
 }

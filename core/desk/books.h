@@ -4,6 +4,8 @@
 #include "core/desk/port/ledger.h"
 #include "core/pricing/earnings.h"
 
+#include <chrono>
+#include <optional>
 #include <string>
 #include <utility>
 #include <vector>
@@ -36,9 +38,20 @@ struct EarnedLine {
     Instant strung;
     Earnings earnings;
 };
+/// What was left of a reel when it was closed. It is shown for itself, not as a cost of any job.
+struct ScrapLine {
+    std::string tag;
+    std::string string; ///< its code
+    Length length;
+    Money cost; ///< its share of the lot's landed cost
+};
 struct Earned {
     std::vector<EarnedLine> jobs; ///< oldest first
     Earnings sum;
+    std::chrono::minutes work{0}; ///< as many as the settings say that these jobs take
+    std::optional<Money> labour;  ///< those minutes at the shop's rate, where it has one; not subtracted from anything
+    std::vector<ScrapLine> scrap; ///< of the lots that were closed in the period
+    Money scrapCost;
 };
 /// What the jobs that were strung in a period earned.
 [[nodiscard]] Result<Earned> earned(Transaction& ledger, const Period& period);

@@ -96,6 +96,7 @@ constexpr int kLabour = 1400;
 constexpr int kOwnStringLabour = 1600;
 constexpr int kRush = 500;
 constexpr int kGrommetTube = 50;
+constexpr int kGrommetTubeCost = 18; ///< what one costs the shop
 constexpr std::int64_t kFirstOpenNumber = 2120; ///< what the tag on the first waiting racket says
 constexpr int kOnTheRack = 4;                   ///< so many of the newest past jobs are still to be collected
 

@@ -169,6 +169,7 @@ private:
         line(ChargeKind::OwnStringLabour, demo::kOwnStringLabour);
         line(ChargeKind::Rush, demo::kRush);
         line(ChargeKind::Extra, demo::kGrommetTube, "grommet tube");
+        list.lines.back().cost = money(demo::kGrommetTubeCost);
         for (const demo::StringRow& row : demo::strings()) {
             line(ChargeKind::FullBed, row.fullBed, {}, m_strings.at(row.code).id);
             if (row.halfBed != 0) {

@@ -1,25 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/counter.h"
 #include "core/desk/lookups.h"
+#include "core/desk/payment.h"
 
 namespace rw::desk {
-
-namespace {
-Result<void> checkPayment(Transaction& ledger, const Money& payment, const std::string& way) {
-    const Currency currency = ledger.shop().currency();
-    if (payment.currency() != currency) {
-        return refuse(Code::CurrencyMismatch, {{"left", payment.currency().code()}, {"right", currency.code()}});
-    }
-    if (payment.minor() <= 0) {
-        return refuse(Code::ImpossibleValue,
-                      {{"key", "payment"}, {"text", payment.text()}, {"expected", "more than nothing"}});
-    }
-    if (way.empty()) {
-        return refuse(Code::Missing, {{"what", "way of payment"}});
-    }
-    return {};
-}
-} // namespace
 
 Result<HandedOver> handOver(Transaction& ledger, const HandOver& command) {
     auto job = jobOf(ledger, command.job);

@@ -125,6 +125,9 @@ ShopSettings readSettings(Shop& shop) {
     settings.workshop.marginPercent = number(shop, setting::kMarginPercent, settings.workshop.marginPercent, 0, 500);
     settings.workshop.step = minutes(number(shop, setting::kStepMinutes, 15, 1, 8 * 60));
     settings.minutesPerJob = minutes(number(shop, setting::kMinutesPerJob, 25, 1, 8 * 60));
+    if (const int rate = number(shop, setting::kLabourRate, 0, 1, 1'000'000'000); rate != 0) {
+        settings.labourRate = Money::fromMinor(rate, shop.currency());
+    }
     settings.runningShortJobs = number(shop, setting::kRunningShortJobs, settings.runningShortJobs, 0, 1000);
     settings.tapeStep = Length::fromMillimetres(number(shop, setting::kTapeStepMm, 50, 1, 1000));
     settings.ceiling = ceilingOf(shop, settings.ceiling);

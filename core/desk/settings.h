@@ -9,6 +9,7 @@
 #include <array>
 #include <chrono>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 // The shop's settings: what they are called in the ledger, and what they mean.
@@ -29,7 +30,9 @@ constexpr std::string_view kTapeStepMm = "tape-step-mm";
 constexpr std::string_view kCeilingPercent = "ceiling-percent"; ///< chance of a spoiled job that is accepted
 /// The number of the first job, for a shop whose tags go on from its old book; else the ledger begins the count.
 constexpr std::string_view kFirstJobNumber = "job-number.first";
-constexpr std::string_view kShortSide = "short-side"; ///< "left" or "right", where nothing else decides
+constexpr std::string_view kLabourRate = "labour.rate-per-hour"; ///< minor units; what an hour of work is worth
+constexpr std::string_view kOwnerPin = "owner.pin-hash";         ///< as core/owner makes it; "" or nothing: no PIN
+constexpr std::string_view kShortSide = "short-side";            ///< "left" or "right", where nothing else decides
 /// How much higher the crosses are when one number is said for badminton: "2 lb", "10 %"; not set: not at all.
 constexpr std::string_view kBadmintonCrosses = "badminton.crosses-higher";
 /// The shop's own words for the informed yes to a pull above the marked maximum; not set: those of the program.
@@ -40,6 +43,7 @@ constexpr std::string_view kAboveMarkedWords = "above-marked.words";
 struct ShopSettings {
     Workshop workshop; ///< hours (Monday to Saturday 10 to 18), margin 15 %, step 15 minutes
     std::chrono::minutes minutesPerJob{25};
+    std::optional<Money> labourRate = std::nullopt; ///< of an hour, more than nothing
     int runningShortJobs = 2;
     Length tapeStep = Length::fromMillimetres(50);
     double ceiling = 0.01;

@@ -22,8 +22,9 @@ struct Charge {
     std::optional<StringArticleId> article; ///< for string
     std::string label;                      ///< for extras and reasons of a discount: "grommet tube"
     int count = 1;
-    Money amount;                 ///< for all of `count`; a discount is negative
-    int taxHundredthsPercent = 0; ///< 2000 is 20 %
+    Money amount;                             ///< for all of `count`; a discount is negative
+    int taxHundredthsPercent = 0;             ///< 2000 is 20 %
+    std::optional<Money> cost = std::nullopt; ///< of an extra: what all of `count` cost the shop; nothing: not known
 };
 
 } // namespace rw

@@ -17,6 +17,7 @@ struct Payment {
     std::string way; ///< "cash", "card"; 1 to 40 characters
     By by;
     std::optional<PaymentId> corrects;
+    std::string requestKey = {}; ///< of who asked for it once; "" where what it belongs to happens but once
 };
 
 } // namespace rw

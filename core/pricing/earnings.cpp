@@ -28,4 +28,12 @@ Money withoutTax(const std::vector<Charge>& charges, Currency currency) {
     return sum;
 }
 
+Money extrasCost(const std::vector<Charge>& charges, Currency currency) {
+    Money sum = Money::zero(currency);
+    for (const Charge& charge : charges) {
+        sum += charge.cost.value_or(Money::zero(currency));
+    }
+    return sum;
+}
+
 } // namespace rw

@@ -27,6 +27,7 @@ struct PriceLine {
     std::string label;                      ///< for extras
     Money amount;
     int taxHundredthsPercent = 0;
+    std::optional<Money> cost = std::nullopt; ///< of an extra: what one costs the shop, in the list's currency
     bool operator==(const PriceLine&) const = default;
 };
 

@@ -83,7 +83,8 @@ private:
                              .label = label,
                              .count = count,
                              .amount = line->amount * count,
-                             .taxHundredthsPercent = line->taxHundredthsPercent});
+                             .taxHundredthsPercent = line->taxHundredthsPercent,
+                             .cost = line->cost ? std::optional(*line->cost * count) : std::nullopt});
         return {};
     }
 

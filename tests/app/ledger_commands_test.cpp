@@ -128,6 +128,23 @@ TEST_P(LedgerCommands, TheBooksAddUpToWhatTheLedgerHolds) {
                 testing::AllOf(HasSubstr("Taken this month"), HasSubstr("owed"), HasSubstr("£")));
 }
 
+TEST_P(LedgerCommands, WhereTheOwnerHasAPinWhatTheShopPaidIsLeftOut) {
+    const QTemporaryDir folder;
+    const auto firstLineOfLots = [&] {
+        EXPECT_EQ(on("export", {QStringLiteral("--out"), folder.path()}).code, 0);
+        QFile lots(folder.filePath(QStringLiteral("lots.csv")));
+        EXPECT_TRUE(lots.open(QIODevice::ReadOnly));
+        return lots.readLine().toStdString();
+    };
+    EXPECT_THAT(firstLineOfLots(), HasSubstr(",price,shipping,"));
+    EXPECT_TRUE(json("books")[QStringLiteral("earned")].isObject());
+    place().connect()->execute("INSERT INTO setting (name, value) VALUES ('owner.pin-hash', 'a hash')");
+    EXPECT_EQ(firstLineOfLots(), "tag,string,kind,owner,nominal_mm,length_mm,batch,received,closed\r\n");
+    EXPECT_TRUE(json("books")[QStringLiteral("earned")].isNull());
+    EXPECT_THAT(on("books").out, testing::AllOf(HasSubstr("hidden by the owner's PIN"), HasSubstr("Taken this month"),
+                                                testing::Not(HasSubstr("string that was cut"))));
+}
+
 TEST_P(LedgerCommands, EverythingIsExported) {
     const QTemporaryDir folder;
     const QString out = folder.filePath(QStringLiteral("new/books"));

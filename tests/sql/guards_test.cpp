@@ -116,6 +116,11 @@ TEST_P(GuardsTest, ReplaceAndTruncateGoNoOtherWay) {
         EXPECT_EQ(guard("INSERT OR REPLACE INTO payment (id, job_id, amount_minor, currency, way, at, staff_id, "
                         "station) VALUES (1, 1, 1, 'GBP', 'cash', 1, 1, 'bench')"),
                   "payment_append_only");
+        write(connection(), {"INSERT INTO payment (job_id, amount_minor, currency, way, at, staff_id, station, "
+                             "request_key) VALUES (1, 1, 'GBP', 'cash', 1, 1, 'bench', 'p-1')"});
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO payment (job_id, amount_minor, currency, way, at, staff_id, station, "
+                        "request_key) VALUES (1, 9, 'GBP', 'cash', 1, 1, 'bench', 'p-1')"),
+                  "payment_append_only");
         EXPECT_EQ(guard("INSERT OR REPLACE INTO telling (id, job_id, how, at, staff_id, station) "
                         "VALUES (1, 1, 'sign', 1, 1, 'bench')"),
                   "telling_append_only");

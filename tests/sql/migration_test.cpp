@@ -119,6 +119,24 @@ TEST_P(MigrationTest, Packets) {
     EXPECT_EQ(value("SELECT packet_mm FROM string_article"), "12000");
 }
 
+// In: a shop that has taken money. Out: the same payments and charges, whose keys and costs nobody knows, and room for
+// those of the next.
+TEST_P(MigrationTest, PaymentsAndCosts) {
+    migrateTo(4);
+    stockSmallShop(connection());
+    const std::string before = value("SELECT sum(id * 7 + amount_minor) FROM payment");
+    migrateTo(5);
+    EXPECT_EQ(value("SELECT sum(id * 7 + amount_minor) FROM payment"), before);
+    EXPECT_EQ(value("SELECT count(*) FROM payment WHERE request_key IS NOT NULL"), "0");
+    EXPECT_EQ(value("SELECT count(*) FROM charge WHERE cost_minor IS NOT NULL"), "0");
+    EXPECT_EQ(guardAgainst(connection(), "UPDATE payment SET request_key = 'p-1'"), "payment_append_only");
+    EXPECT_EQ(guardAgainst(connection(), "UPDATE charge SET cost_minor = 1"), "charge_append_only");
+    const std::string twice = "INSERT INTO payment (job_id, amount_minor, currency, way, at, staff_id, station, "
+                              "request_key) VALUES (1, 500, 'GBP', 'card', 30, 1, 'books', 'p-1')";
+    write(connection(), {twice});
+    EXPECT_NE(guardAgainst(connection(), twice), "") << "a key is taken once";
+}
+
 TEST_P(MigrationTest, TheLedgerAndTheRulesKnowTheSameSteps) {
     migrateTo(latestVersion());
     const std::vector<std::string> states = {"",          "logged",  "on-the-machine", "strung",

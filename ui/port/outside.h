@@ -1,12 +1,16 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/port/folder_chooser.h"
+#include "ui/port/slip_printer.h"
+#include "ui/port/table_files.h"
+
 namespace rw::ui {
 
-class SlipPrinter;
-
-/// What the window reaches of the world beside the ledger. All of it outlives the window.
+/// What the window reaches beyond the ledger. Whoever makes a window keeps these alive as long as it.
 struct Outside {
+    FolderChooser& folders;
+    const TableFiles& tables;
     SlipPrinter& printer;
 };
 

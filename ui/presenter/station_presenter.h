@@ -34,13 +34,13 @@ protected:
     /// Before anything is written: false when nobody said yet who is working, which is asked then.
     [[nodiscard]] bool somebodyWorks();
 
+    /// `failed` is called after the trouble was noted, for whoever must take something back.
     template<class UseCase, class Done>
-    desk::CancelToken read(UseCase useCase, Done done) {
-        return call(desk::Access::Read, std::move(useCase), std::move(done), {});
+    desk::CancelToken read(UseCase useCase, Done done, std::function<void()> failed = {}) {
+        return call(desk::Access::Read, std::move(useCase), std::move(done), std::move(failed));
     }
 
-    /// What was written makes every presenter refresh, this one too, after `done`. `failed` is called after the trouble
-    /// was noted, for whoever must take something back.
+    /// What was written makes every presenter refresh, this one too, after `done`. `failed` as in read().
     template<class UseCase, class Done>
     desk::CancelToken write(UseCase useCase, Done done, std::function<void()> failed = {}) {
         m_shift.commandGiven();

@@ -2,8 +2,10 @@
 #include "ui/shell/main_window.h"
 
 #include "ui/bench/bench_station.h"
+#include "ui/books/books_station.h"
 #include "ui/counter/counter_station.h"
 #include "ui/presenter/bench_presenter.h"
+#include "ui/presenter/owner_presenter.h"
 #include "ui/presenter/paper_presenter.h"
 #include "ui/presenter/shell_presenter.h"
 #include "ui/shell/first_day_sheet.h"
@@ -30,6 +32,7 @@ MainWindow::MainWindow(DeskRunner& runner, Shift& shift, const Outside& outside,
     , m_shift(shift)
     , m_shell(std::make_unique<ShellPresenter>(runner, shift))
     , m_paper(std::make_unique<PaperPresenter>(runner, shift, outside.printer))
+    , m_owner(std::make_unique<OwnerPresenter>(runner, shift))
     , m_band(new StationBand(shift, this))
     , m_message(new QLabel(this))
     , m_pages(new QStackedWidget(this))
@@ -37,11 +40,12 @@ MainWindow::MainWindow(DeskRunner& runner, Shift& shift, const Outside& outside,
     , m_counter(new CounterStation(runner, shift, pause, m_pages))
     , m_bench(new BenchStation(runner, shift, m_pages))
     , m_stockroom(new StockroomStation(runner, shift, m_pages))
+    , m_books(new BooksStation(runner, shift, *m_owner, outside, m_pages))
     , m_history(new HistorySheet(runner, shift, m_pages))
     , m_papers(new PaperSheet(outside.printer, m_pages))
     , m_firstDay(new FirstDaySheet(*m_shell, shift, m_pages))
     , m_guide(new GuideWindow(this))
-    , m_stations{m_counter, m_bench, m_stockroom} {
+    , m_stations{m_counter, m_bench, m_stockroom, m_books} {
     build();
     makeMenus();
     connectStations();
@@ -99,6 +103,7 @@ void MainWindow::build() {
     m_band->addStation(m_counter->name(), QStringLiteral("Ctrl+1"));
     m_band->addStation(m_bench->name(), QStringLiteral("Ctrl+2"));
     m_band->addStation(m_stockroom->name(), QStringLiteral("Ctrl+3"));
+    m_band->addStation(m_books->name(), QStringLiteral("Ctrl+4"));
 }
 
 void MainWindow::makeMenus() {
@@ -120,7 +125,7 @@ void MainWindow::makeMenus() {
     // A menu for each station, with every action and its key.
     for (auto* station : m_stations) {
         auto* menu = menuBar()->addMenu(station->menuName());
-        menu->addActions(station->keys());
+        station->fillMenu(*menu);
     }
     makePaperMenu();
     auto* help = menuBar()->addMenu(tr("&Guide"));
@@ -165,6 +170,7 @@ void MainWindow::connectStations() {
     }
     connect(m_counter, &CounterStation::historyWanted, this, &MainWindow::showHistory);
     connect(m_bench, &BenchStation::historyWanted, this, &MainWindow::showHistory);
+    connect(m_books, &BooksStation::historyWanted, this, &MainWindow::showHistory);
     connect(m_history, &HistorySheet::left, this, &MainWindow::leaveSheet);
     connect(m_papers, &PaperSheet::left, this, &MainWindow::leaveSheet);
     connect(m_paper.get(), &PaperPresenter::printed, this, &MainWindow::say);
@@ -183,7 +189,7 @@ void MainWindow::shopKnown() {
     if (!m_shift.shop().isNew()) {
         open();
     } else if (isFirstAnswer) {
-        m_pages->setCurrentWidget(m_firstDay);
+        bringIntoView(m_firstDay);
         m_firstDay->enter();
         showKeys();
     }
@@ -197,12 +203,19 @@ void MainWindow::open() {
     }
 }
 
+void MainWindow::bringIntoView(QWidget* page) {
+    if (auto* before = currentStation(); before != nullptr && before != page) {
+        before->leave();
+    }
+    m_pages->setCurrentWidget(page);
+}
+
 void MainWindow::goTo(int station) {
     m_cameFrom = station;
     if (!m_opened) {
         return;
     }
-    m_pages->setCurrentWidget(m_stations[station]);
+    bringIntoView(m_stations[station]);
     m_band->setCurrent(station);
     m_stations[station]->enter();
     showKeys();
@@ -226,7 +239,7 @@ void MainWindow::chooseStation(int station) {
 Station* MainWindow::currentStation() const { return qobject_cast<Station*>(m_pages->currentWidget()); }
 
 void MainWindow::showHistory(const HistoryOf& of) {
-    m_pages->setCurrentWidget(m_history);
+    bringIntoView(m_history);
     m_history->show(of);
     showKeys();
 }
@@ -245,7 +258,7 @@ void MainWindow::print(const std::vector<Slip>& slips) {
 
 void MainWindow::showPapers() {
     if (m_opened) {
-        m_pages->setCurrentWidget(m_papers);
+        bringIntoView(m_papers);
         m_papers->enter();
         showKeys();
     }
@@ -292,7 +305,7 @@ void MainWindow::showMessage() {
 void MainWindow::showKeys() {
     QStringList keys;
     if (const auto* station = currentStation()) {
-        for (const auto* action : station->keys()) {
+        for (const auto* action : station->keysInView()) {
             if (action->isEnabled() && !action->shortcut().isEmpty()) {
                 QString words = action->text();
                 words.remove(QLatin1Char('&'));

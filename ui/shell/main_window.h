@@ -17,10 +17,12 @@ class QStackedWidget;
 namespace rw::ui {
 
 class BenchStation;
+class BooksStation;
 class CounterStation;
 class FirstDaySheet;
 class GuideWindow;
 class HistorySheet;
+class OwnerPresenter;
 class PaperPresenter;
 class PaperSheet;
 class ShellPresenter;
@@ -40,7 +42,7 @@ public:
                QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    void goTo(int station);              ///< 0 counter, 1 bench, 2 stockroom
+    void goTo(int station);              ///< 0 counter, 1 bench, 2 stockroom, 3 books
     void goTo(const QString& guidePage); ///< "bench"; an unknown name changes nothing
     void showHistory(const HistoryOf& of);
     void openGuide();
@@ -50,6 +52,7 @@ public:
     [[nodiscard]] CounterStation* counter() const { return m_counter; }
     [[nodiscard]] BenchStation* bench() const { return m_bench; }
     [[nodiscard]] StockroomStation* stockroom() const { return m_stockroom; }
+    [[nodiscard]] BooksStation* books() const { return m_books; }
     [[nodiscard]] HistorySheet* history() const { return m_history; }
     [[nodiscard]] PaperSheet* papers() const { return m_papers; }
     [[nodiscard]] FirstDaySheet* firstDay() const { return m_firstDay; }
@@ -67,7 +70,8 @@ private:
     void makePaperMenu();
     void connectStations();
     void shopKnown();
-    void open(); ///< the stations, once
+    void open();                       ///< the stations, once
+    void bringIntoView(QWidget* page); ///< a station, the history, the first day
     void askWhoWorks();
     void say(const QString& words);
     void showMessage();
@@ -79,6 +83,7 @@ private:
     Shift& m_shift;
     std::unique_ptr<ShellPresenter> m_shell;
     std::unique_ptr<PaperPresenter> m_paper;
+    std::unique_ptr<OwnerPresenter> m_owner;
     StationBand* m_band;
     QLabel* m_message;
     QStackedWidget* m_pages;
@@ -86,6 +91,7 @@ private:
     CounterStation* m_counter;
     BenchStation* m_bench;
     StockroomStation* m_stockroom;
+    BooksStation* m_books;
     HistorySheet* m_history;
     PaperSheet* m_papers;
     FirstDaySheet* m_firstDay;

@@ -20,6 +20,7 @@ enum class ColumnKind {
 struct Column {
     std::string name; ///< with its unit: "length_mm"
     ColumnKind kind;
+    bool onlyForOwner = false; ///< what the shop paid: purchase prices, costs
 };
 using Cell =
     std::variant<std::monostate, std::int64_t, std::string>; ///< text for Words and Fact, a number for the rest

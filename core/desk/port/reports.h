@@ -48,6 +48,15 @@ struct StrungJob {
     std::vector<Cut> cuts; ///< lost lengths too
 };
 
+/// What was left on one of the shop's lots when it was closed: thrown away, or measured to be nothing.
+struct ScrappedEnd {
+    std::string tag;
+    std::string string; ///< its code
+    Length length;      ///< > 0
+    Money landedCost;   ///< of the lot
+    Length nominal;     ///< of the lot
+};
+
 class Reports {
 public:
     virtual ~Reports() = default;
@@ -57,6 +66,8 @@ public:
     [[nodiscard]] virtual std::vector<PaymentLine> payments(Instant from, Instant to) = 0;
     /// Jobs whose last stringing lies in [from, to), oldest first.
     [[nodiscard]] virtual std::vector<StrungJob> strung(Instant from, Instant to) = 0;
+    /// Of the shop's lots that were closed in [from, to), the first closed first; lots that were used up are left out.
+    [[nodiscard]] virtual std::vector<ScrappedEnd> scrap(Instant from, Instant to) = 0;
     /// Everything, table by table.
     [[nodiscard]] virtual std::vector<LedgerTable> tables() = 0;
 };

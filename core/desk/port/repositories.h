@@ -125,6 +125,12 @@ struct JobLine {
     bool notAgreed = false;
 };
 
+/// A payment and the job that it was made for.
+struct JobPayment {
+    JobId job;
+    Payment payment;
+};
+
 class Jobs {
 public:
     virtual ~Jobs() = default;
@@ -161,7 +167,9 @@ public:
     virtual void setBenchStep(JobId job, BenchStep step) = 0;
     virtual void addNote(JobId job, std::string_view words) = 0;
     virtual void tell(JobId job, std::string_view how, const By& by) = 0;
+    /// The caller has looked for the payment's request key before; a key met twice all the same is a LedgerGuard.
     virtual void pay(JobId job, const Payment& payment) = 0;
+    [[nodiscard]] virtual std::optional<JobPayment> paymentByRequestKey(std::string_view key) = 0;
     [[nodiscard]] virtual std::vector<Payment> payments(JobId job) = 0; ///< oldest first
     [[nodiscard]] virtual Money paid(JobId job) = 0;
     /// What goes with the event "collected".

@@ -7,6 +7,7 @@ SELECT job.number AS job,
        charge.count AS pieces,
        charge.amount_minor AS amount,
        charge.tax_hundredths_percent,
+       charge.cost_minor AS cost,
        charge.at
 FROM charge
 JOIN job ON job.id = charge.job_id

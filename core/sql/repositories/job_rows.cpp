@@ -110,7 +110,8 @@ Charge chargeIn(const Statement& statement) {
             .label = row.text("label"),
             .count = row.number("count"),
             .amount = Money::fromMinor(row.wide("amount_minor"), row.currency()),
-            .taxHundredthsPercent = row.number("tax_hundredths_percent")};
+            .taxHundredthsPercent = row.number("tax_hundredths_percent"),
+            .cost = row.optionalMoney("cost_minor", row.currency())};
 }
 
 std::vector<Charge> chargesIn(Statement& statement) {
@@ -167,15 +168,20 @@ std::vector<desk::JobLine> jobLinesIn(Statement& statement) {
     return lines;
 }
 
+Payment paymentIn(const Statement& statement) {
+    const Row row(statement, "payment");
+    return {.id = row.id<PaymentId>(),
+            .amount = Money::fromMinor(row.wide("amount_minor"), row.currency()),
+            .way = row.text("way"),
+            .by = row.by(),
+            .corrects = row.optionalId<PaymentId>("corrects_id"),
+            .requestKey = row.isNull("request_key") ? std::string() : row.text("request_key")};
+}
+
 std::vector<Payment> paymentsIn(Statement& statement) {
     std::vector<Payment> payments;
     while (statement.next()) {
-        const Row row(statement, "payment");
-        payments.push_back({.id = row.id<PaymentId>(),
-                            .amount = Money::fromMinor(row.wide("amount_minor"), row.currency()),
-                            .way = row.text("way"),
-                            .by = row.by(),
-                            .corrects = row.optionalId<PaymentId>("corrects_id")});
+        payments.push_back(paymentIn(statement));
     }
     return payments;
 }

@@ -24,6 +24,7 @@ namespace rw::sql {
 
 [[nodiscard]] desk::JobLine jobLineIn(const Statement& statement); ///< the row it stands on
 [[nodiscard]] std::vector<desk::JobLine> jobLinesIn(Statement& statement);
+[[nodiscard]] Payment paymentIn(const Statement& statement);
 [[nodiscard]] std::vector<Payment> paymentsIn(Statement& statement);
 [[nodiscard]] std::vector<Consent> consentsIn(Statement& statement);
 [[nodiscard]] std::vector<AskedChange> askedChangesIn(Statement& statement);

@@ -42,6 +42,7 @@ void addCharge(Connection& connection, JobId job, std::int64_t line, const Charg
     statement.bind(":amount_minor", charge.amount.minor());
     statement.bind(":tax_hundredths_percent", charge.taxHundredthsPercent);
     statement.bind(":currency", charge.amount.currency().code());
+    statement.bind(":cost_minor", charge.cost ? std::optional(charge.cost->minor()) : std::nullopt);
     statement.bind(":at", stored(by.at));
     statement.bind(":staff", stored(by.staff));
     statement.run();

@@ -39,6 +39,10 @@ std::optional<Length> Row::optionalLength(std::string_view column) const {
     return isNull(column) ? std::nullopt : std::optional(length(column));
 }
 
+std::optional<Money> Row::optionalMoney(std::string_view column, Currency currency) const {
+    return isNull(column) ? std::nullopt : std::optional(Money::fromMinor(wide(column), currency));
+}
+
 Instant Row::instant(std::string_view column) const { return Instant(std::chrono::milliseconds(wide(column))); }
 
 std::optional<Instant> Row::optionalInstant(std::string_view column) const {

@@ -34,6 +34,7 @@ public:
 
     [[nodiscard]] Length length(std::string_view column) const;
     [[nodiscard]] std::optional<Length> optionalLength(std::string_view column) const;
+    [[nodiscard]] std::optional<Money> optionalMoney(std::string_view column, Currency currency) const; ///< minor units
     [[nodiscard]] Instant instant(std::string_view column) const;
     [[nodiscard]] std::optional<Instant> optionalInstant(std::string_view column) const;
     [[nodiscard]] CivilDate date(std::string_view column) const;

@@ -271,12 +271,24 @@ void SqlJobs::pay(JobId job, const Payment& payment) {
     statement.bind(":currency", payment.amount.currency().code());
     statement.bind(":way", payment.way);
     statement.bind(":corrects", stored(payment.corrects));
+    statement.bind(":request_key",
+                   payment.requestKey.empty() ? std::nullopt : std::optional<std::string_view>(payment.requestKey));
     bindBy(statement, payment.by);
     statement.run();
 }
 
 std::vector<Payment> SqlJobs::payments(JobId job) {
     return ofJob(m_connection, "list_payments_of_job", job, paymentsIn);
+}
+
+std::optional<desk::JobPayment> SqlJobs::paymentByRequestKey(std::string_view key) {
+    Statement statement(m_connection, "get_payment_by_request_key");
+    statement.bind(":request_key", key);
+    statement.run();
+    if (!statement.next()) {
+        return std::nullopt;
+    }
+    return desk::JobPayment{Row(statement, "payment").id<JobId>("job_id"), paymentIn(statement)};
 }
 
 Money SqlJobs::paid(JobId job) {

@@ -36,6 +36,7 @@ public:
     void addNote(JobId job, std::string_view words) override;
     void tell(JobId job, std::string_view how, const By& by) override;
     void pay(JobId job, const Payment& payment) override;
+    [[nodiscard]] std::optional<desk::JobPayment> paymentByRequestKey(std::string_view key) override;
     [[nodiscard]] std::vector<Payment> payments(JobId job) override;
     [[nodiscard]] Money paid(JobId job) override;
     void handOver(JobId job, JobEventId event, const Handover& handover) override;

@@ -18,7 +18,8 @@ PriceLine lineIn(const Statement& statement, Currency currency) {
             .article = row.optionalId<StringArticleId>("article_id"),
             .label = row.text("label"),
             .amount = Money::fromMinor(row.wide("amount_minor"), currency),
-            .taxHundredthsPercent = row.number("tax_hundredths_percent")};
+            .taxHundredthsPercent = row.number("tax_hundredths_percent"),
+            .cost = row.optionalMoney("cost_minor", currency)};
 }
 } // namespace
 
@@ -42,6 +43,7 @@ void SqlPriceLists::addLines(std::int64_t id, const PriceList& list) {
     std::int64_t number = 0;
     for (const PriceLine& line : list.lines) {
         assert(line.amount.currency() == list.currency);
+        assert(!line.cost || line.cost->currency() == list.currency);
         addLine(id, ++number, line);
     }
 }
@@ -57,6 +59,7 @@ void SqlPriceLists::addLine(std::int64_t list, std::int64_t number, const PriceL
     statement.bind(":label", line.label);
     statement.bind(":amount_minor", line.amount.minor());
     statement.bind(":tax_hundredths_percent", line.taxHundredthsPercent);
+    statement.bind(":cost_minor", line.cost ? std::optional(line.cost->minor()) : std::nullopt);
     statement.run();
 }
 

@@ -86,4 +86,19 @@ std::vector<desk::StrungJob> SqlReports::strung(Instant from, Instant to) {
     return jobs;
 }
 
+std::vector<desk::ScrappedEnd> SqlReports::scrap(Instant from, Instant to) {
+    Statement statement(m_connection, "list_scrap_of_closed_between");
+    runBetween(statement, from, to);
+    std::vector<desk::ScrappedEnd> ends;
+    while (statement.next()) {
+        const Row row(statement, "lot");
+        ends.push_back({.tag = row.text("tag"),
+                        .string = row.text("code"),
+                        .length = row.length("scrap_mm"),
+                        .landedCost = Money::fromMinor(row.wide("landed_minor"), row.currency()),
+                        .nominal = row.length("nominal_mm")});
+    }
+    return ends;
+}
+
 } // namespace rw::sql

@@ -15,6 +15,7 @@ public:
     [[nodiscard]] std::vector<desk::OpenMatter> openMatters() override;
     [[nodiscard]] std::vector<desk::PaymentLine> payments(Instant from, Instant to) override;
     [[nodiscard]] std::vector<desk::StrungJob> strung(Instant from, Instant to) override;
+    [[nodiscard]] std::vector<desk::ScrappedEnd> scrap(Instant from, Instant to) override;
     [[nodiscard]] std::vector<desk::LedgerTable> tables() override;
 
 private:

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/books.h"
+#include "core/desk/settings.h"
 #include "core/desk/undo.h"
 #include "tests/core/desk/demo_fixture.h"
 
@@ -107,7 +108,7 @@ TEST_P(Books, AJobEarnsItsChargesWithoutTaxLessItsString) {
     const Money string = costOfCut(lot("K-4").landedCost(), lot("K-4").nominal, metres(6.2)) +
                          costOfCut(lot("L-3").landedCost(), lot("L-3").nominal, metres(5.6));
     EXPECT_EQ(line.earnings.string, string);
-    Earnings sum{pounds(0), pounds(0)};
+    Earnings sum = Earnings::nothing(Currency::pounds());
     for (const EarnedLine& each : month.jobs) {
         sum += each.earnings;
     }
@@ -151,6 +152,71 @@ TEST_P(Books, WhatWasTakenBackNeitherCostsNorEarns) {
     EXPECT_EQ(earnedIn(dayOf(today())).jobs.back().earnings.string,
               costOfCut(lot("K-4").landedCost(), lot("K-4").nominal, metres(6.2)) +
                   costOfCut(lot("L-3").landedCost(), lot("L-3").nominal, metres(5.6)));
+}
+
+// The design's check table for costs: 11.2 m off a 200 m reel of 110.00 with its half of 9.00 shipping cost 6.41.
+TEST_P(Books, TheStringOfAJobCostsItsShareOfTheLandedReel) {
+    ReceiveLot reel = delivery("L", "L-9", metres(200));
+    reel.price = pounds(11'000);
+    reel.shipping = pounds(450);
+    ASSERT_TRUE(receive(reel));
+    const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+    IntakeDraft draft = draftFor(racket, "L", "L", "50", "52");
+    draft.method = Method::OnePiece;
+    draft.extras = {{"grommet tube", 3}};
+    const Job job = logged(racket, draft, "dear");
+    ASSERT_TRUE(take(*job.id));
+    ConfirmCut whole = cutting(*job.id, PieceRole::Whole, metres(11.2));
+    whole.lot = lot("L-9").id;
+    ASSERT_TRUE(cut(whole));
+    ASSERT_TRUE(finish(*job.id, {lb("50"), lb("52")}));
+    const Earnings earnings = earnedIn(dayOf(today())).jobs.back().earnings;
+    EXPECT_EQ(earnings.string, pounds(641));
+    EXPECT_EQ(earnings.extras, pounds(3 * 18)) << "as the price list of the shop says";
+    EXPECT_EQ(earnings.margin(), withoutTax(job.charges, Currency::pounds()) - pounds(641) - pounds(3 * 18));
+}
+
+TEST_P(Books, WorkIsShownBesideAndNotSubtracted) {
+    (void)strungHybrid();
+    const Earned before = earnedIn(dayOf(today()));
+    EXPECT_FALSE(before.labour) << "nobody has said what an hour is worth";
+    EXPECT_EQ(before.work, minutes(25) * before.jobs.size());
+    ASSERT_TRUE(write([](Transaction& t) -> Result<void> {
+        t.shop().set(setting::kLabourRate, "2400");
+        return {};
+    }));
+    const Earned after = earnedIn(dayOf(today()));
+    EXPECT_EQ(after.labour, pounds(static_cast<std::int64_t>(1000 * after.jobs.size())));
+    EXPECT_EQ(after.sum, before.sum);
+}
+
+TEST_P(Books, WhatIsLeftOfAClosedReelIsScrapOfItsMonth) {
+    EXPECT_TRUE(earnedIn(dayOf(today())).scrap.empty());
+    const Lot end = lot("K-2");
+    ASSERT_TRUE(correct("K-2", metres(0)));
+    const Earned month = earnedIn(monthOf(today()));
+    ASSERT_EQ(month.scrap.size(), 1U);
+    EXPECT_EQ(month.scrap.front().tag, "K-2");
+    EXPECT_EQ(month.scrap.front().string, "K");
+    EXPECT_EQ(month.scrap.front().length, end.length);
+    EXPECT_EQ(month.scrap.front().cost, costOfCut(end.landedCost(), end.nominal, end.length));
+    EXPECT_EQ(month.scrapCost, month.scrap.front().cost);
+    const CivilDate yesterday = sys_days(today()) - days(1);
+    EXPECT_TRUE(earnedIn(dayOf(yesterday)).scrap.empty());
+}
+
+TEST_P(Books, WhatWasTakenBackCountsAgainstItsWay) {
+    const Job job = strungHybrid();
+    const Takings before = takingsOf(dayOf(today()));
+    ASSERT_TRUE(handOut(*job.id, job.total));
+    const BringBack back{*job.id, by("counter")};
+    ASSERT_TRUE(write([&](Transaction& t) { return bringBack(t, back); }));
+    const Takings after = takingsOf(dayOf(today()));
+    EXPECT_EQ(after.total, before.total);
+    for (const auto& [way, amount] : after.byWay) {
+        const auto same = std::ranges::find(before.byWay, way, &std::pair<std::string, Money>::first);
+        EXPECT_EQ(amount, same == before.byWay.end() ? pounds(0) : same->second) << way;
+    }
 }
 
 TEST(BooksPeriod, AMonthHasAllItsDays) {

@@ -235,6 +235,15 @@ void FakeJobs::pay(JobId job, const Payment& payment) {
     m_rows.payments.back().second.id = m_rows.next<PaymentId>();
 }
 
+std::optional<JobPayment> FakeJobs::paymentByRequestKey(std::string_view key) {
+    for (const auto& [job, payment] : m_rows.payments) {
+        if (payment.requestKey == key) {
+            return JobPayment{job, payment};
+        }
+    }
+    return std::nullopt;
+}
+
 std::vector<Payment> FakeJobs::payments(JobId job) { return ofJob(m_rows.payments, job); }
 
 Money FakeJobs::paid(JobId job) {

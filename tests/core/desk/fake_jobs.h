@@ -40,6 +40,7 @@ public:
     void addNote(JobId job, std::string_view words) override;
     void tell(JobId job, std::string_view how, const By& by) override;
     void pay(JobId job, const Payment& payment) override;
+    std::optional<JobPayment> paymentByRequestKey(std::string_view key) override;
     std::vector<Payment> payments(JobId job) override;
     Money paid(JobId job) override;
     void handOver(JobId job, JobEventId, const Handover& handover) override;

@@ -85,4 +85,31 @@ std::vector<StrungJob> FakeReports::strung(Instant from, Instant to) {
     return jobs;
 }
 
+std::vector<ScrappedEnd> FakeReports::scrap(Instant from, Instant to) {
+    std::vector<const Lot*> closed;
+    for (const Lot& lot : m_rows.lots) {
+        if (lot.closed && !lot.owner && *lot.closed >= from && *lot.closed < to) {
+            closed.push_back(&lot);
+        }
+    }
+    std::ranges::stable_sort(closed, {}, [](const Lot* lot) { return *lot->closed; });
+    std::vector<ScrappedEnd> ends;
+    for (const Lot* lot : closed) {
+        Length left = Length::fromMillimetres(0);
+        for (const Movement& movement : m_rows.movements) {
+            const bool measured =
+                movement.reason == MovementReason::Measured || movement.reason == MovementReason::Weighed;
+            if (movement.lot == lot->id &&
+                (movement.reason == MovementReason::ThrownAway || (measured && movement.by.at == *lot->closed))) {
+                left = left - movement.change;
+            }
+        }
+        if (left.isPositive()) {
+            ends.push_back(
+                {lot->tag, rowOf(m_rows.articles, lot->article)->code, left, lot->landedCost(), lot->nominal});
+        }
+    }
+    return ends;
+}
+
 } // namespace rw::desk::test

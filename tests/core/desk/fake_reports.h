@@ -15,7 +15,8 @@ public:
     std::vector<OpenMatter> openMatters() override;
     std::vector<PaymentLine> payments(Instant from, Instant to) override;
     std::vector<StrungJob> strung(Instant from, Instant to) override;
-    std::vector<LedgerTable> tables() override { return {}; } ///< a fake keeps no tables
+    std::vector<ScrappedEnd> scrap(Instant from, Instant to) override;
+    std::vector<LedgerTable> tables() override { return m_rows.tables; }
 
 private:
     /// When that last happened to the job.

@@ -44,6 +44,7 @@ struct Rows {
     std::map<std::string, std::string, std::less<>> settings;
     std::vector<StaffMember> staff;
     std::vector<Machine> machines;
+    std::vector<LedgerTable> tables; ///< what goes out; a test puts them there
     std::int64_t lastId = 0;
 
     template<class AnyId>

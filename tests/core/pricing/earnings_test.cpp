@@ -36,10 +36,18 @@ TEST(Earnings, RoundOnceARate) {
     EXPECT_EQ(withoutTax({}, Currency::pounds()), pounds(0));
 }
 
-TEST(Earnings, MarginIsWhatIsLeftOfBoth) {
-    Earnings sum{pounds(2500), pounds(641)};
-    sum += {pounds(1000), pounds(359)};
-    EXPECT_EQ(sum.margin(), pounds(2500));
+TEST(Earnings, ExtrasCostWhatIsKnownOfThem) {
+    Charge tube = charge(ChargeKind::Extra, 150, 2000);
+    tube.cost = pounds(45);
+    EXPECT_EQ(extrasCost({tube, charge(ChargeKind::Extra, 200, 2000)}, Currency::pounds()), pounds(45));
+    EXPECT_EQ(extrasCost({}, Currency::pounds()), pounds(0));
+}
+
+// The design: margin = charges without tax - string cost - extras' cost.
+TEST(Earnings, MarginIsWhatIsLeftOfAll) {
+    Earnings sum{pounds(2500), pounds(641), pounds(45)};
+    sum += {pounds(1000), pounds(359), pounds(0)};
+    EXPECT_EQ(sum.margin(), pounds(2455));
 }
 
 } // namespace

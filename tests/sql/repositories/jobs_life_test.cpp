@@ -233,7 +233,16 @@ TEST_P(JobsLifeTest, IsPaidInPartsAndHandedOverOnce) {
     correction.corrects = payments[1].id;
     jobs().pay(id, correction);
     EXPECT_EQ(jobs().payments(id).back().corrects, payments[1].id);
-    EXPECT_EQ(jobs().paid(id), pounds(1'000));
+    EXPECT_FALSE(jobs().paymentByRequestKey("till 1"));
+    auto once = paid(pounds(250), "cash", 3);
+    once.requestKey = "till 1";
+    jobs().pay(id, once);
+    const auto found = jobs().paymentByRequestKey("till 1").value();
+    EXPECT_EQ(found.job, id);
+    EXPECT_EQ(found.payment.amount, pounds(250));
+    EXPECT_EQ(found.payment.requestKey, "till 1");
+    EXPECT_NE(guardOf([&] { jobs().pay(id, once); }), "") << "a key is taken once";
+    EXPECT_EQ(jobs().paid(id), pounds(1'250));
     EXPECT_NE(guardOf([&] { (void)jobs().paid(JobId::of(987'654)); }), "");
 
     record(id, JobEventKind::Taken, 4);

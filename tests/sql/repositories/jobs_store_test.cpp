@@ -26,7 +26,7 @@ protected:
         job.charges = {
             {ChargeKind::Labour, std::nullopt, "", 1, pounds(1'400), 2'000},
             {ChargeKind::HalfBed, string("K"), "", 1, pounds(650), 2'000},
-            {ChargeKind::Extra, std::nullopt, "grommet tube", 4, pounds(200), 500},
+            {ChargeKind::Extra, std::nullopt, "grommet tube", 4, pounds(200), 500, pounds(72)},
             {ChargeKind::Discount, std::nullopt, "team match 🎾", 1, pounds(-225), 2'000},
         };
         job.promised = at(180);
@@ -45,6 +45,7 @@ void expectSame(const std::vector<Charge>& stored, const std::vector<Charge>& ch
         EXPECT_EQ(stored[i].count, charges[i].count);
         EXPECT_EQ(stored[i].amount, charges[i].amount);
         EXPECT_EQ(stored[i].taxHundredthsPercent, charges[i].taxHundredthsPercent);
+        EXPECT_EQ(stored[i].cost, charges[i].cost);
     }
 }
 

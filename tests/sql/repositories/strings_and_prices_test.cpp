@@ -75,7 +75,8 @@ TEST_P(PriceListsTest, TheNewestThatHasBegunIsValid) {
     const auto k = string("K");
     const PriceLine labour{ChargeKind::Labour, Sport::Tennis, Method::TwoPiece, std::nullopt, "", pounds(1'400), 2'000};
     const PriceLine bed{ChargeKind::FullBed, std::nullopt, std::nullopt, k, "", pounds(1'300), 0};
-    const PriceLine tube{ChargeKind::Extra, std::nullopt, std::nullopt, std::nullopt, "grommet tube", pounds(50), 500};
+    const PriceLine tube{ChargeKind::Extra, std::nullopt, std::nullopt, std::nullopt,
+                         "grommet tube",    pounds(50),   500,          pounds(18)};
     EXPECT_FALSE(priceLists().validOn(2026y / March / 2));
     priceLists().add({0, 2026y / January / 1, pound, TaxRule::Included, {labour, bed, tube}});
     priceLists().add({0, 2026y / April / 6, pound, TaxRule::Added, {}});
@@ -95,6 +96,7 @@ TEST_P(PriceListsTest, TheNewestThatHasBegunIsValid) {
         EXPECT_EQ(stored.label, line.label);
         EXPECT_EQ(stored.amount, line.amount);
         EXPECT_EQ(stored.taxHundredthsPercent, line.taxHundredthsPercent);
+        EXPECT_EQ(stored.cost, line.cost);
     }
     EXPECT_EQ(priceLists().validOn(2026y / April / 6).value().taxRule, TaxRule::Added);
     PriceList dearer = winter;

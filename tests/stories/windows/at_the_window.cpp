@@ -35,7 +35,7 @@ AtTheWindow::~AtTheWindow() { closeWindow(); }
 void AtTheWindow::openWindow() {
     m_runner = std::make_unique<LedgerDeskRunner>([this] { return open(m_folder); });
     m_shift = std::make_unique<Shift>(m_clock);
-    m_window = std::make_unique<MainWindow>(*m_runner, *m_shift, Outside{m_tray}, kTypingPause);
+    m_window = std::make_unique<MainWindow>(*m_runner, *m_shift, Outside{m_folders, m_files, m_tray}, kTypingPause);
     m_window->show();
     m_window->activateWindow();
     EXPECT_TRUE(QTest::qWaitForWindowActive(m_window.get()));

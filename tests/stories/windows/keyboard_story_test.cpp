@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/stories/windows/at_the_window.h"
 #include "ui/bench/bench_station.h"
+#include "ui/books/books_page.h"
+#include "ui/books/books_station.h"
 #include "ui/counter/counter_station.h"
 #include "ui/counter/intake_sheet.h"
 #include "ui/counter/string_choice.h"
@@ -84,6 +86,7 @@ TEST_F(Keyboard, EverythingThatTakesTheKeyboardHasAName) {
     named(m_window->counter());
     named(m_window->bench());
     named(m_window->stockroom());
+    named(m_window->books());
 }
 
 TEST_F(Keyboard, EveryActionStandsInAMenuWithItsKey) {
@@ -95,8 +98,12 @@ TEST_F(Keyboard, EveryActionStandsInAMenuWithItsKey) {
             }
         }
     }
-    for (const auto* station : QList<Station*>{m_window->counter(), m_window->bench(), m_window->stockroom()}) {
-        for (const auto* action : station->keys()) {
+    QList<Workplace*> places{m_window->counter(), m_window->bench(), m_window->stockroom(), m_window->books()};
+    for (auto* page : m_window->books()->pages()) {
+        places << page;
+    }
+    for (const auto* place : places) {
+        for (const auto* action : place->keys()) {
             EXPECT_EQ(words.count(action->text()), 1U) << action->text().toStdString();
             EXPECT_FALSE(action->shortcut().isEmpty()) << action->text().toStdString();
         }

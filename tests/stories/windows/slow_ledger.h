@@ -5,8 +5,10 @@
 #include "core/desk/unit_of_work.h"
 #include "core/sql/ledger_address.h"
 #include "tests/stories/windows/at_the_window.h"
+#include "tests/ui/support/chosen_folder.h"
 #include "tests/ui/support/held_desk_runner.h"
 #include "tests/ui/support/paper_tray.h"
+#include "ui/qtport/csv_files.h"
 
 #include <QLabel>
 
@@ -23,7 +25,7 @@ protected:
                     }).has_value());
     }
     void openWindow() {
-        window = std::make_unique<MainWindow>(runner, shift, Outside{tray}, std::chrono::milliseconds(0));
+        window = std::make_unique<MainWindow>(runner, shift, Outside{folders, files, tray}, std::chrono::milliseconds(0));
         window->show();
         window->activateWindow();
         EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
@@ -38,6 +40,8 @@ protected:
     OnlyKnownWarnings warnings;
     QTemporaryDir folder;
     FixedClock clock{kThursday};
+    ChosenFolder folders;
+    CsvFiles files;
     std::unique_ptr<desk::Ledger> ledger;
     HeldDeskRunner runner{*ledger};
     Shift shift{clock};

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include "ui/presenter/open_matters_presenter.h"
+#include "ui/widgets/sheet.h"
+
+#include <QComboBox>
+#include <QWidget>
+
+#include <optional>
+
+namespace rw::ui {
+
+class MoneyEdit;
+
+/// What is paid for a job now, and how. More than is owed is said beside it first, and taken by the next Enter.
+class PaySheet final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit PaySheet(QWidget* parent = nullptr);
+
+    void start(const desk::OpenMatter& matter);
+    /// Nothing while it cannot be read, with the keyboard on it, or while a surplus was not read yet.
+    std::optional<OpenMattersPresenter::Payment> payment();
+    void showRefusal(const Refusal& why);
+
+    [[nodiscard]] MoneyEdit* amount() const { return m_amount; }
+    [[nodiscard]] QComboBox* way() const { return m_way; }
+    [[nodiscard]] QString margin() const;
+
+private:
+    void showLeft();
+
+    std::optional<desk::OpenMatter> m_matter;
+    std::string m_requestKey;
+    bool m_surplusShown = false;
+    Sheet* m_sheet;
+    MoneyEdit* m_amount;
+    QComboBox* m_way;
+    Sheet::Line m_line{};
+};
+
+} // namespace rw::ui
