@@ -8,9 +8,20 @@
 
 namespace rw::desk {
 
+namespace {
+template<class Row>
+std::vector<Row> notRetired(std::vector<Row> rows) {
+    std::erase_if(rows, &Row::retired);
+    return rows;
+}
+} // namespace
+
+std::vector<StaffMember> ShopFacts::peopleHere() const { return notRetired(staff); }
+std::vector<Machine> ShopFacts::machinesHere() const { return notRetired(machines); }
+
 Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
     Shop& shop = ledger.shop();
-    const OpeningHours hours = readSettings(shop).workshop.hours;
+    const OpeningHours hours = openingHours(shop);
     ShopFacts facts{.name = shop.setting(setting::kShopName).value_or(""),
                     .timeZone = hours.timeZone,
                     .currency = shop.currency(),
@@ -18,7 +29,8 @@ Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
                     .machines = shop.machines(),
                     .strings = ledger.strings().all(),
                     .extras = {},
-                    .hasPrices = false};
+                    .hasPrices = false,
+                    .consentWords = shop.setting(setting::kConsentWords).value_or("")};
     if (const auto prices = ledger.priceLists().validOn(localDate(hours, now))) {
         facts.hasPrices = true;
         std::ranges::copy_if(prices->lines, std::back_inserter(facts.extras),

@@ -15,10 +15,8 @@ constexpr std::int64_t kLightest = 100; ///< milligrams a metre; a string of 0.6
 constexpr std::int64_t kHeaviest = 10'000;
 constexpr std::int64_t kLongestGaugeName = 10;
 
-CivilDate today(Transaction& ledger, Instant now) { return localDate(readSettings(ledger.shop()).workshop.hours, now); }
-
 Result<PriceList> todaysList(Transaction& ledger, Instant now) {
-    const auto list = ledger.priceLists().validOn(today(ledger, now));
+    const auto list = ledger.priceLists().validOn(today(ledger.shop(), now));
     if (!list) {
         return refuse(Code::Missing, {{"what", "price list"}});
     }
@@ -126,6 +124,19 @@ Result<Sound> soundString(Transaction& ledger, const SoldString& wanted, Instant
     return Sound{*std::move(article), *std::move(prices)};
 }
 
+/// A list that begins later and does not know the string yet must not leave the shop without a price for it.
+void setPricesOnLaterLists(Transaction& ledger, StringArticleId article, const Money& fullBed, const Money& halfBed,
+                           CivilDate after) {
+    for (PriceList& list : ledger.priceLists().all()) {
+        const bool known =
+            std::ranges::any_of(list.lines, [&](const PriceLine& line) { return isBedOf(line, article); });
+        if (list.validFrom > after && !known) {
+            setPrices(list, article, fullBed, halfBed);
+            ledger.priceLists().replaceLines(list);
+        }
+    }
+}
+
 Money halfOf(const SoldString& wanted) { return wanted.halfBed.value_or(wanted.fullBed->timesRatioHalfAway(1, 2)); }
 } // namespace
 
@@ -159,6 +170,7 @@ Result<StringArticle> addString(Transaction& ledger, const SoldString& wanted, I
     article.id = ledger.strings().add(article);
     setPrices(sound->prices, *article.id, *wanted.fullBed, halfOf(wanted));
     ledger.priceLists().replaceLines(sound->prices);
+    setPricesOnLaterLists(ledger, *article.id, *wanted.fullBed, halfOf(wanted), today(ledger.shop(), now));
     return article;
 }
 
@@ -179,12 +191,13 @@ Result<StringArticle> changeString(Transaction& ledger, const SoldString& wanted
     ++sound->article.version;
     PriceList& prices = sound->prices;
     setPrices(prices, *before->id, *wanted.fullBed, halfOf(wanted));
-    if (prices.validFrom == today(ledger, now)) {
+    if (prices.validFrom == today(ledger.shop(), now)) {
         ledger.priceLists().replaceLines(prices);
     } else { // what was charged before today is read off the older list
-        prices.validFrom = today(ledger, now);
+        prices.validFrom = today(ledger.shop(), now);
         ledger.priceLists().add(prices);
     }
+    setPricesOnLaterLists(ledger, *before->id, *wanted.fullBed, halfOf(wanted), today(ledger.shop(), now));
     return sound->article;
 }
 
