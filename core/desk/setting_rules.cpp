@@ -46,7 +46,6 @@ constexpr std::array kRules{
     Rule{setting::kFirstJobNumber, Kind::Number, "1", 1, 999'999'999},
     Rule{setting::kShortSide, Kind::Side, "left"},
     Rule{setting::kSpoiledJobCost, Kind::Amount},
-    Rule{setting::kConsentWords, Kind::Words, "", 0, static_cast<int>(kLongestNote)},
 };
 
 const Rule* ruleOf(std::string_view name) {

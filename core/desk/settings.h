@@ -34,7 +34,6 @@ constexpr std::string_view kFirstJobNumber = "job-number.first";
 constexpr std::string_view kShortSide = "short-side"; ///< "left" or "right", where nothing else decides
 /// "12.50": what a job that must be strung again costs beyond its string; "" when nobody has said.
 constexpr std::string_view kSpoiledJobCost = "spoiled-job.cost";
-constexpr std::string_view kConsentWords = "consent-words"; ///< what is told before a pull above the marked maximum
 } // namespace setting
 
 /// The settings as values. What is not stored, or stored unreadably, has its default.

@@ -8,17 +8,6 @@
 
 namespace rw::desk {
 
-namespace {
-template<class Row>
-std::vector<Row> notRetired(std::vector<Row> rows) {
-    std::erase_if(rows, &Row::retired);
-    return rows;
-}
-} // namespace
-
-std::vector<StaffMember> ShopFacts::peopleHere() const { return notRetired(staff); }
-std::vector<Machine> ShopFacts::machinesHere() const { return notRetired(machines); }
-
 Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
     Shop& shop = ledger.shop();
     const OpeningHours hours = openingHours(shop);
@@ -29,8 +18,7 @@ Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
                     .machines = shop.machines(),
                     .strings = ledger.strings().all(),
                     .extras = {},
-                    .hasPrices = false,
-                    .consentWords = shop.setting(setting::kConsentWords).value_or("")};
+                    .hasPrices = false};
     if (const auto prices = ledger.priceLists().validOn(localDate(hours, now))) {
         facts.hasPrices = true;
         std::ranges::copy_if(prices->lines, std::back_inserter(facts.extras),

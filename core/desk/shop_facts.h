@@ -13,14 +13,11 @@ struct ShopFacts {
     std::string name;     ///< "" while nobody has named it
     std::string timeZone; ///< IANA name
     Currency currency;
-    std::vector<StaffMember> staff;     ///< by id, the retired too: what they did is in the history
-    std::vector<Machine> machines;      ///< by name, the retired too
+    std::vector<StaffMember> staff;     ///< by id
+    std::vector<Machine> machines;      ///< by name
     std::vector<StringArticle> strings; ///< by code
     std::vector<PriceLine> extras;      ///< that today's price list offers
     bool hasPrices = false;             ///< a price list is valid today
-    std::string consentWords = {};      ///< what the shop says before a pull above the marked maximum; "": nothing of its own
-    [[nodiscard]] std::vector<StaffMember> peopleHere() const; ///< of `staff`, who is not retired
-    [[nodiscard]] std::vector<Machine> machinesHere() const;   ///< of `machines`, what is not retired
     /// Nobody has ever worked here: the shop must be set up before it can take a racket in.
     [[nodiscard]] bool isNew() const { return staff.empty() || machines.empty() || !hasPrices; }
     bool operator==(const ShopFacts&) const = default;

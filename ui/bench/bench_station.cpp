@@ -177,8 +177,7 @@ void BenchStation::showMachines() {
     const QSignalBlocker quiet(m_machines);
     m_machines->clear();
     if (m_shift.hasShop()) {
-        const auto machines = m_shift.shop().machinesHere();
-        for (const auto& machine : machines) {
+        for (const auto& machine : m_shift.shop().machines) {
             m_machines->addItem(tr("at %1, dial in %2").arg(fromUtf8(machine.name), fromUtf8(unitText(machine.unit))),
                                 qint64{machine.id->value()});
         }

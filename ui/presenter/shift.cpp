@@ -45,15 +45,13 @@ void Shift::setShop(desk::ShopFacts shop) {
         return;
     }
     m_shop = std::move(shop);
-    const auto people = m_shop->peopleHere();
-    keepWhileThere(people, m_staff);
-    if (!m_staff && people.size() == 1) {
-        m_staff = people.front().id;
+    keepWhileThere(m_shop->staff, m_staff);
+    if (!m_staff && m_shop->staff.size() == 1) {
+        m_staff = m_shop->staff.front().id;
     }
-    const auto machines = m_shop->machinesHere();
-    keepWhileThere(machines, m_machine);
-    if (!m_machine && !machines.empty()) {
-        m_machine = machines.front().id;
+    keepWhileThere(m_shop->machines, m_machine);
+    if (!m_machine && !m_shop->machines.empty()) {
+        m_machine = m_shop->machines.front().id;
     }
     Q_EMIT shopChanged();
     Q_EMIT staffChanged();
@@ -124,8 +122,7 @@ const desk::Machine* Shift::machineOf(MachineId id) const { return m_shop ? find
 const StringArticle* Shift::article(StringArticleId id) const { return m_shop ? find(m_shop->strings, id) : nullptr; }
 
 TensionUnit Shift::usualUnit() const {
-    const auto machines = m_shop ? m_shop->machinesHere() : std::vector<desk::Machine>();
-    return machines.empty() ? TensionUnit::Pound : machines.front().unit;
+    return m_shop && !m_shop->machines.empty() ? m_shop->machines.front().unit : TensionUnit::Pound;
 }
 
 } // namespace rw::ui

@@ -23,7 +23,7 @@ public:
     explicit Shift(const Clock& clock, QObject* parent = nullptr);
 
     /// Takes over what the ledger says of the shop. Whoever works and whichever machine was chosen stay chosen while
-    /// they are still here; else the first machine is, and whoever works here alone. Among several nobody is guessed.
+    /// they are still there; else the first machine is, and whoever works here alone. Among several nobody is guessed.
     void setShop(desk::ShopFacts shop);
     [[nodiscard]] bool hasShop() const { return m_shop.has_value(); }
     [[nodiscard]] const desk::ShopFacts& shop() const { return *m_shop; } ///< precondition: hasShop()

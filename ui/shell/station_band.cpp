@@ -76,8 +76,7 @@ void StationBand::showShop() {
     m_staff->clear();
     if (m_shift.hasShop()) {
         m_shop->setText(fromUtf8(m_shift.shop().name));
-        const auto people = m_shift.shop().peopleHere();
-        for (const auto& member : people) {
+        for (const auto& member : m_shift.shop().staff) {
             m_staff->addItem(fromUtf8(member.name), qint64{member.id->value()});
         }
     }

@@ -56,9 +56,6 @@ QString settingWord(std::string_view name) {
     if (name == setting::kSpoiledJobCost) {
         return SettingWords::tr("cost of a spoiled job");
     }
-    if (name == setting::kConsentWords) {
-        return SettingWords::tr("wording");
-    }
     return {};
 }
 
