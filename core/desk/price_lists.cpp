@@ -118,9 +118,9 @@ bool isSameThing(const PriceLine& one, const PriceLine& other) {
            one.article == other.article && one.label == other.label;
 }
 
-void setLine(PriceList& list, const PriceLine& line) {
-    const auto same =
-        std::ranges::find_if(list.lines, [&](const PriceLine& other) { return isSameThing(line, other); });
+void putLine(PriceList& list, const PriceLine& line, const std::optional<PriceLine>& insteadOf) {
+    const auto same = std::ranges::find_if(
+        list.lines, [&](const PriceLine& other) { return insteadOf && isSameThing(*insteadOf, other); });
     if (same != list.lines.end()) {
         *same = line;
         return;
@@ -168,7 +168,7 @@ void setPricesOf(PriceList& list, StringArticleId article, const StringPrices& p
                              .amount = amount.value_or(Money::zero(list.currency)),
                              .taxHundredthsPercent = prices.taxHundredthsPercent};
         if (amount) {
-            setLine(list, line);
+            putLine(list, line, line);
         } else {
             std::erase_if(list.lines, [&](const PriceLine& other) { return isSameThing(line, other); });
         }

@@ -50,9 +50,9 @@ struct StringPrices {
 /// Puts them in place of those that the list has.
 void setPricesOf(PriceList& list, StringArticleId article, const StringPrices& prices);
 
-/// Puts a line in place of the one for the same thing (kind, sport, method, string, label), or at the end of its kind.
-void setLine(PriceList& list, const PriceLine& line);
-/// Whether both are for the same thing.
+/// Puts a line in the place of another, or at the end of its kind.
+void putLine(PriceList& list, const PriceLine& line, const std::optional<PriceLine>& insteadOf = std::nullopt);
+/// Whether both are for the same thing: kind, sport, method, string, label.
 [[nodiscard]] bool isSameThing(const PriceLine& one, const PriceLine& other);
 
 } // namespace rw::desk

@@ -207,15 +207,16 @@ TEST_P(PriceLists, AStringIsSoldByTheBedAndByThePacket) {
 
 TEST_P(PriceLists, AnExtraGetsItsNameAndASportItsLabour) {
     PriceList list = toBegin(kTomorrow);
-    setLine(list, {.kind = ChargeKind::Extra, .label = "  stencil ", .amount = pounds(2'00)});
-    setLine(list, {.kind = ChargeKind::Labour, .sport = Sport::Squash, .amount = pounds(12'00)});
+    putLine(list, {.kind = ChargeKind::Extra, .label = "  stencil ", .amount = pounds(2'00)});
+    putLine(list, {.kind = ChargeKind::Labour, .sport = Sport::Squash, .amount = pounds(12'00)});
     const auto added = add(list);
     ASSERT_TRUE(added);
     EXPECT_EQ(added->lines[1].sport, Sport::Squash) << "beside the labour of the others";
     EXPECT_NE(added->find(ChargeKind::Extra, Sport::Tennis, Method::TwoPiece, std::nullopt, "stencil"), nullptr);
     PriceList dearer = *added;
-    setLine(dearer, {.kind = ChargeKind::Labour, .sport = Sport::Squash, .amount = pounds(13'00)});
+    putLine(dearer, {.kind = ChargeKind::Labour, .sport = Sport::Squash, .amount = pounds(13'00)}, added->lines[1]);
     EXPECT_EQ(dearer.lines.size(), added->lines.size());
+    EXPECT_EQ(dearer.lines[1].amount, pounds(13'00));
 }
 
 TEST_P(PriceLists, AStringThatIsAddedTodayIsOnTheListOfTomorrowToo) {
