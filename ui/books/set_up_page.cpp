@@ -4,6 +4,7 @@
 #include "ui/books/page_heading.h"
 #include "ui/widgets/row_delegate.h"
 
+#include <QApplication>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -63,15 +64,17 @@ void SetUpPage::openSheet(QWidget* sheet) {
 }
 
 void SetUpPage::closeSheet() {
-    const bool keyboardHere = m_sheets->isAncestorOf(focusWidget());
-    m_sheets->hide();
+    const bool keyboardHere = hasKeyboard();
     m_list->setEnabled(true);
     m_list->setVisible(m_rows.rowCount() > 0);
-    if (keyboardHere || hasFocus()) {
+    m_sheets->hide();
+    if (keyboardHere) {
         enter();
     }
     enableKeys();
 }
+
+bool SetUpPage::hasKeyboard() const { return hasFocus() || isAncestorOf(QApplication::focusWidget()); }
 
 QWidget* SetUpPage::whereWorkBegins() { return m_list->isHidden() ? static_cast<QWidget*>(this) : m_list; }
 

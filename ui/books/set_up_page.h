@@ -49,6 +49,7 @@ protected:
 
     /// Which keys do something now. Called whenever that may have changed.
     virtual void enableKeys() = 0;
+    [[nodiscard]] bool hasKeyboard() const; ///< the keyboard is somewhere on the page
     /// Where the keyboard goes when no sheet is open.
     virtual QWidget* whereWorkBegins();
 

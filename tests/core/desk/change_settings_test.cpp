@@ -156,6 +156,30 @@ TEST_P(ChangedSettings, OfTwoThatChangeOneTheSecondIsTold) {
     EXPECT_EQ(refusalOf(change({{"hours.mon", "10:00-18:00", "8-18"}})), Code::ChangedMeanwhile);
 }
 
+// Without evidence the head's measurements decide, and a dear mistake is worth some string.
+TEST_P(ChangedSettings, ADearSpoiledJobMakesTheCutsLonger) {
+    FrameModel fresh;
+    fresh.name = "Fennel Prow 102";
+    const auto frame = write([&](Transaction& t) { return addFrame(t, fresh); });
+    ASSERT_TRUE(frame);
+    IntakeDraft draft = draftFor(racketOf("Lindobi", "Aldermoor 98", "A"), "K", "K", "52", "52");
+    draft.frame = *frame;
+    draft.racket.reset();
+    const auto planned = [&] {
+        Length sum = metres(0);
+        const auto found = preview(draft);
+        for (const auto& piece : found->plan.pieces) {
+            sum += piece.cut;
+        }
+        return sum;
+    };
+    const Length usual = planned();
+    ASSERT_TRUE(set("spoiled-job.cost", "0"));
+    EXPECT_EQ(planned(), usual) << "the accepted chance decides alone";
+    ASSERT_TRUE(set("spoiled-job.cost", "5000"));
+    EXPECT_GT(planned(), usual);
+}
+
 TEST_P(ChangedSettings, EveryNameHasAUsualValueThatCanBeKept) {
     for (const std::string_view name : settingNames()) {
         const auto kept = settingAsKept(name, usualSetting(name), Currency::pounds());
