@@ -27,7 +27,7 @@ struct Books {
 
 /// `moment`: what to take for now; nothing: what the computer says.
 Result<Books> booksOf(desk::Transaction& ledger, const std::optional<std::string>& moment) {
-    const OpeningHours hours = desk::readSettings(ledger.shop()).workshop.hours;
+    const OpeningHours hours = desk::openingHours(ledger.shop());
     const auto now = moment ? parseMoment(*moment, hours) : Result<Instant>(SystemClock().now());
     if (!now) {
         return tl::unexpected(now.error());

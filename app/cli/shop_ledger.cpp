@@ -20,7 +20,7 @@ Result<ShopLedger> ShopLedger::open(const std::string& address, sql::IfMissing i
 
 Reader readerOf(ShopLedger& shop) {
     const auto zone = shop.read([](desk::Transaction& ledger) -> Result<std::string> {
-        return desk::readSettings(ledger.shop()).workshop.hours.timeZone;
+        return desk::openingHours(ledger.shop()).timeZone;
     });
     return {QLocale::system(), ui::timeZoneOf(zone ? *zone : std::string())};
 }

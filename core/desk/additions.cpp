@@ -1,20 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/counter.h"
+#include "core/desk/frames.h"
 #include "core/desk/lookups.h"
-#include "core/length/cut_plan.h"
 
 namespace rw::desk {
 
 namespace {
-Result<void> checkMarked(const MarkedRange& marked) {
-    if (marked.lowest && marked.highest && marked.lowest->newtons() > marked.highest->newtons()) {
-        return refuse(Code::ImpossibleValue, {{"key", "marked range"},
-                                              {"text", marked.lowest->text() + " – " + marked.highest->text()},
-                                              {"expected", "the lower value first"}});
-    }
-    return {};
-}
-
 Result<Customer> asKept(Customer customer) {
     auto name = wordsOf("name", customer.name, kLongestName);
     if (!name) {
@@ -29,23 +20,6 @@ Result<Customer> asKept(Customer customer) {
         contact.text = *std::move(text);
     }
     return customer;
-}
-
-Result<FrameModel> asKept(FrameModel frame) {
-    auto name = wordsOf("frame", frame.name, kLongestFrameName);
-    if (!name) {
-        return tl::unexpected(name.error());
-    }
-    frame.name = *std::move(name);
-    auto text = maybeWordsOf("bench note", frame.note.text, kLongestNote);
-    if (!text) {
-        return tl::unexpected(text.error());
-    }
-    frame.note.text = *std::move(text);
-    if (frame.note.mountingMark.empty()) {
-        frame.note.mountingMark = BenchNote().mountingMark;
-    }
-    return frame;
 }
 
 Refusal addedOtherwise(std::string_view what, std::string added) {
@@ -68,9 +42,10 @@ bool isFrame(const FrameModel& stored, const std::variant<FrameModelId, FrameMod
     if (const auto* known = std::get_if<FrameModelId>(&wish)) {
         return stored.id == *known;
     }
-    auto fresh = asKept(std::get<FrameModel>(wish));
+    auto fresh = soundFrame(std::get<FrameModel>(wish));
     if (fresh) {
         fresh->id = stored.id;
+        fresh->version = stored.version;
     }
     return fresh && *fresh == stored;
 }
@@ -155,20 +130,9 @@ Result<RacketId> addRacket(Transaction& ledger, const AddRacket& command) {
 }
 
 Result<FrameModelId> addFrame(Transaction& ledger, const FrameModel& frame) {
-    const auto kept = asKept(frame);
+    const auto kept = soundFrame(frame);
     if (!kept) {
         return tl::unexpected(kept.error());
-    }
-    if (const auto marked = checkMarked(frame.marked); !marked) {
-        return tl::unexpected(marked.error());
-    }
-    // The length model names what no frame can be; two pieces go into any frame, so nothing else is asked of it.
-    length::CutRequest request = length::defaultRequest(frame.sport);
-    request.hoop = frame.hoop;
-    request.pattern = frame.pattern;
-    request.method = Method::TwoPiece;
-    if (const auto plan = length::planCut(request); !plan) {
-        return tl::unexpected(plan.error());
     }
     return ledger.frames().add(*kept);
 }

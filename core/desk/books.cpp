@@ -19,7 +19,7 @@ struct Span {
 /// From the first moment of the first day to the first moment after the last, by the shop's clock.
 Span spanOf(Transaction& ledger, const Period& period) {
     assert(period.first <= period.last);
-    const OpeningHours hours = readSettings(ledger.shop()).workshop.hours;
+    const OpeningHours hours = openingHours(ledger.shop());
     const CivilDate after = std::chrono::sys_days(period.last) + std::chrono::days(1);
     return {toInstant(hours, period.first, std::chrono::minutes(0)), toInstant(hours, after, std::chrono::minutes(0))};
 }

@@ -43,7 +43,7 @@ public:
         : m_ledger(ledger)
         , m_currency(ledger.shop().currency()) {
         setUpShop();
-        m_days.emplace(readSettings(ledger.shop()).workshop, now);
+        m_days.emplace(workshopOf(ledger.shop(), readSettings(ledger.shop())), now);
     }
 
     void stock() {

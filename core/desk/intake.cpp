@@ -45,7 +45,7 @@ const Lot* packetOfBed(const std::vector<PieceProposal>& pieces) {
 
 Result<Quote> quoteFor(Transaction& ledger, const Intake& intake, const IntakeDraft& draft, Method method,
                        const std::vector<PieceProposal>& pieces, Instant now) {
-    const auto list = ledger.priceLists().validOn(localDate(intake.settings.workshop.hours, now));
+    const auto list = ledger.priceLists().validOn(localDate(intake.settings.hours, now));
     if (!list) {
         return refuse(Code::Missing, {{"what", "price list"}});
     }

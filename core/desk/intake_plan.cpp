@@ -15,6 +15,24 @@ length::StringChoice choiceOf(const StringArticle& article, const Tension& tensi
             .stretchPercent = article.stretchPercent};
 }
 
+/// What a metre of a string cost the shop, by the newest of its lots that are here.
+std::optional<double> costPerMetre(Transaction& ledger, StringArticleId article) {
+    std::optional<double> cost;
+    for (const Lot& lot : ledger.lots().open(article)) {
+        if (!lot.owner && lot.nominal.isPositive() && lot.landedCost().minor() > 0) {
+            cost = static_cast<double>(lot.landedCost().minor()) / lot.nominal.metres();
+        }
+    }
+    return cost;
+}
+
+/// Of two strings the mean.
+std::optional<double> costPerMetre(Transaction& ledger, StringArticleId mains, StringArticleId crosses) {
+    const auto one = costPerMetre(ledger, mains);
+    const auto other = costPerMetre(ledger, crosses);
+    return one && other ? std::optional((*one + *other) / 2) : std::nullopt;
+}
+
 /// The jobs that speak for method and route, the nearest first: this racket's, then its twins'.
 std::vector<const Job*> models(const Intake& intake) {
     std::vector<const Job*> jobs;
@@ -94,8 +112,10 @@ Result<Intake> readDraft(Transaction& ledger, const IntakeDraft& draft) {
     }
     PastWork past = recall(ledger, *frame, racket);
     past.ofFrame = jobsOnFrame(ledger, *frame->id);
+    const auto cost = costPerMetre(ledger, *mainsArticle->id, *crossesArticle->id);
     return Intake{*std::move(frame),        std::move(racket),          draft.mains,     crosses,
-                  *std::move(mainsArticle), *std::move(crossesArticle), std::move(past), readSettings(ledger.shop())};
+                  *std::move(mainsArticle), *std::move(crossesArticle), std::move(past), readSettings(ledger.shop()),
+                  cost};
 }
 
 length::CutRequest requestFor(const FrameModel& frame, const StringArticle& mains, const StringArticle& crosses,
@@ -123,6 +143,10 @@ Result<PlannedIntake> planIntake(const Intake& intake, const IntakeDraft& draft)
         requestFor(intake.frame, intake.mainsArticle, intake.crossesArticle, draft.tensions, intake.settings);
     request.method = *method;
     request.shortSide = side.side;
+    if (const auto& spoiled = intake.settings.spoiledJobCost; spoiled && intake.costPerMetre) {
+        request.costPerMetre = intake.costPerMetre;
+        request.spoiledJobCost = static_cast<double>(spoiled->minor());
+    }
     const auto finished = [&](length::CutPlan plan) { return PlannedIntake{std::move(plan), side}; };
     if (draft.route && !draft.route->empty()) {
         request.route = draft.route;

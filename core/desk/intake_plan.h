@@ -19,6 +19,7 @@ struct Intake {
     StringArticle crossesArticle;
     PastWork past;
     ShopSettings settings;
+    std::optional<double> costPerMetre = {}; ///< of its string, in minor units; nothing while nobody knows it
 
     [[nodiscard]] bool oneString() const { return isOneString(mains, crosses); }
 };

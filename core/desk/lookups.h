@@ -38,10 +38,12 @@ constexpr Length kLongestLot = Length::fromMillimetres(1'000'000); ///< far beyo
 [[nodiscard]] Result<void> checkLength(std::string_view what, Length length, Length lowest);
 
 constexpr std::int64_t kLongestName = 200;
+constexpr std::int64_t kLongestPlaceName = 80; ///< of a person who works here, or of a machine
 constexpr std::int64_t kLongestFrameName = 80;
 constexpr std::int64_t kLongestMark = 40;
 constexpr std::int64_t kLongestTag = 20;
 constexpr std::int64_t kLongestNote = 2000;
+constexpr std::int64_t kLongestSetting = 10'000;
 constexpr std::int64_t kLongestRequestKey = 100;
 
 } // namespace rw::desk

@@ -42,11 +42,11 @@ Result<void> setUpShop(Transaction& ledger, const NewShop& wanted, Instant now) 
     if (!name) {
         return tl::unexpected<Refusal>(name.error());
     }
-    const auto person = wordsOf("name", wanted.person, kLongestName);
+    const auto person = wordsOf("name", wanted.person, kLongestPlaceName);
     if (!person) {
         return tl::unexpected<Refusal>(person.error());
     }
-    const auto machine = wordsOf("machine", wanted.machine, kLongestName);
+    const auto machine = wordsOf("machine", wanted.machine, kLongestPlaceName);
     if (!machine) {
         return tl::unexpected<Refusal>(machine.error());
     }
@@ -70,7 +70,7 @@ Result<void> setUpShop(Transaction& ledger, const NewShop& wanted, Instant now) 
         Machine{.id = std::nullopt, .name = *machine, .unit = wanted.unit, .stepHundredths = wanted.stepHundredths});
 
     PriceList prices{.id = 0,
-                     .validFrom = localDate(readSettings(shop).workshop.hours, now),
+                     .validFrom = today(shop, now),
                      .currency = currency,
                      .taxRule = TaxRule::Included,
                      .lines = {}};

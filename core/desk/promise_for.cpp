@@ -27,14 +27,14 @@ Instant promiseFor(Transaction& ledger, const ShopSettings& settings, Instant no
     std::vector<JobLine> lines = ledger.jobs().inStates({JobState::Logged, JobState::OnTheMachine});
     const auto waiting = std::stable_partition(
         lines.begin(), lines.end(), [](const JobLine& line) { return line.state == JobState::OnTheMachine; });
+    const Workshop workshop = workshopOf(ledger.shop(), settings);
     std::size_t ahead = lines.size();
     if (rush) {
         const std::vector<minutes> jobs(lines.size() + 1, settings.minutesPerJob);
-        ahead = placeForRush(lines, workDone(settings.workshop, now, jobs),
+        ahead = placeForRush(lines, workDone(workshop, now, jobs),
                              static_cast<std::size_t>(waiting - lines.begin()));
     }
-    return earliestPromise(settings.workshop, now, std::vector<minutes>(ahead, settings.minutesPerJob),
-                           settings.minutesPerJob);
+    return earliestPromise(workshop, now, std::vector<minutes>(ahead, settings.minutesPerJob), settings.minutesPerJob);
 }
 
 } // namespace rw::desk

@@ -2,6 +2,8 @@
 #include "core/desk/settings.h"
 
 #include "core/calendar/civil_date_text.h"
+#include "core/calendar/day_hours_text.h"
+#include "core/desk/setting_rules.h"
 #include "core/units/decimal.h"
 
 #include <algorithm>
@@ -12,53 +14,52 @@ namespace rw::desk {
 namespace {
 using std::chrono::minutes;
 
-std::optional<int> wholeNumber(std::string_view text, int lowest, int highest) {
-    int value = 0;
-    const auto [end, error] = std::from_chars(text.data(), text.data() + text.size(), value);
-    if (error != std::errc() || end != text.data() + text.size() || value < lowest || value > highest) {
-        return std::nullopt;
-    }
-    return value;
-}
+/// The settings of a shop as their rules keep them.
+class Stored {
+public:
+    explicit Stored(Shop& shop)
+        : m_shop(shop)
+        , m_currency(shop.currency()) {}
 
-int number(Shop& shop, std::string_view name, int otherwise, int lowest, int highest) {
-    const auto stored = shop.setting(name);
-    return stored ? wholeNumber(*stored, lowest, highest).value_or(otherwise) : otherwise;
-}
+    /// Nothing when none is stored, or none that can be read.
+    [[nodiscard]] std::optional<std::string> readable(std::string_view name) const {
+        const auto stored = m_shop.setting(name);
+        const auto kept = stored ? settingAsKept(name, *stored, m_currency) : refuse(Code::Missing);
+        return kept ? std::optional(*kept) : std::nullopt;
+    }
+    [[nodiscard]] std::string text(std::string_view name) const {
+        return readable(name).value_or(std::string(usualSetting(name)));
+    }
+    [[nodiscard]] int number(std::string_view name) const {
+        const std::string digits = text(name);
+        int value = 0;
+        std::from_chars(digits.data(), digits.data() + digits.size(), value); // the rule has read it before
+        return value;
+    }
+    [[nodiscard]] double share(std::string_view percent) const {
+        const std::string typed = text(percent);
+        const auto decimal = parseDecimal(percent, typed);
+        const auto hundredths = decimal ? scaledTo(2, *decimal, percent, typed) : tl::unexpected(decimal.error());
+        return static_cast<double>(hundredths.value_or(0)) / 10'000.0;
+    }
+    [[nodiscard]] std::optional<Money> amount(std::string_view name) const {
+        const std::string typed = text(name);
+        const auto money = Money::tryParse(typed, m_currency);
+        return typed.empty() || !money ? std::nullopt : std::optional(*money);
+    }
 
-/// "10:00" in minutes after midnight; 24:00 is the end of the day.
-std::optional<minutes> timeOfDay(std::string_view text) {
-    const auto colon = text.find(':');
-    if (colon == std::string_view::npos) {
-        return std::nullopt;
-    }
-    const auto hour = wholeNumber(text.substr(0, colon), 0, 24);
-    const auto minute = wholeNumber(text.substr(colon + 1), 0, 59);
-    if (!hour || !minute || *hour * 60 + *minute > 24 * 60) {
-        return std::nullopt;
-    }
-    return minutes(*hour * 60 + *minute);
-}
+private:
+    Shop& m_shop;
+    Currency m_currency;
+};
 
-std::optional<DayHours> dayHours(std::string_view text) {
-    const auto dash = text.find('-');
-    if (dash == std::string_view::npos) {
-        return std::nullopt;
-    }
-    const auto from = timeOfDay(trimmed(text.substr(0, dash)));
-    const auto to = timeOfDay(trimmed(text.substr(dash + 1)));
-    if (!from || !to || *from >= *to) {
-        return std::nullopt;
-    }
-    return DayHours{*from, *to};
-}
-
-std::array<std::optional<DayHours>, 7> usualWeek() {
-    std::array<std::optional<DayHours>, 7> week;
+WeekHours usualWeek() {
+    WeekHours week;
     std::fill_n(week.begin(), 6, DayHours{minutes(10 * 60), minutes(18 * 60)});
     return week;
 }
 
+/// Days that can be read count, whatever stands between them.
 std::vector<CivilDate> datesOf(std::string_view text) {
     std::vector<CivilDate> dates;
     for (text = trimmed(text); !text.empty(); text = trimmed(text)) {
@@ -71,33 +72,6 @@ std::vector<CivilDate> datesOf(std::string_view text) {
     return dates;
 }
 
-OpeningHours openingHours(Shop& shop) {
-    OpeningHours hours;
-    hours.timeZone = shop.setting(setting::kTimeZone).value_or(hours.timeZone);
-    for (std::size_t day = 0; day < hours.week.size(); ++day) {
-        hours.week[day] = dayHours(shop.setting(setting::kHours[day]).value_or(""));
-    }
-    if (std::ranges::none_of(hours.week, [](const auto& day) { return day.has_value(); })) {
-        hours.week = usualWeek();
-    }
-    hours.closedDays = datesOf(shop.setting(setting::kClosedDays).value_or(""));
-    return hours;
-}
-
-double ceilingOf(Shop& shop, double otherwise) {
-    const auto stored = shop.setting(setting::kCeilingPercent);
-    if (!stored) {
-        return otherwise;
-    }
-    const auto decimal = parseDecimal(setting::kCeilingPercent, *stored);
-    if (!decimal) {
-        return otherwise;
-    }
-    const auto hundredths = scaledTo(2, *decimal, setting::kCeilingPercent, *stored);
-    // 0.01 % to 50 %: what the length model takes
-    return hundredths && *hundredths >= 1 && *hundredths <= 5000 ? static_cast<double>(*hundredths) / 10000.0
-                                                                 : otherwise;
-}
 /// Who strings; a shop that has named nobody has somebody at each machine.
 std::vector<Worker> stringers(Shop& shop, int machines) {
     std::vector<Worker> workers;
@@ -116,31 +90,56 @@ std::vector<Machine> machinesInUse(Shop& shop) {
     return machines;
 }
 
-ShopSettings readSettings(Shop& shop) {
-    ShopSettings settings;
-    const std::vector<Machine> machines = machinesInUse(shop);
-    settings.workshop.hours = openingHours(shop);
-    settings.workshop.machines = std::max(1, static_cast<int>(machines.size()));
-    settings.workshop.people = stringers(shop, settings.workshop.machines);
-    settings.workshop.marginPercent = number(shop, setting::kMarginPercent, settings.workshop.marginPercent, 0, 500);
-    settings.workshop.step = minutes(number(shop, setting::kStepMinutes, 15, 1, 8 * 60));
-    settings.minutesPerJob = minutes(number(shop, setting::kMinutesPerJob, 25, 1, 8 * 60));
-    if (const int rate = number(shop, setting::kLabourRate, 0, 1, 1'000'000'000); rate != 0) {
-        settings.labourRate = Money::fromMinor(rate, shop.currency());
+OpeningHours openingHours(Shop& shop) {
+    OpeningHours hours;
+    hours.timeZone = shop.setting(setting::kTimeZone).value_or(hours.timeZone);
+    for (std::size_t day = 0; day < hours.week.size(); ++day) {
+        hours.week[day] = dayHoursFromText(shop.setting(setting::kHours[day]).value_or(""));
     }
-    settings.runningShortJobs = number(shop, setting::kRunningShortJobs, settings.runningShortJobs, 0, 1000);
-    settings.tapeStep = Length::fromMillimetres(number(shop, setting::kTapeStepMm, 50, 1, 1000));
-    settings.ceiling = ceilingOf(shop, settings.ceiling);
-    settings.shortSide = shop.setting(setting::kShortSide) == sideText(Side::Right) ? Side::Right : Side::Left;
-    for (const Machine& machine : machines) {
+    if (std::ranges::none_of(hours.week, [](const auto& day) { return day.has_value(); })) {
+        hours.week = usualWeek();
+    }
+    hours.closedDays = datesOf(shop.setting(setting::kClosedDays).value_or(""));
+    return hours;
+}
+
+CivilDate today(Shop& shop, Instant now) { return localDate(openingHours(shop), now); }
+
+ShopSettings readSettings(Shop& shop) {
+    const Stored stored(shop);
+    ShopSettings settings;
+    settings.hours = openingHours(shop);
+    settings.marginPercent = stored.number(setting::kMarginPercent);
+    settings.step = minutes(stored.number(setting::kStepMinutes));
+    settings.minutesPerJob = minutes(stored.number(setting::kMinutesPerJob));
+    settings.runningShortJobs = stored.number(setting::kRunningShortJobs);
+    settings.tapeStep = Length::fromMillimetres(stored.number(setting::kTapeStepMm));
+    settings.ceiling = stored.share(setting::kCeilingPercent);
+    settings.shortSide = stored.text(setting::kShortSide) == sideText(Side::Right) ? Side::Right : Side::Left;
+    settings.spoiledJobCost = stored.amount(setting::kSpoiledJobCost);
+    settings.labourRate = stored.amount(setting::kLabourRate);
+    for (const Machine& machine : machinesInUse(shop)) {
         settings.reach = std::max(settings.reach, machine.reach);
     }
     return settings;
 }
 
+Workshop workshopOf(Shop& shop, const ShopSettings& settings) {
+    const int machines = std::max(1, static_cast<int>(machinesInUse(shop).size()));
+    return {.hours = settings.hours,
+            .people = stringers(shop, machines),
+            .machines = machines,
+            .marginPercent = settings.marginPercent,
+            .step = settings.step};
+}
+
 std::int64_t nextJobNumber(Transaction& ledger) {
-    const int first = number(ledger.shop(), setting::kFirstJobNumber, 0, 1, 999'999'999);
-    return first != 0 && !ledger.jobs().byNumber(first) ? first : 0;
+    const Stored stored(ledger.shop());
+    if (!stored.readable(setting::kFirstJobNumber)) {
+        return 0;
+    }
+    const int first = stored.number(setting::kFirstJobNumber);
+    return ledger.jobs().byNumber(first) ? 0 : first;
 }
 
 } // namespace rw::desk

@@ -4,6 +4,7 @@
 #include "core/calendar/promise.h"
 #include "core/desk/port/ledger.h"
 #include "core/frames/sport.h"
+#include "core/money/money.h"
 #include "core/units/length.h"
 
 #include <array>
@@ -30,24 +31,29 @@ constexpr std::string_view kTapeStepMm = "tape-step-mm";
 constexpr std::string_view kCeilingPercent = "ceiling-percent"; ///< chance of a spoiled job that is accepted
 /// The number of the first job, for a shop whose tags go on from its old book; else the ledger begins the count.
 constexpr std::string_view kFirstJobNumber = "job-number.first";
-constexpr std::string_view kLabourRate = "labour.rate-per-hour"; ///< minor units; what an hour of work is worth
+constexpr std::string_view kLabourRate = "labour.rate-per-hour"; ///< "24.00": what an hour of work is worth; "": nobody has said
 constexpr std::string_view kOwnerPin = "owner.pin-hash";         ///< as core/owner makes it; "" or nothing: no PIN
 constexpr std::string_view kShortSide = "short-side";            ///< "left" or "right", where nothing else decides
 /// How much higher the crosses are when one number is said for badminton: "2 lb", "10 %"; not set: not at all.
 constexpr std::string_view kBadmintonCrosses = "badminton.crosses-higher";
 /// The shop's own words for the informed yes to a pull above the marked maximum; not set: those of the program.
 constexpr std::string_view kAboveMarkedWords = "above-marked.words";
+/// "12.50": what a job that must be strung again costs beyond its string; "" when nobody has said.
+constexpr std::string_view kSpoiledJobCost = "spoiled-job.cost";
 } // namespace setting
 
 /// The settings as values. What is not stored, or stored unreadably, has its default.
 struct ShopSettings {
-    Workshop workshop; ///< hours (Monday to Saturday 10 to 18), margin 15 %, step 15 minutes
+    OpeningHours hours; ///< Monday to Saturday 10 to 18
+    int marginPercent = 15;
+    std::chrono::minutes step{15};
     std::chrono::minutes minutesPerJob{25};
     std::optional<Money> labourRate = std::nullopt; ///< of an hour, more than nothing
     int runningShortJobs = 2;
     Length tapeStep = Length::fromMillimetres(50);
     double ceiling = 0.01;
     Side shortSide = Side::Left;
+    std::optional<Money> spoiledJobCost;
     Length reach = Length::fromMillimetres(300); ///< the longest of the shop's machines: a cut serves whichever is free
 };
 
@@ -59,5 +65,13 @@ struct ShopSettings {
 
 /// A shop that never opens could promise nothing, so a week without any hours counts as not set.
 [[nodiscard]] ShopSettings readSettings(Shop& shop);
+/// The same hours, for who asks for nothing else.
+[[nodiscard]] OpeningHours openingHours(Shop& shop);
+/// What day it is in the shop.
+[[nodiscard]] CivilDate today(Shop& shop, Instant now);
+
+/// Who strings in those hours, and at how many machines: what a promise is made from. A shop that has named nobody who
+/// strings has somebody at each machine.
+[[nodiscard]] Workshop workshopOf(Shop& shop, const ShopSettings& settings);
 
 } // namespace rw::desk

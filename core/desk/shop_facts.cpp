@@ -25,7 +25,7 @@ CrossesRise badmintonCrosses(Shop& shop) {
 
 Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
     Shop& shop = ledger.shop();
-    const OpeningHours hours = readSettings(shop).workshop.hours;
+    const OpeningHours hours = openingHours(shop);
     ShopFacts facts{.name = shop.setting(setting::kShopName).value_or(""),
                     .timeZone = hours.timeZone,
                     .currency = shop.currency(),

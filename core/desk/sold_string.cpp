@@ -17,10 +17,8 @@ constexpr std::int64_t kLongestGaugeName = 10;
 constexpr Length kShortestPacket = Length::fromMillimetres(1'000);
 constexpr Length kLongestPacket = Length::fromMillimetres(50'000); ///< four beds; what holds more is a reel
 
-CivilDate today(Transaction& ledger, Instant now) { return localDate(readSettings(ledger.shop()).workshop.hours, now); }
-
 Result<PriceList> todaysList(Transaction& ledger, Instant now) {
-    const auto list = ledger.priceLists().validOn(today(ledger, now));
+    const auto list = ledger.priceLists().validOn(today(ledger.shop(), now));
     if (!list) {
         return refuse(Code::Missing, {{"what", "price list"}});
     }
@@ -139,6 +137,19 @@ Result<Sound> soundString(Transaction& ledger, const SoldString& wanted, Instant
     }
     return Sound{*std::move(article), *std::move(prices)};
 }
+
+/// A list that begins later and does not know the string yet must not leave the shop without a price for it.
+void setPricesOnLaterLists(Transaction& ledger, StringArticleId article, const SoldString& wanted,
+                           CivilDate after) {
+    for (PriceList& list : ledger.priceLists().all()) {
+        const bool known =
+            std::ranges::any_of(list.lines, [&](const PriceLine& line) { return isPriceOf(line, article); });
+        if (list.validFrom > after && !known) {
+            setPrices(list, article, wanted);
+            ledger.priceLists().replaceLines(list);
+        }
+    }
+}
 } // namespace
 
 Result<SoldString> soldString(Transaction& ledger, StringArticleId id, Instant now) {
@@ -173,6 +184,7 @@ Result<StringArticle> addString(Transaction& ledger, const SoldString& wanted, I
     article.id = ledger.strings().add(article);
     setPrices(sound->prices, *article.id, wanted);
     ledger.priceLists().replaceLines(sound->prices);
+    setPricesOnLaterLists(ledger, *article.id, wanted, today(ledger.shop(), now));
     return article;
 }
 
@@ -193,12 +205,13 @@ Result<StringArticle> changeString(Transaction& ledger, const SoldString& wanted
     ++sound->article.version;
     PriceList& prices = sound->prices;
     setPrices(prices, *before->id, wanted);
-    if (prices.validFrom == today(ledger, now)) {
+    if (prices.validFrom == today(ledger.shop(), now)) {
         ledger.priceLists().replaceLines(prices);
     } else { // what was charged before today is read off the older list
-        prices.validFrom = today(ledger, now);
+        prices.validFrom = today(ledger.shop(), now);
         ledger.priceLists().add(prices);
     }
+    setPricesOnLaterLists(ledger, *before->id, wanted, today(ledger.shop(), now));
     return sound->article;
 }
 

@@ -18,9 +18,9 @@ struct SoldString {
 /// A string with what today's list says of it. NotFound.
 [[nodiscard]] Result<SoldString> soldString(Transaction& ledger, StringArticleId id, Instant now);
 
-/// A string the shop sells from now on, with its prices on today's list. Missing {code, name, price}, TooLong,
-/// OutOfRange (its thickness, its weight, what a packet holds), CurrencyMismatch; ImpossibleValue for a code in use;
-/// Missing {price list}.
+/// A string the shop sells from now on, with its prices on today's list and on those that begin later. Missing {code,
+/// name, price}, TooLong, OutOfRange (its thickness, its weight, what a packet holds), CurrencyMismatch; ImpossibleValue
+/// for a code in use; Missing {price list}.
 [[nodiscard]] Result<StringArticle> addString(Transaction& ledger, const SoldString& string, Instant now);
 
 /// What is said of a string, and its prices from today on; jobs that are logged keep what they were quoted. Its code

@@ -7,6 +7,7 @@
 #include "core/units/length.h"
 #include "core/units/tension.h"
 
+#include <cstdint>
 #include <optional>
 #include <string>
 
@@ -44,6 +45,7 @@ struct FrameModel {
     Pattern pattern;
     MarkedRange marked;
     BenchNote note;
+    std::int64_t version = 1; ///< row version, for changes from two stations
     bool operator==(const FrameModel&) const = default;
 };
 

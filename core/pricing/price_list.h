@@ -37,6 +37,7 @@ struct PriceList {
     Currency currency;
     TaxRule taxRule = TaxRule::Included;
     std::vector<PriceLine> lines;
+    bool operator==(const PriceList&) const = default;
 
     /// The line for something asked: same kind and label, and no sport, method or string that differs. The
     /// most particular one: its own string before any string, its own sport before any, its own method before

@@ -5,6 +5,7 @@
 #include "core/length/piece_role.h"
 #include "core/units/length.h"
 #include "ui/text/format.h"
+#include "ui/text/setting_words.h"
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
@@ -38,7 +39,14 @@ public:
     }
     [[nodiscard]] QString thing() const {
         const QString what = plain("what", Sentences::tr("value"));
-        return what == QLatin1String("measured") ? Sentences::tr("measured length") : what;
+        const QString setting = settingWord(m_refusal.text("what"));
+        return what == QLatin1String("measured") ? Sentences::tr("measured length")
+               : setting.isEmpty()               ? what
+                                                 : setting;
+    }
+    [[nodiscard]] QString key() const {
+        const QString setting = settingWord(m_refusal.text("key"));
+        return setting.isEmpty() ? plain("key", thing()) : setting;
     }
     [[nodiscard]] QString lot() const {
         return has("lot") ? Sentences::tr("Lot %1").arg(typed("lot")) : Sentences::tr("This lot");
@@ -111,6 +119,15 @@ QString example(const QString& thing) {
     if (thing == QLatin1String("pattern")) {
         return Sentences::tr("; write mains and crosses as 16 x 19");
     }
+    if (thing == QLatin1String("day's hours")) {
+        return Sentences::tr("; write them as 10-18 or 9:30-17:00");
+    }
+    if (thing == QLatin1String("date")) {
+        return Sentences::tr("; write it as 2026-03-12");
+    }
+    if (thing == QLatin1String("days") || thing == QLatin1String("list of days")) {
+        return Sentences::tr("; write days as 2026-12-25, or 2026-08-03 to 2026-08-14");
+    }
     return {};
 }
 
@@ -133,7 +150,15 @@ QString outOfRange(const Facts& facts) {
 }
 
 QString impossible(const Facts& facts) {
-    const QString key = facts.plain("key", facts.thing());
+    const QString key = facts.key();
+    if (key == QLatin1String("retired")) {
+        return Sentences::tr("%1 cannot be retired: %2.")
+            .arg(facts.typed("text"), facts.plain("expected", Sentences::tr("it is needed")));
+    }
+    if (key == QLatin1String("hours")) {
+        return Sentences::tr("These hours do not fit: they must be %1.")
+            .arg(facts.plain("expected", Sentences::tr("others")));
+    }
     if (facts.plain("expected", {}) == QLatin1String("given once")) {
         return Sentences::tr("%1 is given twice; it is needed once.").arg(key);
     }
@@ -190,8 +215,12 @@ QString missingPrice(const Facts& facts) {
                          : kind == QLatin1String("half-bed")          ? Sentences::tr("half a bed")
                          : kind == QLatin1String("packet")            ? Sentences::tr("a packet")
                          : kind == QLatin1String("own-string-labour") ? Sentences::tr("labour on the customer's string")
+                         : kind == QLatin1String("rush")              ? Sentences::tr("a rush")
                          : kind == QLatin1String("extra")             ? facts.typed("label")
                                                                       : kind;
+    if (facts.has("sport")) {
+        return Sentences::tr("The list has no price for %1, %2.").arg(what, facts.plain("sport", {}));
+    }
     if (!facts.has("string")) {
         return Sentences::tr("Today's list has no price for %1.").arg(what);
     }

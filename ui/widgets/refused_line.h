@@ -3,7 +3,7 @@
 
 #include "core/base/refusal.h"
 
-#include <QLineEdit>
+#include <QWidget>
 
 #include <initializer_list>
 #include <string_view>
@@ -15,7 +15,7 @@ class MarginNote;
 /// Where on a sheet a refusal by the ledger belongs: `what` is its argument "what" or "key".
 struct RefusedLine {
     std::string_view what;
-    QLineEdit* edit;
+    QWidget* edit;
     MarginNote* note;
 };
 

@@ -57,9 +57,13 @@ class Frames {
 public:
     virtual ~Frames() = default;
     virtual FrameModelId add(const FrameModel& frame) = 0;
+    /// Everything that is said of it, when `version` is still the stored one; else ChangedMeanwhile, NotFound.
+    virtual Result<void> update(const FrameModel& frame) = 0;
     [[nodiscard]] virtual std::optional<FrameModel> get(FrameModelId id) = 0;
     [[nodiscard]] virtual std::vector<FrameModel> find(std::string_view text, int atMost) = 0; ///< by name
     virtual void setUsualCut(const UsualCut& cut) = 0; ///< replaces the one of the same frame, role, material, route
+    /// Forgets the one of the same frame, role, material and route, if there is one.
+    virtual void dropUsualCut(const UsualCut& cut) = 0;
     [[nodiscard]] virtual std::vector<UsualCut> usualCuts(FrameModelId frame) = 0;
 };
 
@@ -184,10 +188,13 @@ public:
 class PriceLists {
 public:
     virtual ~PriceLists() = default;
+    /// The caller has looked that no other list begins on its date; one that does all the same is a LedgerGuard.
     virtual void add(const PriceList& list) = 0;
-    /// Gives a stored list these lines in place of those that it has.
+    /// Gives a stored list these lines and this tax rule in place of those that it has.
     virtual void replaceLines(const PriceList& list) = 0;
+    virtual void remove(std::int64_t list) = 0;
     [[nodiscard]] virtual std::optional<PriceList> validOn(CivilDate date) = 0;
+    [[nodiscard]] virtual std::vector<PriceList> all() = 0; ///< the one that begins last first
 };
 
 struct StaffMember {

@@ -5,9 +5,11 @@
 #include "core/sql/repositories/bound_values.h"
 #include "core/sql/repositories/row.h"
 #include "core/sql/repositories/search_words.h"
+#include "core/sql/repositories/stale_row.h"
 #include "core/sql/repositories/stored_texts.h"
 
 #include <algorithm>
+#include <cassert>
 
 namespace rw::sql {
 
@@ -54,7 +56,8 @@ FrameModel frameIn(const Statement& statement) {
             .hoop = hoopIn(row),
             .pattern = patternIn(row),
             .marked = {row.optionalTension("lowest"), row.optionalTension("highest")},
-            .note = noteIn(row)};
+            .note = noteIn(row),
+            .version = row.wide("row_version")};
 }
 
 void bindHoop(Statement& statement, const Hoop& hoop) {
@@ -88,10 +91,8 @@ void bindNote(Statement& statement, const BenchNote& note) {
     statement.bind(":crosses_from_throat", stored(note.crossesFromThroatAllowed));
     statement.bind(":note", note.text);
 }
-} // namespace
 
-FrameModelId SqlFrames::add(const FrameModel& frame) {
-    Statement statement(m_connection, "add_frame_model");
+void bindFrame(Statement& statement, const FrameModel& frame) {
     statement.bind(":name", frame.name);
     statement.bind(":search_key", searchKey(frame.name));
     statement.bind(":sport", sportText(frame.sport));
@@ -100,8 +101,27 @@ FrameModelId SqlFrames::add(const FrameModel& frame) {
     bindTension(statement, "lowest", frame.marked.lowest);
     bindTension(statement, "highest", frame.marked.highest);
     bindNote(statement, frame.note);
+}
+} // namespace
+
+FrameModelId SqlFrames::add(const FrameModel& frame) {
+    Statement statement(m_connection, "add_frame_model");
+    bindFrame(statement, frame);
     statement.run();
     return FrameModelId::of(statement.insertedId());
+}
+
+Result<void> SqlFrames::update(const FrameModel& frame) {
+    assert(frame.id);
+    Statement change(m_connection, "update_frame_model");
+    change.bind(":frame", stored(*frame.id));
+    change.bind(":version", frame.version);
+    bindFrame(change, frame);
+    change.run();
+    if (change.rowsAffected() == 0) {
+        return staleRow("frame", frame, get(*frame.id));
+    }
+    return {};
 }
 
 std::optional<FrameModel> SqlFrames::get(FrameModelId id) {
@@ -133,6 +153,15 @@ void SqlFrames::setUsualCut(const desk::UsualCut& cut) {
     statement.bind(":route", cut.route);
     statement.bind(":cut_mm", stored(cut.cut));
     statement.bind(":short_side_mm", stored(cut.shortSide));
+    statement.run();
+}
+
+void SqlFrames::dropUsualCut(const desk::UsualCut& cut) {
+    Statement statement(m_connection, "delete_usual_cut");
+    statement.bind(":frame", stored(cut.frame));
+    statement.bind(":role", pieceRoleText(cut.role));
+    statement.bind(":material", cut.material ? materialText(*cut.material) : std::string_view());
+    statement.bind(":route", cut.route);
     statement.run();
 }
 

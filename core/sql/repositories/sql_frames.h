@@ -13,9 +13,11 @@ public:
         : m_connection(connection) {}
 
     FrameModelId add(const FrameModel& frame) override;
+    Result<void> update(const FrameModel& frame) override;
     [[nodiscard]] std::optional<FrameModel> get(FrameModelId id) override;
     [[nodiscard]] std::vector<FrameModel> find(std::string_view text, int atMost) override;
     void setUsualCut(const desk::UsualCut& cut) override;
+    void dropUsualCut(const desk::UsualCut& cut) override;
     [[nodiscard]] std::vector<desk::UsualCut> usualCuts(FrameModelId frame) override;
 
 private:

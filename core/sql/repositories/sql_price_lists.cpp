@@ -33,10 +33,25 @@ void SqlPriceLists::add(const PriceList& list) {
 }
 
 void SqlPriceLists::replaceLines(const PriceList& list) {
-    Statement gone(m_connection, "delete_price_lines");
-    gone.bind(":price_list", list.id);
-    gone.run();
+    removeLines(list.id);
     addLines(list.id, list);
+    Statement rule(m_connection, "set_price_list_tax_rule");
+    rule.bind(":price_list", list.id);
+    rule.bind(":tax_rule", taxRuleText(list.taxRule));
+    rule.run();
+}
+
+void SqlPriceLists::remove(std::int64_t list) {
+    removeLines(list);
+    Statement gone(m_connection, "delete_price_list");
+    gone.bind(":price_list", list);
+    gone.run();
+}
+
+void SqlPriceLists::removeLines(std::int64_t list) {
+    Statement gone(m_connection, "delete_price_lines");
+    gone.bind(":price_list", list);
+    gone.run();
 }
 
 void SqlPriceLists::addLines(std::int64_t id, const PriceList& list) {
@@ -67,9 +82,20 @@ std::optional<PriceList> SqlPriceLists::validOn(CivilDate date) {
     Statement head(m_connection, "get_price_list_valid_on");
     head.bind(":date", dateText(date));
     head.run();
-    if (!head.next()) {
-        return std::nullopt;
+    return head.next() ? std::optional(listIn(head)) : std::nullopt;
+}
+
+std::vector<PriceList> SqlPriceLists::all() {
+    Statement heads(m_connection, "list_price_lists");
+    heads.run();
+    std::vector<PriceList> lists;
+    while (heads.next()) {
+        lists.push_back(listIn(heads));
     }
+    return lists;
+}
+
+PriceList SqlPriceLists::listIn(const Statement& head) {
     const Row row(head, "price_list");
     PriceList list{.id = row.wide("id"),
                    .validFrom = row.date("valid_from"),

@@ -3,6 +3,7 @@
 
 #include "core/desk/port/repositories.h"
 #include "core/sql/connection.h"
+#include "core/sql/statement.h"
 
 namespace rw::sql {
 
@@ -14,9 +15,13 @@ public:
 
     void add(const PriceList& list) override;
     void replaceLines(const PriceList& list) override;
+    void remove(std::int64_t list) override;
     [[nodiscard]] std::optional<PriceList> validOn(CivilDate date) override;
+    [[nodiscard]] std::vector<PriceList> all() override;
 
 private:
+    void removeLines(std::int64_t list);
+    [[nodiscard]] PriceList listIn(const Statement& head);
     void addLines(std::int64_t id, const PriceList& list);
     void addLine(std::int64_t list, std::int64_t number, const PriceLine& line);
 

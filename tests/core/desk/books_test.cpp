@@ -182,7 +182,7 @@ TEST_P(Books, WorkIsShownBesideAndNotSubtracted) {
     EXPECT_FALSE(before.labour) << "nobody has said what an hour is worth";
     EXPECT_EQ(before.work, minutes(25) * before.jobs.size());
     ASSERT_TRUE(write([](Transaction& t) -> Result<void> {
-        t.shop().set(setting::kLabourRate, "2400");
+        t.shop().set(setting::kLabourRate, "24");
         return {};
     }));
     const Earned after = earnedIn(dayOf(today()));

@@ -6,6 +6,7 @@
 #include "tests/core/desk/fake_reports.h"
 
 #include <algorithm>
+#include <functional>
 #include <set>
 #include <sstream>
 #include <tuple>
@@ -134,6 +135,7 @@ public:
         m_rows.frames.back().id = m_rows.next<FrameModelId>();
         return *m_rows.frames.back().id;
     }
+    Result<void> update(const FrameModel& frame) override { return replaceRow(m_rows.frames, frame); }
     std::optional<FrameModel> get(FrameModelId id) override { return copyOf(m_rows.frames, id); }
     std::vector<FrameModel> find(std::string_view text, int atMost) override {
         std::vector<FrameModel> found;
@@ -145,11 +147,14 @@ public:
         return found;
     }
     void setUsualCut(const UsualCut& cut) override {
+        dropUsualCut(cut);
+        m_rows.usualCuts.push_back(cut);
+    }
+    void dropUsualCut(const UsualCut& cut) override {
         std::erase_if(m_rows.usualCuts, [&](const UsualCut& other) {
             return other.frame == cut.frame && other.role == cut.role && other.material == cut.material &&
                    other.route == cut.route;
         });
-        m_rows.usualCuts.push_back(cut);
     }
     std::vector<UsualCut> usualCuts(FrameModelId frame) override {
         std::vector<UsualCut> found;
@@ -299,9 +304,20 @@ class FakePriceLists final : public PriceLists {
 public:
     explicit FakePriceLists(Rows& rows)
         : m_rows(rows) {}
-    void add(const PriceList& list) override { m_rows.priceLists.push_back(list); }
+    void add(const PriceList& list) override {
+        if (std::ranges::find(m_rows.priceLists, list.validFrom, &PriceList::validFrom) != m_rows.priceLists.end()) {
+            throw LedgerGuard("price list");
+        }
+        m_rows.priceLists.push_back(list);
+        m_rows.priceLists.back().id = ++m_rows.lastId;
+    }
     void replaceLines(const PriceList& list) override {
-        *std::ranges::find(m_rows.priceLists, list.validFrom, &PriceList::validFrom) = list;
+        PriceList& stored = *std::ranges::find(m_rows.priceLists, list.id, &PriceList::id);
+        stored.lines = list.lines;
+        stored.taxRule = list.taxRule;
+    }
+    void remove(std::int64_t list) override {
+        std::erase_if(m_rows.priceLists, [&](const PriceList& stored) { return stored.id == list; });
     }
     std::optional<PriceList> validOn(CivilDate date) override {
         std::optional<PriceList> valid;
@@ -311,6 +327,11 @@ public:
             }
         }
         return valid;
+    }
+    std::vector<PriceList> all() override {
+        std::vector<PriceList> all = m_rows.priceLists;
+        std::ranges::sort(all, std::greater<>(), &PriceList::validFrom);
+        return all;
     }
 
 private:

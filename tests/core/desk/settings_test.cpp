@@ -13,6 +13,10 @@ protected:
         const auto transaction = ledger.begin(Access::Read);
         return readSettings(transaction->shop());
     }
+    Workshop workshop() {
+        const auto transaction = ledger.begin(Access::Read);
+        return workshopOf(transaction->shop(), readSettings(transaction->shop()));
+    }
     void set(std::string_view name, std::string_view value) { ledger.rows.settings[std::string(name)] = value; }
 
     FakeLedger ledger;
@@ -22,10 +26,10 @@ using std::chrono::minutes;
 
 TEST_F(Settings, ANewLedgerHasDefaults) {
     const ShopSettings found = settings();
-    EXPECT_EQ(found.workshop.hours.week[0], (DayHours{minutes(600), minutes(1080)}));
-    EXPECT_FALSE(found.workshop.hours.week[6].has_value());
-    EXPECT_EQ(found.workshop.machines, 1);
-    EXPECT_EQ(found.workshop.marginPercent, 15);
+    EXPECT_EQ(found.hours.week[0], (DayHours{minutes(600), minutes(1080)}));
+    EXPECT_FALSE(found.hours.week[6].has_value());
+    EXPECT_EQ(workshop().machines, 1);
+    EXPECT_EQ(found.marginPercent, 15);
     EXPECT_EQ(found.minutesPerJob, minutes(25));
     EXPECT_EQ(found.tapeStep, Length::fromMillimetres(50));
     EXPECT_DOUBLE_EQ(found.ceiling, 0.01);
@@ -43,14 +47,14 @@ TEST_F(Settings, AreReadAsValues) {
     ledger.rows.machines = {{MachineId::of(1), "Old", TensionUnit::Pound, 50, Length::fromMillimetres(380)},
                             {MachineId::of(2), "New", TensionUnit::Kilogram, 10, Length::fromMillimetres(250)}};
     const ShopSettings found = settings();
-    EXPECT_EQ(found.workshop.hours.week[0], (DayHours{minutes(570), minutes(720)}));
-    EXPECT_FALSE(found.workshop.hours.week[1].has_value()) << "a week with any hours is as it is written";
-    EXPECT_EQ(found.workshop.hours.closedDays.size(), 2U);
+    EXPECT_EQ(found.hours.week[0], (DayHours{minutes(570), minutes(720)}));
+    EXPECT_FALSE(found.hours.week[1].has_value()) << "a week with any hours is as it is written";
+    EXPECT_EQ(found.hours.closedDays.size(), 2U);
     EXPECT_EQ(found.minutesPerJob, minutes(40));
-    EXPECT_EQ(found.workshop.marginPercent, 0);
+    EXPECT_EQ(found.marginPercent, 0);
     EXPECT_DOUBLE_EQ(found.ceiling, 0.005);
     EXPECT_EQ(found.shortSide, Side::Right);
-    EXPECT_EQ(found.workshop.machines, 2);
+    EXPECT_EQ(workshop().machines, 2);
     EXPECT_EQ(found.reach, Length::fromMillimetres(380)) << "a cut serves whichever machine is free";
 }
 
@@ -62,17 +66,17 @@ TEST_F(Settings, PromisesCountOnWhoStringsAndOnMachinesInUse) {
                          away};
     ledger.rows.machines = {{MachineId::of(1), "Bench A", TensionUnit::Pound},
                             {.id = MachineId::of(2), .name = "Bench Z", .unit = TensionUnit::Pound, .retired = true}};
-    const ShopSettings found = settings();
-    ASSERT_EQ(found.workshop.people.size(), 1U);
-    EXPECT_EQ(found.workshop.people[0].daysOff, away.worker.daysOff);
-    EXPECT_EQ(found.workshop.machines, 1);
+    const Workshop found = workshop();
+    ASSERT_EQ(found.people.size(), 1U);
+    EXPECT_EQ(found.people[0].daysOff, away.worker.daysOff);
+    EXPECT_EQ(found.machines, 1);
 }
 
 TEST_F(Settings, AShopThatNamedNoStringerHasSomebodyAtEachMachine) {
     ledger.rows.staff = {{.id = StaffId::of(1), .name = "Oriel Tamm", .strings = false}};
     ledger.rows.machines = {{MachineId::of(1), "Old", TensionUnit::Pound},
                             {MachineId::of(2), "New", TensionUnit::Pound}};
-    EXPECT_EQ(settings().workshop.people.size(), 2U);
+    EXPECT_EQ(workshop().people.size(), 2U);
 }
 
 TEST_F(Settings, WhatCannotBeReadCountsAsNotSet) {
@@ -84,11 +88,11 @@ TEST_F(Settings, WhatCannotBeReadCountsAsNotSet) {
     set("ceiling-percent", "99");
     set("promise.step-minutes", "15 or so");
     const ShopSettings found = settings();
-    EXPECT_TRUE(found.workshop.hours.week[0].has_value()) << "a shop that never opens could promise nothing";
+    EXPECT_TRUE(found.hours.week[0].has_value()) << "a shop that never opens could promise nothing";
     EXPECT_EQ(found.minutesPerJob, minutes(25));
     EXPECT_EQ(found.tapeStep, Length::fromMillimetres(50));
     EXPECT_DOUBLE_EQ(found.ceiling, 0.01);
-    EXPECT_EQ(found.workshop.step, minutes(15));
+    EXPECT_EQ(found.step, minutes(15));
 }
 
 } // namespace

@@ -35,9 +35,7 @@ protected:
         });
     }
     std::optional<PriceList> listOn(Instant now) {
-        return look([&](Transaction& t) {
-            return t.priceLists().validOn(localDate(readSettings(t.shop()).workshop.hours, now));
-        });
+        return look([&](Transaction& t) { return t.priceLists().validOn(today(t.shop(), now)); });
     }
 };
 IN_MEMORY_AND_ON_BOTH_ENGINES(SoldStrings);

@@ -75,6 +75,31 @@ TEST_P(FramesTest, ComeBackAsTheyWereStored) {
     EXPECT_FALSE(frames().get(FrameModelId::of(987'654)));
 }
 
+TEST_P(FramesTest, ChangeWhileTheirVersionIsTheStoredOne) {
+    const auto id = add("Pellow Feather");
+    const auto other = frames().get(add("Aldermoor 98")).value();
+    FrameModel changed = frames().get(id).value();
+    EXPECT_EQ(changed.version, 1);
+    changed.name = "Pellow Føther";
+    changed.sport = Sport::Badminton;
+    changed.hoop = {.lengthMm = 245, .widthMm = 190, .wallMm = 9.5, .outermostMainMm = 170.5, .lastCrossMm = 120};
+    changed.pattern = {.mains = 22, .crosses = 21, .mainsSpanMm = 150, .mainsStart = HoopEnd::Head};
+    changed.marked = {std::nullopt, lb(2'800)};
+    changed.note = {.forcedSide = ForcedSide{Side::Left, "strip"}, .mountingMark = "cap up", .text = "tight at 7H"};
+    ASSERT_TRUE(frames().update(changed));
+    changed.version = 2;
+    EXPECT_EQ(frames().get(id), changed);
+    EXPECT_THAT(found("pellow fother"), ElementsAre("Pellow Føther"));
+    EXPECT_EQ(frames().get(*other.id), other) << "the other one is as it was";
+
+    changed.version = 1;
+    const auto stale = frames().update(changed);
+    ASSERT_FALSE(stale);
+    EXPECT_EQ(stale.error().code(), Code::ChangedMeanwhile);
+    changed.id = FrameModelId::of(987'654);
+    EXPECT_EQ(frames().update(changed).error().code(), Code::NotFound);
+}
+
 TEST_P(FramesTest, AreFoundByEveryWordByName) {
     add("Aldermoor 98");
     add("Aldermoor 110");
@@ -124,6 +149,9 @@ TEST_P(FramesTest, HaveOneUsualCutOfEachKind) {
     EXPECT_THAT(lines, ElementsAre("mains any  6.2 m", "mains nylon  6.15 m", "crosses nylon  5.6 m",
                                    "whole polyester one-piece 11.25 m"));
     EXPECT_THAT(frames().usualCuts(add("Another")), IsEmpty());
+    frames().dropUsualCut({id, PieceRole::Mains, std::nullopt, "", mm(1), std::nullopt});
+    ASSERT_EQ(frames().usualCuts(id).size(), 3U);
+    EXPECT_EQ(frames().usualCuts(id)[0].material, Material::Nylon) << "that of any material is gone, no other";
 }
 
 } // namespace rw::sql::test

@@ -108,6 +108,25 @@ TEST_P(PriceListsTest, TheNewestThatHasBegunIsValid) {
     EXPECT_NE(guardOf([&] { priceLists().add({0, 2026y / April / 6, pound, TaxRule::Added, {}}); }), "");
 }
 
+TEST_P(PriceListsTest, AreListedTheLastFirstAndOneIsTakenBack) {
+    using namespace std::chrono;
+    const PriceLine labour{ChargeKind::Labour, std::nullopt, std::nullopt, std::nullopt, "", pounds(1'400), 0};
+    priceLists().add({0, 2026y / January / 1, Currency::pounds(), TaxRule::Included, {labour}});
+    priceLists().add({0, 2026y / April / 6, Currency::pounds(), TaxRule::Included, {labour, labour}});
+    const auto all = priceLists().all();
+    ASSERT_EQ(all.size(), 2U);
+    EXPECT_EQ(all[0].validFrom, CivilDate(2026y / April / 6));
+    EXPECT_EQ(all[0].lines, (std::vector{labour, labour}));
+    EXPECT_EQ(all[1], priceLists().validOn(2026y / March / 2));
+    PriceList added = all[0];
+    added.taxRule = TaxRule::Added;
+    priceLists().replaceLines(added);
+    EXPECT_EQ(priceLists().all()[0], added);
+    EXPECT_EQ(priceLists().all()[1], all[1]) << "the other one is as it was";
+    priceLists().remove(all[0].id);
+    EXPECT_THAT(priceLists().all(), ElementsAre(all[1]));
+}
+
 TEST_P(PriceListsTest, WhatIsNoDateIsCorrupt) {
     connection().execute("INSERT INTO price_list (valid_from, currency, tax_rule) "
                          "VALUES ('2026-02-30', 'GBP', 'included')");
