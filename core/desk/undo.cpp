@@ -45,10 +45,14 @@ Result<void> bookBack(Transaction& ledger, const DoneCut& cut, AttemptId attempt
     if (!lot) {
         return tl::unexpected(lot.error());
     }
-    if (!lot->isOpen()) {
-        return refuse(Code::LotClosed, {{"lot", lot->tag}});
-    }
     const auto movements = ledger.lots().movements(*cut.lot);
+    if (!lot->isOpen()) {
+        // Closed by this very cut, it is opened again; thrown away or given back since, it is not here any more.
+        if (movements.back().attempt != attempt) {
+            return refuse(Code::LotClosed, {{"lot", lot->tag}});
+        }
+        ledger.lots().reopen(*cut.lot);
+    }
     ledger.lots().move({.id = std::nullopt,
                         .lot = *cut.lot,
                         .reason = MovementReason::Measured,

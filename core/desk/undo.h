@@ -31,8 +31,8 @@ struct TakeBackCut {
     By by;
 };
 /// The length is on its lot again, and the piece waits for its next attempt with the cut that was planned. NotCut,
-/// StaleAttempt, WrongState unless on the machine; taken back already it stays so; LotClosed when the lot was used up
-/// or given away.
+/// StaleAttempt, WrongState unless on the machine; taken back already it stays so. A lot that the cut used up is open
+/// again; LotClosed when it was thrown away or given back since.
 [[nodiscard]] Result<Job> takeBackCut(Transaction& ledger, const TakeBackCut& command);
 
 /// The last thing the bench did to a job that can be taken back.

@@ -2,6 +2,7 @@
 #include "core/desk/books.h"
 #include "core/desk/lookups.h"
 #include "core/desk/sold_string.h"
+#include "core/desk/undo.h"
 #include "tests/core/desk/demo_fixture.h"
 
 // Packets beside reels: on the shelf, at the counter, at the bench, in the books.
@@ -188,6 +189,19 @@ TEST_P(Packets, ALengthThatIsLostOffOneIsReplacedFromTheNext) {
     ASSERT_TRUE(finish(*job.id, {lb("52"), lb("50")}));
     EXPECT_EQ(pile().packets, 3);
     EXPECT_EQ(stringCost(job), pounds(1820)) << "both";
+}
+
+TEST_P(Packets, ACutThatUsedOneUpIsTakenBackAndItLiesThereAgain) {
+    const Job job = taken(petras(), fromPacket(petras(), Method::OnePiece), "not cut");
+    ASSERT_TRUE(cut(cutting(*job.id, PieceRole::Whole, metres(12))));
+    ASSERT_FALSE(lot(m_box.front().tag).isOpen());
+    const TakeBackCut back{*job.id, PieceRole::Whole, 1, by()};
+    ASSERT_TRUE(write([&](Transaction& t) { return takeBackCut(t, back); }));
+    EXPECT_TRUE(lot(m_box.front().tag).isOpen());
+    EXPECT_EQ(lot(m_box.front().tag).length, metres(12));
+    EXPECT_EQ(pile().packets, 5);
+    ASSERT_TRUE(cut(cutting(*job.id, PieceRole::Whole, metres(12), 2)));
+    EXPECT_EQ(pile().packets, 4);
 }
 
 TEST_P(Packets, APacketThatIsTooShortSaysSo) {
