@@ -267,6 +267,9 @@ QStringList cardLines(const desk::JobCard& card, const Reader& reader) {
     if (!says.note.isEmpty()) {
         lines << QStringLiteral("note: %1").arg(printable(says.note));
     }
+    if (!says.inspection.isEmpty()) {
+        lines << printable(says.inspection);
+    }
     if (!says.strung.isEmpty()) {
         lines << printable(says.strung);
     }

@@ -229,8 +229,10 @@ void CardPainter::words(const QRectF& column) {
     // A note may be as long as somebody likes; it leaves room for the route all the same.
     constexpr qsizetype kNoteLines = 7;
     constexpr double kSmallest = 0.62;
-    std::vector<Paragraph> paragraphs = {
-        {m_words.strung, 5, true, 3}, {m_words.note, 5, true, kNoteLines}, {m_words.routeName, kSmall, true, 3}};
+    std::vector<Paragraph> paragraphs = {{m_words.strung, 5, true, 3},
+                                         {m_words.note, 5, true, kNoteLines},
+                                         {m_words.inspection, kSmall, false, 4},
+                                         {m_words.routeName, kSmall, true, 3}};
     for (const QString& arm : m_words.route) {
         paragraphs.push_back({arm, kSmall, false, 9});
     }

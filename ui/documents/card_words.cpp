@@ -197,6 +197,7 @@ CardWords cardWords(const desk::JobCard& card, const JobCardStyle& style) {
     words.routeName = routeName(card.plan);
     words.route = routeLines(card.plan);
     words.note = fromUtf8(card.job.note);
+    words.inspection = inspectionText(card.inspection);
     words.strung = strungWords(card, locale);
     words.cautions = style.cautions ? benchCautions() : QStringList();
     return words;

@@ -65,6 +65,7 @@ struct CardWords {
     QString routeName;
     QStringList route;
     QString note;
+    QString inspection; ///< what came with it and what was seen, "" when nothing was noted
     QString strung; ///< "strung 23.5/22.5 kg on Bench B by Bastian Quill", "" before
     QStringList cautions;
 };

@@ -75,6 +75,9 @@ QString cardInWords(const desk::JobCard& card, const QTimeZone& zone, const QLoc
     if (!card.job.note.empty()) {
         lines << BenchWords::tr("Note: %1").arg(fromUtf8(card.job.note));
     }
+    if (const QString seen = inspectionText(card.inspection); !seen.isEmpty()) {
+        lines << seen;
+    }
     return lines.join(QLatin1Char('\n'));
 }
 

@@ -5,6 +5,7 @@
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
+#include <QStringList>
 
 namespace rw::ui {
 
@@ -51,6 +52,17 @@ QString handsText(const desk::CardHands& hands, const QTimeZone& zone, const QLo
     }
     return (hands.lies ? CardNotices::tr("%1 has it on %2 since %3") : CardNotices::tr("%1 had it on %2 until %3"))
         .arg(somebody(hands.name), fromUtf8(hands.machine), since);
+}
+
+QString inspectionText(const Inspection& inspection) {
+    QStringList words;
+    if (!inspection.cameWith.empty()) {
+        words << CardNotices::tr("came with %1").arg(fromUtf8(inspection.cameWith));
+    }
+    if (!inspection.remarks.empty()) {
+        words << CardNotices::tr("seen: %1").arg(fromUtf8(inspection.remarks));
+    }
+    return words.join(QStringLiteral("; "));
 }
 
 QString benchStepWord(BenchStep step) {

@@ -21,6 +21,9 @@ namespace rw::ui {
 /// "Bastian Quill has it on Bench A since Thu 12 Mar 11:00", "Bastian Quill had it on Bench A until Thu 12 Mar 11:20".
 [[nodiscard]] QString handsText(const desk::CardHands& hands, const QTimeZone& zone, const QLocale& locale = QLocale());
 
+/// "came with a cover and a dampener; seen: grommet 7 is worn"; "" when nothing was noted.
+[[nodiscard]] QString inspectionText(const Inspection& inspection);
+
 /// "look over", "mains", "crosses", "finish".
 [[nodiscard]] QString benchStepWord(BenchStep step);
 /// "✓" behind, "▸" here, "○" ahead.

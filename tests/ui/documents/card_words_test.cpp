@@ -190,6 +190,15 @@ TEST(CardWords, ACutThatWasTakenBackIsNoLostLength) {
     EXPECT_EQ(cardWords(card, english()).cuts[0].lost.toStdString(), "10.8 m taken back");
 }
 
+TEST(CardWords, WhatCameWithItAndWhatWasSeen) {
+    desk::JobCard card = samples::petra();
+    EXPECT_EQ(cardWords(card, english()).inspection.toStdString(), "");
+    card.inspection.remarks = "grommet 7 is worn";
+    EXPECT_EQ(cardWords(card, english()).inspection.toStdString(), "seen: grommet 7 is worn");
+    card.inspection.cameWith = "a cover";
+    EXPECT_EQ(cardWords(card, english()).inspection.toStdString(), "came with a cover; seen: grommet 7 is worn");
+}
+
 TEST(CardWords, ARemnantIsCalledOne) {
     desk::JobCard card = samples::tomas();
     card.pieces[1].lot->kind = LotKind::Remnant;
