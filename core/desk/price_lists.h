@@ -24,7 +24,7 @@ struct DatedPrices {
 
 /// A new list. Its lines are checked: Missing {what: price, kind, sport or string} when one that every shop needs is not
 /// there (labour, own-string labour and rush for every sport; a full bed or a packet of each string);
-/// ImpossibleValue {key: amount} below nothing, {key: line} for a line that is there twice or names what it must not,
+/// ImpossibleValue {key: amount, cost} below nothing, {key: line} for a line that is there twice or names what it must not,
 /// {key: date} before today or on the day of another list; OutOfRange {tax}; Missing or TooLong {extra}; NotFound
 /// {string}; CurrencyMismatch. The very same list sent again is given back.
 [[nodiscard]] Result<PriceList> addPriceList(Transaction& ledger, const PriceList& wanted, Instant now);

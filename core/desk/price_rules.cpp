@@ -31,6 +31,12 @@ Result<void> checkAmount(const PriceLine& line, const Currency& currency) {
     if (line.amount.minor() < 0) {
         return impossible("amount", line.amount.text(), "nothing or more");
     }
+    if (line.cost && line.cost->currency() != currency) {
+        return refuse(Code::CurrencyMismatch, {{"left", line.cost->currency().code()}, {"right", currency.code()}});
+    }
+    if (line.cost && line.cost->minor() < 0) {
+        return impossible("cost", line.cost->text(), "nothing or more");
+    }
     if (line.taxHundredthsPercent < 0 || line.taxHundredthsPercent > kWholeTax) {
         return refuse(Code::OutOfRange, {{"what", std::string("tax")},
                                          {"text", decimalText(line.taxHundredthsPercent, 2)},
@@ -43,6 +49,9 @@ Result<void> checkAmount(const PriceLine& line, const Currency& currency) {
 Result<void> checkThing(Transaction& ledger, const PriceLine& line) {
     if (line.kind == ChargeKind::Discount || line.kind == ChargeKind::Tax) {
         return impossible("line", nameOf(line), "labour, string, an extra or rush");
+    }
+    if (line.cost && line.kind != ChargeKind::Extra) {
+        return impossible("line", nameOf(line), "an extra to have a cost of its own");
     }
     if (line.article && !isOfString(line.kind)) {
         return impossible("line", nameOf(line), "for every string");
@@ -92,7 +101,7 @@ Result<void> checkStrings(Transaction& ledger, const PriceList& list) {
         const auto has = [&](ChargeKind kind) {
             return list.find(kind, article.sport, Method::TwoPiece, article.id) != nullptr;
         };
-        if (!has(ChargeKind::FullBed) && !has(ChargeKind::Packet)) {
+        if (!article.retired && !has(ChargeKind::FullBed) && !has(ChargeKind::Packet)) {
             return refuse(Code::Missing, {{"what", std::string("price")},
                                           {"kind", std::string(chargeKindText(ChargeKind::FullBed))},
                                           {"string", article.name}});

@@ -5,8 +5,13 @@
 #include "ui/books/contents_list.h"
 #include "ui/books/earned_page.h"
 #include "ui/books/export_page.h"
+#include "ui/books/frames_page.h"
+#include "ui/books/machines_page.h"
 #include "ui/books/open_page.h"
+#include "ui/books/people_page.h"
 #include "ui/books/pin_page.h"
+#include "ui/books/prices_page.h"
+#include "ui/books/shop_page.h"
 #include "ui/books/takings_page.h"
 #include "ui/presenter/owner_presenter.h"
 
@@ -43,6 +48,11 @@ BooksStation::BooksStation(DeskRunner& runner, Shift& shift, OwnerPresenter& own
     addPage(new EarnedPage(runner, shift, owner, m_pages));
     addPage(new ExportPage(runner, shift, owner, outside, m_pages));
     addPage(new PinPage(owner, m_pages));
+    addPage(new PricesPage(runner, shift, m_pages));
+    addPage(new PeoplePage(runner, shift, m_pages));
+    addPage(new MachinesPage(runner, shift, m_pages));
+    addPage(new FramesPage(runner, shift, m_pages));
+    addPage(new ShopPage(runner, shift, m_pages));
 
     m_contents->setCurrentRow(0);
     connect(m_contents, &QListWidget::currentRowChanged, this, [this](int row) {

@@ -81,6 +81,7 @@ PriceLineSheet::PriceLineSheet(QWidget* parent)
     , m_kind(new Choice(m_sheet))
     , m_sport(new Choice(m_sheet))
     , m_name(new QLineEdit(m_sheet))
+    , m_cost(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_amount(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_tax(new PercentEdit(m_sheet)) {
     m_kind->setAccessibleName(tr("What it is for"));
@@ -99,7 +100,10 @@ PriceLineSheet::PriceLineSheet(QWidget* parent)
     m_amount->setAccessibleName(tr("Price"));
     m_tax->setAccessibleName(tr("Tax"));
     m_whatLine = m_sheet->addLine(tr("F&or"), {m_kind, m_sport});
-    m_nameLine = m_sheet->addLine(tr("&Name"), m_name);
+    m_cost->setAccessibleName(tr("What one costs the shop"));
+    m_cost->setMayBeBlank(true);
+    m_nameLine = m_sheet->addLine(tr("&Name"), {m_name, m_cost});
+    m_nameLine.note->watch(m_cost);
     m_amountLine = m_sheet->addLine(tr("&Price"), {m_amount, m_tax});
     m_amountLine.note->watch(m_amount);
     m_amountLine.note->watch(m_tax);
@@ -109,6 +113,7 @@ PriceLineSheet::PriceLineSheet(QWidget* parent)
 void PriceLineSheet::showKind() {
     const bool extra = m_kind->currentData().toInt() == static_cast<int>(ChargeKind::Extra);
     m_name->setVisible(extra);
+    m_cost->setVisible(extra);
     m_sheet->setLineVisible(m_nameLine, extra);
 }
 
@@ -118,6 +123,9 @@ void PriceLineSheet::start(const PriceLine& line, bool isNew) {
     m_kind->setCurrentIndex(std::max(0, m_kind->findData(static_cast<int>(line.kind))));
     m_sport->setCurrentIndex(m_sport->findData(line.sport ? static_cast<int>(*line.sport) : -1));
     m_name->setText(fromUtf8(line.label));
+    m_cost->setCurrency(line.amount.currency());
+    m_cost->setValue(line.cost);
+    m_cost->setPlaceholderText(tr("its cost, %1").arg(fromUtf8(line.amount.currency().code())));
     m_amount->setCurrency(line.amount.currency());
     m_amount->setValue(isNew ? std::nullopt : std::optional(line.amount));
     m_tax->setValue(line.taxHundredthsPercent);
@@ -128,7 +136,7 @@ void PriceLineSheet::start(const PriceLine& line, bool isNew) {
         note->clearAll();
     }
     m_whatLine.note->setNote(isNew ? tr("a price for one sport goes before the one for every sport") : priceLineTitle(line));
-    m_nameLine.note->setNote(tr("as the counter offers it: grommet tube, stencil"));
+    m_nameLine.note->setNote(tr("as the counter offers it; what one costs you, if you want earnings without it"));
     m_amountLine.note->setNote(tr("and the tax in it or on it. Enter keeps it, Esc goes back"));
     showKind();
     QWidget* first = isNew ? static_cast<QWidget*>(m_kind) : m_amount;
@@ -140,7 +148,7 @@ void PriceLineSheet::start(const PriceLine& line, bool isNew) {
 std::optional<PriceLine> PriceLineSheet::line() {
     m_whatLine.note->setProblem({});
     m_nameLine.note->setProblem({});
-    if (!allReadable({{m_amount, m_amountLine.note}, {m_tax, m_amountLine.note}})) {
+    if (!allReadable({{m_cost, m_nameLine.note}, {m_amount, m_amountLine.note}, {m_tax, m_amountLine.note}})) {
         return std::nullopt;
     }
     PriceLine line = *m_line;
@@ -150,6 +158,7 @@ std::optional<PriceLine> PriceLineSheet::line() {
         line.sport = sport < 0 ? std::nullopt : std::optional(static_cast<Sport>(sport));
     }
     line.label = line.kind == ChargeKind::Extra ? m_name->text().toStdString() : std::string();
+    line.cost = line.kind == ChargeKind::Extra ? m_cost->readable() : std::nullopt;
     line.amount = *m_amount->readable();
     line.taxHundredthsPercent = *m_tax->readable();
     return line;
@@ -158,6 +167,7 @@ std::optional<PriceLine> PriceLineSheet::line() {
 void PriceLineSheet::showRefusal(const Refusal& why) {
     showBeside(why,
                {{"extra", m_name, m_nameLine.note},
+                {"cost", m_cost, m_nameLine.note},
                 {"line", m_kind, m_whatLine.note},
                 {"amount", m_amount, m_amountLine.note},
                 {"tax", m_tax, m_amountLine.note}},

@@ -57,6 +57,7 @@ private:
     QComboBox* m_kind;
     QComboBox* m_sport;
     QLineEdit* m_name;
+    MoneyEdit* m_cost;
     MoneyEdit* m_amount;
     PercentEdit* m_tax;
     Sheet::Line m_whatLine{};

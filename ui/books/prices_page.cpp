@@ -14,7 +14,10 @@ namespace rw::ui {
 namespace {
 WordsRow rowOf(const PriceRow& row) {
     if (row.line) {
-        return {priceLineTitle(*row.line), taxText(row.line->taxHundredthsPercent), moneyText(row.line->amount)};
+        const QString tax = taxText(row.line->taxHundredthsPercent);
+        return {priceLineTitle(*row.line),
+                row.line->cost ? PricesPage::tr("%1 · costs %2").arg(tax, moneyText(*row.line->cost)) : tax,
+                moneyText(row.line->amount)};
     }
     const QString title = QStringLiteral("%1 %2").arg(fromUtf8(row.string->code), fromUtf8(row.string->name));
     const auto first = row.prices.fullBed ? row.prices.fullBed : row.prices.packet;

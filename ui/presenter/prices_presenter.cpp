@@ -62,6 +62,9 @@ std::vector<PriceRow> PricesPresenter::rows() const {
     };
     add(false);
     for (const StringArticle& string : m_strings) {
+        if (string.retired) {
+            continue;
+        }
         rows.push_back({std::nullopt, string, desk::pricesOf(dated->list, *string.id)});
     }
     add(true);

@@ -75,6 +75,22 @@ constexpr std::array kWords{
     Words{setting::kShortSide, QT_TRANSLATE_NOOP("SettingWords", "side"),
           QT_TRANSLATE_NOOP("SettingWords", "Short side"),
           QT_TRANSLATE_NOOP("SettingWords", "Where neither the frame, the job nor the last time says so."), "%1", ""},
+    Words{setting::kLabourRate, QT_TRANSLATE_NOOP("SettingWords", "price of an hour"),
+          QT_TRANSLATE_NOOP("SettingWords", "An hour of work"),
+          QT_TRANSLATE_NOOP("SettingWords",
+                            "What an hour is worth to you. It is shown beside what jobs earned, and taken off nothing."),
+          "%1", QT_TRANSLATE_NOOP("SettingWords", "nobody has said")},
+    Words{setting::kBadmintonCrosses, QT_TRANSLATE_NOOP("SettingWords", "rise of the crosses"),
+          QT_TRANSLATE_NOOP("SettingWords", "Badminton, one number"),
+          QT_TRANSLATE_NOOP("SettingWords",
+                            "How much higher the crosses are when a customer names one number: 2 lb, 1 kg or 10 %."),
+          QT_TRANSLATE_NOOP("SettingWords", "crosses %1 higher"),
+          QT_TRANSLATE_NOOP("SettingWords", "crosses as the mains")},
+    Words{setting::kAboveMarkedWords, QT_TRANSLATE_NOOP("SettingWords", "wording"),
+          QT_TRANSLATE_NOOP("SettingWords", "Above the marked maximum"),
+          QT_TRANSLATE_NOOP("SettingWords",
+                            "What is read out before a customer says yes. Left blank, the program has words for it."),
+          "%1", QT_TRANSLATE_NOOP("SettingWords", "the usual words")},
     Words{setting::kTimeZone, QT_TRANSLATE_NOOP("SettingWords", "time zone"), "", "", "%1", ""},
     Words{setting::kFirstJobNumber, QT_TRANSLATE_NOOP("SettingWords", "job number"), "", "", "%1", ""},
 };
@@ -106,7 +122,8 @@ const std::vector<std::string_view>& settingsShown() {
         names.insert(names.end(),
                      {setting::kClosedDays, setting::kMinutesPerJob, setting::kMarginPercent, setting::kStepMinutes,
                       setting::kTapeStepMm, setting::kCeilingPercent, setting::kSpoiledJobCost,
-                      setting::kRunningShortJobs, setting::kShortSide});
+                      setting::kLabourRate, setting::kRunningShortJobs, setting::kShortSide,
+                      setting::kBadmintonCrosses, setting::kAboveMarkedWords});
         return names;
     }();
     return shown;
@@ -146,7 +163,7 @@ QString settingText(std::string_view name, std::string_view value, const Currenc
     if (name == setting::kClosedDays) {
         return daysOffText(daysIn(value), CivilDate{}, 4, locale);
     }
-    if (name == setting::kSpoiledJobCost) {
+    if (name == setting::kSpoiledJobCost || name == setting::kLabourRate) {
         const auto money = Money::tryParse(value, currency);
         return money ? moneyText(*money, locale) : fromUtf8(value);
     }

@@ -36,6 +36,15 @@ protected:
     Result<void> drop(const PriceList& list, Instant now = kNow) {
         return write([&](Transaction& t) { return dropPriceList(t, list, now); });
     }
+    static PriceLine lineOf(ChargeKind kind, Money amount, std::string label = {},
+                            std::optional<Sport> sport = std::nullopt) {
+        return {.kind = kind,
+                .sport = sport,
+                .method = std::nullopt,
+                .article = std::nullopt,
+                .label = std::move(label),
+                .amount = amount};
+    }
     static void setAll(PriceList& list, ChargeKind kind, Money amount) {
         for (PriceLine& line : list.lines) {
             if (line.kind == kind) {
@@ -167,6 +176,12 @@ TEST_P(PriceLists, WhatCannotBeIsRefusedAndNothingIsKept) {
     EXPECT_EQ(squash.text("sport"), "squash") << "labour for tennis alone leaves the others without";
     EXPECT_EQ(refusal(without(ChargeKind::FullBed)).text("string"), "Kestrelline 125");
     EXPECT_EQ(refusal([](PriceList& l) { l.lines[0].amount = pounds(-1); }).text("key"), "amount");
+    EXPECT_EQ(refusal([](PriceList& l) { l.lines[0].cost = pounds(1); }).text("key"), "line") << "labour has no cost";
+    EXPECT_EQ(refusal([](PriceList& l) {
+                  l.lines.push_back(lineOf(ChargeKind::Extra, pounds(1), "stencil"));
+                  l.lines.back().cost = pounds(-1);
+              }).text("key"),
+              "cost");
     EXPECT_EQ(refusal([](PriceList& l) { l.lines[0].amount = Money::zero(*Currency::fromCode("EUR")); }).code(),
               Code::CurrencyMismatch);
     EXPECT_EQ(refusal([](PriceList& l) { l.lines[0].taxHundredthsPercent = 10'001; }).text("what"), "tax");
@@ -174,15 +189,13 @@ TEST_P(PriceLists, WhatCannotBeIsRefusedAndNothingIsKept) {
     EXPECT_EQ(refusal([](PriceList& l) { l.lines.push_back(l.lines[0]); }).text("key"), "line");
     EXPECT_EQ(refusal([](PriceList& l) { l.lines[0].label = "neat"; }).code(), Code::TooLong);
     EXPECT_EQ(refusal([&](PriceList& l) { l.lines[0].article = string("K").id; }).text("key"), "line");
-    EXPECT_EQ(refusal([](PriceList& l) { l.lines.push_back({.kind = ChargeKind::Discount, .amount = pounds(1)}); })
-                  .text("key"),
+    EXPECT_EQ(refusal([](PriceList& l) { l.lines.push_back(lineOf(ChargeKind::Discount, pounds(1))); }).text("key"),
               "line");
-    EXPECT_EQ(refusal([](PriceList& l) { l.lines.push_back({.kind = ChargeKind::Extra, .label = " ", .amount = pounds(1)}); })
-                  .text("what"),
+    EXPECT_EQ(refusal([](PriceList& l) { l.lines.push_back(lineOf(ChargeKind::Extra, pounds(1), " ")); }).text("what"),
               "extra");
     EXPECT_EQ(refusal([](PriceList& l) {
-                  l.lines.push_back(
-                      {.kind = ChargeKind::FullBed, .article = StringArticleId::of(999'999), .amount = pounds(1)});
+                  l.lines.push_back(lineOf(ChargeKind::FullBed, pounds(1)));
+                  l.lines.back().article = StringArticleId::of(999'999);
               }).code(),
               Code::NotFound);
     EXPECT_EQ(refusal([](PriceList& l) { l.validFrom = 2026y / 3 / 11; }).text("key"), "date") << "yesterday";
@@ -207,14 +220,14 @@ TEST_P(PriceLists, AStringIsSoldByTheBedAndByThePacket) {
 
 TEST_P(PriceLists, AnExtraGetsItsNameAndASportItsLabour) {
     PriceList list = toBegin(kTomorrow);
-    putLine(list, {.kind = ChargeKind::Extra, .label = "  stencil ", .amount = pounds(2'00)});
-    putLine(list, {.kind = ChargeKind::Labour, .sport = Sport::Squash, .amount = pounds(12'00)});
+    putLine(list, lineOf(ChargeKind::Extra, pounds(2'00), "  stencil "));
+    putLine(list, lineOf(ChargeKind::Labour, pounds(12'00), {}, Sport::Squash));
     const auto added = add(list);
     ASSERT_TRUE(added);
     EXPECT_EQ(added->lines[1].sport, Sport::Squash) << "beside the labour of the others";
     EXPECT_NE(added->find(ChargeKind::Extra, Sport::Tennis, Method::TwoPiece, std::nullopt, "stencil"), nullptr);
     PriceList dearer = *added;
-    putLine(dearer, {.kind = ChargeKind::Labour, .sport = Sport::Squash, .amount = pounds(13'00)}, added->lines[1]);
+    putLine(dearer, lineOf(ChargeKind::Labour, pounds(13'00), {}, Sport::Squash), added->lines[1]);
     EXPECT_EQ(dearer.lines.size(), added->lines.size());
     EXPECT_EQ(dearer.lines[1].amount, pounds(13'00));
 }
