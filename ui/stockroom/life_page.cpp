@@ -101,12 +101,13 @@ LifePage::LifePage(Shift& shift, QWidget* parent)
 }
 
 void LifePage::show(const std::optional<desk::LotLife>& life) {
+    m_life = life;
     const int row = m_lines->currentIndex().row(); // read again, it stays where somebody looks
     m_story.setLife(life, m_shift.zone(), [this](StaffId staff) { return m_shift.staffName(staff); });
     m_statement = life ? lotStatementText(*life, m_shift.zone()) : QString();
     if (life) {
         m_title->setText(fromUtf8(life->lot.tag) + QStringLiteral(" · ") + articleTitle(life->article));
-        m_facts->setText(lotFactsText(*life, m_shift.zone()));
+        m_facts->setText(lotFactsText(*life, m_shift.zone(), m_showsPaid ? Paid::Shown : Paid::Hidden));
         m_sum->setText(lotSumText(*life));
         m_curve->show(curveOf(*life, m_shift.zone()));
     }
@@ -117,6 +118,11 @@ void LifePage::show(const std::optional<desk::LotLife>& life) {
     if (row >= 0 && row < m_story.rowCount()) {
         m_lines->setCurrentIndex(m_story.index(row, 0));
     }
+}
+
+void LifePage::setShowsPaid(bool shows) {
+    m_showsPaid = shows;
+    show(m_life);
 }
 
 void LifePage::enter() {

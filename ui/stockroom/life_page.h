@@ -39,6 +39,8 @@ public:
     explicit LifePage(Shift& shift, QWidget* parent = nullptr);
 
     void show(const std::optional<desk::LotLife>& life);
+    /// Whether what was paid for a lot may stand there; takes effect at once.
+    void setShowsPaid(bool shows);
     void enter(); ///< the keyboard goes to the newest line
     [[nodiscard]] QTableView* lines() const { return m_lines; }
     [[nodiscard]] QString facts() const { return m_facts->text(); }
@@ -50,6 +52,8 @@ protected:
 
 private:
     Shift& m_shift;
+    bool m_showsPaid = false;
+    std::optional<desk::LotLife> m_life;
     LotStoryModel m_story;
     QString m_statement;
     QLabel* m_title;

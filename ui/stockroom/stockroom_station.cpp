@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/stockroom/stockroom_station.h"
 
+#include "ui/presenter/owner_presenter.h"
 #include "ui/presenter/stockroom_presenter.h"
 #include "ui/stockroom/correct_strip.h"
 #include "ui/stockroom/delivery_sheet.h"
@@ -15,6 +16,7 @@
 #include "ui/text/sentences.h"
 #include "ui/text/stockroom_words.h"
 #include "ui/widgets/look.h"
+#include "ui/widgets/pin_sheet.h"
 
 #include <QClipboard>
 #include <QGuiApplication>
@@ -24,9 +26,10 @@
 
 namespace rw::ui {
 
-StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, QWidget* parent)
+StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, QWidget* parent)
     : Station(parent)
     , m_shift(shift)
+    , m_owner(owner)
     , m_presenter(std::make_unique<StockroomPresenter>(runner, shift))
     , m_pages(new QStackedWidget(this))
     , m_shelfPage(new QWidget(m_pages))
@@ -39,6 +42,7 @@ StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, QWidget* pa
     , m_takeOff(new TakeOffStrip(m_strip))
     , m_keep(new KeepStrip(runner, shift, m_strip))
     , m_string(new StringStrip(m_strip))
+    , m_pin(new PinSheet(m_strip))
     , m_delivery(new DeliverySheet(m_pages))
     , m_lifePage(new LifePage(shift, m_pages)) {
     build();
@@ -46,6 +50,7 @@ StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, QWidget* pa
     connectShelf();
     connectLots();
     connectStrings();
+    connectOwner();
     showShelf();
 }
 
@@ -62,7 +67,7 @@ void StockroomStation::build() {
     m_empty->setFont(largeFont(*this, 1.3));
     m_empty->setAutoFillBackground(true);
     m_empty->setBackgroundRole(QPalette::Base);
-    for (QWidget* strip : QList<QWidget*>{m_life, m_correct, m_takeOff, m_keep, m_string}) {
+    for (QWidget* strip : QList<QWidget*>{m_life, m_correct, m_takeOff, m_keep, m_string, m_pin}) {
         m_strip->addWidget(strip);
     }
     m_strip->setFixedHeight(190);
@@ -93,6 +98,8 @@ void StockroomStation::makeKeys() {
     m_takeBackKey = addCommand(tr("Take back the &last step"), {QKeySequence(Qt::CTRL | Qt::Key_Z)},
                                [this] { m_presenter->takeBack(); });
     m_copyKey = addKey(tr("C&opy the statement"), {QKeySequence(Qt::CTRL | Qt::Key_C)}, [this] { copyStatement(); });
+    m_paidKey =
+        addKey(tr("S&how or hide what was paid"), {QKeySequence(Qt::CTRL | Qt::Key_H)}, [this] { showOrHidePaid(); });
     m_confirmKey = addCommand(tr("Con&firm"), enter, [this] { confirm(); });
     m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { backToShelf(); });
     enableKeys();
@@ -166,6 +173,32 @@ void StockroomStation::connectStrings() {
     });
 }
 
+void StockroomStation::connectOwner() {
+    connect(&m_owner, &OwnerPresenter::changed, this, [this] {
+        m_lifePage->setShowsPaid(m_owner.mayShow());
+        if (opened() == m_pin && m_owner.mayShow()) {
+            backToShelf();
+            openLife(); // where it stands now
+        }
+        enableKeys();
+    });
+    connect(&m_owner, &OwnerPresenter::wrongPin, this, [this] {
+        if (isVisible() && opened() == m_pin) {
+            m_pin->showWrong();
+        }
+    });
+    m_lifePage->setShowsPaid(m_owner.mayShow());
+}
+
+void StockroomStation::showOrHidePaid() {
+    if (m_owner.isLocked()) {
+        open(m_pin);
+        m_pin->start();
+    } else {
+        m_owner.hide();
+    }
+}
+
 void StockroomStation::showRefusal(const Refusal& why) {
     QWidget* const there = opened();
     if (there == m_delivery) {
@@ -184,6 +217,7 @@ void StockroomStation::showRefusal(const Refusal& why) {
 }
 
 void StockroomStation::enter() {
+    m_owner.refresh();
     refresh();
     if (opened() == m_life) {
         m_view->setFocus(Qt::OtherFocusReason);
@@ -193,6 +227,8 @@ void StockroomStation::enter() {
 }
 
 void StockroomStation::refresh() { m_presenter->refresh(); }
+
+void StockroomStation::leave() { m_owner.hide(); }
 
 void StockroomStation::showShelf() {
     m_filling = true;
@@ -313,6 +349,7 @@ void StockroomStation::enableKeys() {
     m_takeOffKey->setEnabled(ofLot);
     m_lifeKey->setEnabled(ofLot);
     m_copyKey->setEnabled(there == m_lifePage);
+    m_paidKey->setEnabled(m_owner.hasPin() && (atShelf || there == m_lifePage));
     m_takeBackKey->setEnabled(atShelf && m_presenter->canTakeBack());
     Q_EMIT keysChanged();
 }
@@ -341,6 +378,8 @@ void StockroomStation::confirm() {
         if (const auto measured = m_correct->measured()) {
             m_presenter->correct(*m_correct->lot(), *measured, m_correct->why());
         }
+    } else if (there == m_pin) {
+        m_owner.give(m_pin->take());
     } else if (there == m_takeOff) {
         m_presenter->takeOff(*m_takeOff->lot(), m_takeOff->how(), m_takeOff->why());
     } else if (there == m_string) {

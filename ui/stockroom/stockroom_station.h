@@ -19,6 +19,8 @@ class DeliverySheet;
 class KeepStrip;
 class LifePage;
 class LifeStrip;
+class OwnerPresenter;
+class PinSheet;
 class ShelfView;
 class Shift;
 class StockroomPresenter;
@@ -31,7 +33,7 @@ class StockroomStation final : public Station {
     Q_OBJECT
 
 public:
-    StockroomStation(DeskRunner& runner, Shift& shift, QWidget* parent = nullptr);
+    StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, QWidget* parent = nullptr);
     ~StockroomStation() override;
 
     [[nodiscard]] QString name() const override { return tr("Stockroom"); }
@@ -39,6 +41,7 @@ public:
     [[nodiscard]] QString guidePage() const override { return QStringLiteral("stockroom"); }
     void enter() override;
     void refresh() override;
+    void leave() override; ///< what the shop paid is hidden again
 
     [[nodiscard]] StockroomPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] ShelfView* shelf() const { return m_view; }
@@ -49,6 +52,7 @@ public:
     [[nodiscard]] TakeOffStrip* takeOffStrip() const { return m_takeOff; }
     [[nodiscard]] KeepStrip* keepStrip() const { return m_keep; }
     [[nodiscard]] StringStrip* stringStrip() const { return m_string; }
+    [[nodiscard]] PinSheet* pinSheet() const { return m_pin; }
     [[nodiscard]] QString runningShort() const { return m_short->text(); }
 
     void openReceive();
@@ -68,6 +72,8 @@ private:
     void connectShelf();
     void connectLots();
     void connectStrings();
+    void connectOwner();
+    void showOrHidePaid();
     void showShelf();
     void showLife();
     void showRefusal(const Refusal& why);
@@ -78,6 +84,7 @@ private:
     [[nodiscard]] std::optional<StringArticleId> currentString() const;
 
     Shift& m_shift;
+    OwnerPresenter& m_owner;
     std::unique_ptr<StockroomPresenter> m_presenter;
     ShelfModel m_shelf;
     QStackedWidget* m_pages;
@@ -91,6 +98,7 @@ private:
     TakeOffStrip* m_takeOff;
     KeepStrip* m_keep;
     StringStrip* m_string;
+    PinSheet* m_pin;
     DeliverySheet* m_delivery;
     LifePage* m_lifePage;
     QAction* m_correctKey = nullptr;
@@ -101,6 +109,7 @@ private:
     QAction* m_editKey = nullptr;
     QAction* m_lifeKey = nullptr;
     QAction* m_copyKey = nullptr;
+    QAction* m_paidKey = nullptr;
     QAction* m_takeBackKey = nullptr;
     QAction* m_confirmKey = nullptr;
     QAction* m_backKey = nullptr;

@@ -249,7 +249,7 @@ QString lotThereText(const desk::ShelfLot& there, const QLocale& locale) {
         .arg(heldThereText(there, locale), promised, jobsText(free));
 }
 
-QString lotFactsText(const desk::LotLife& life, const QTimeZone& zone, const QLocale& locale) {
+QString lotFactsText(const desk::LotLife& life, const QTimeZone& zone, Paid paid, const QLocale& locale) {
     const Lot& lot = life.lot;
     QStringList facts{StockroomWords::tr("%1 of %2").arg(lotKindWord(lot.kind), heldText(lot.nominal, locale))};
     if (!life.owner.empty()) {
@@ -262,7 +262,7 @@ QString lotFactsText(const desk::LotLife& life, const QTimeZone& zone, const QLo
     facts << (life.delivery && !life.delivery->supplier.empty()
                   ? StockroomWords::tr("came %1 from %2").arg(came, fromUtf8(life.delivery->supplier))
                   : StockroomWords::tr("came %1").arg(came));
-    if (lot.landedCost().minor() > 0) {
+    if (paid == Paid::Shown && lot.landedCost().minor() > 0) {
         facts << (lot.shipping.minor() > 0 ? StockroomWords::tr("%1 and %2 shipping")
                                                  .arg(moneyText(lot.price, locale), moneyText(lot.shipping, locale))
                                            : moneyText(lot.price, locale));
@@ -297,7 +297,7 @@ QString lotSumText(const desk::LotLife& life, const QLocale& locale) {
 
 QString lotStatementText(const desk::LotLife& life, const QTimeZone& zone, const QLocale& locale) {
     QStringList lines{StockroomWords::tr("%1 %2").arg(fromUtf8(life.lot.tag), fromUtf8(life.article.name)),
-                      lotFactsText(life, zone, locale)};
+                      lotFactsText(life, zone, Paid::Hidden, locale)};
     for (std::size_t i = 0; i < life.movements.size(); ++i) {
         lines << StockroomWords::tr("%1  %2").arg(dateText(life.movements[i].by.at, zone, locale),
                                                   movementText(life.movements[i], life.jobNumbers[i], locale));

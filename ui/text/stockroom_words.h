@@ -60,8 +60,11 @@ namespace rw::ui {
 /// The same at length, with what is promised and how many jobs are in it.
 [[nodiscard]] QString lotThereText(const desk::ShelfLot& there, const QLocale& locale = QLocale());
 
+/// What the shop paid is the owner's to see.
+enum class Paid { Shown, Hidden };
 /// "Reel of 200 m, batch A41, came Thu 12 Mar from Northgate, £110.00 and £4.50 shipping."
-[[nodiscard]] QString lotFactsText(const desk::LotLife& life, const QTimeZone& zone, const QLocale& locale = QLocale());
+[[nodiscard]] QString lotFactsText(const desk::LotLife& life, const QTimeZone& zone, Paid paid,
+                                   const QLocale& locale = QLocale());
 /// "4 cuts, 44.8 m; 1 of them lost, 11.2 m. 155.2 m left."
 [[nodiscard]] QString lotSumText(const desk::LotLife& life, const QLocale& locale = QLocale());
 /// A customer's reel, line by line, for its owner: what it held, each cut with its job, what is left.

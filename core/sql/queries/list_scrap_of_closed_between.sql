@@ -7,7 +7,10 @@ WITH scrap AS (
         AND lot.closed_at < :to
         AND lot.owner_customer_id IS NULL
         AND (movement.reason = 'thrown-away'
-            OR (movement.reason IN ('measured', 'weighed') AND movement.at = lot.closed_at))
+            OR (movement.reason IN ('measured', 'weighed')
+                AND movement.id = (SELECT max(last.id) FROM movement AS last WHERE last.lot_id = lot.id)))
+        AND movement.corrects_id IS NULL
+        AND NOT EXISTS (SELECT 1 FROM movement AS back WHERE back.corrects_id = movement.id)
     GROUP BY movement.lot_id
 )
 SELECT lot.id, lot.tag, string_article.code, scrap.scrap_mm, lot.price_minor + lot.shipping_minor AS landed_minor,

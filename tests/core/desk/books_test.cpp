@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/books.h"
+#include "core/desk/lot_care.h"
 #include "core/desk/settings.h"
 #include "core/desk/undo.h"
 #include "tests/core/desk/demo_fixture.h"
@@ -203,6 +204,40 @@ TEST_P(Books, WhatIsLeftOfAClosedReelIsScrapOfItsMonth) {
     EXPECT_EQ(month.scrapCost, month.scrap.front().cost);
     const CivilDate yesterday = sys_days(today()) - days(1);
     EXPECT_TRUE(earnedIn(dayOf(yesterday)).scrap.empty());
+}
+
+TEST_P(Books, WhatIsThrownAwayIsScrapUnlessItIsTakenBack) {
+    const Lot reel = lot("K-2");
+    const TakeOffShelf throwing{*reel.id, LotLeaves::ThrownAway, "kinked all along", by("stockroom")};
+    ASSERT_TRUE(write([&](Transaction& t) { return takeOffShelf(t, throwing); }));
+    ASSERT_EQ(earnedIn(dayOf(today())).scrap.size(), 1U);
+    EXPECT_EQ(earnedIn(dayOf(today())).scrap.front().length, reel.length);
+    const auto movement = look([&](Transaction& t) { return *t.lots().movements(*reel.id).back().id; });
+    const TakeBack back{{{*reel.id, movement}}, by("stockroom")};
+    ASSERT_TRUE(write([&](Transaction& t) { return takeBack(t, back); }));
+    EXPECT_TRUE(earnedIn(dayOf(today())).scrap.empty());
+    ASSERT_TRUE(correct("K-2", metres(1)));
+    const TakeOffShelf again{*reel.id, LotLeaves::ThrownAway, "what is left of it", by("stockroom")};
+    ASSERT_TRUE(write([&](Transaction& t) { return takeOffShelf(t, again); }));
+    ASSERT_EQ(earnedIn(dayOf(today())).scrap.size(), 1U);
+    EXPECT_EQ(earnedIn(dayOf(today())).scrap.front().length, metres(1)) << "what was taken back is no scrap";
+}
+
+TEST_P(Books, AReelThatIsUsedUpOrGivenBackLeavesNoScrap) {
+    const TakeOffShelf giving{*lot("K-2").id, LotLeaves::Returned, "the wrong colour", by("stockroom")};
+    ASSERT_TRUE(write([&](Transaction& t) { return takeOffShelf(t, giving); }));
+    EXPECT_TRUE(earnedIn(dayOf(today())).scrap.empty());
+    const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+    const Job job = logged(racket, draftFor(racket, "L", "L", "50", "52"), "used up");
+    ASSERT_TRUE(take(*job.id));
+    ReceiveLot end = delivery("L", "L-9", metres(6.4));
+    ASSERT_TRUE(receive(end));
+    ConfirmCut last = cutting(*job.id, PieceRole::Mains, metres(6.2));
+    last.lot = lot("L-9").id;
+    last.measuredLeft = metres(6.2);
+    ASSERT_TRUE(cut(last));
+    ASSERT_FALSE(lot("L-9").isOpen());
+    EXPECT_TRUE(earnedIn(dayOf(today())).scrap.empty()) << "the book was wrong, and nothing was left";
 }
 
 TEST_P(Books, WhatWasTakenBackCountsAgainstItsWay) {

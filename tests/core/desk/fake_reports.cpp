@@ -95,13 +95,20 @@ std::vector<ScrappedEnd> FakeReports::scrap(Instant from, Instant to) {
     std::ranges::stable_sort(closed, {}, [](const Lot* lot) { return *lot->closed; });
     std::vector<ScrappedEnd> ends;
     for (const Lot* lot : closed) {
-        Length left = Length::fromMillimetres(0);
+        std::vector<const Movement*> life;
         for (const Movement& movement : m_rows.movements) {
-            const bool measured =
-                movement.reason == MovementReason::Measured || movement.reason == MovementReason::Weighed;
-            if (movement.lot == lot->id &&
-                (movement.reason == MovementReason::ThrownAway || (measured && movement.by.at == *lot->closed))) {
-                left = left - movement.change;
+            if (movement.lot == lot->id) {
+                life.push_back(&movement);
+            }
+        }
+        Length left = Length::fromMillimetres(0);
+        for (const Movement* movement : life) {
+            const bool stands = !movement->corrects && std::ranges::find(m_rows.movements, movement->id,
+                                                                         &Movement::corrects) == m_rows.movements.end();
+            const bool endsIt = movement == life.back() && (movement->reason == MovementReason::Measured ||
+                                                            movement->reason == MovementReason::Weighed);
+            if (stands && (endsIt || movement->reason == MovementReason::ThrownAway)) {
+                left = left - movement->change;
             }
         }
         if (left.isPositive()) {

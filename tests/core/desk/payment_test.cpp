@@ -9,9 +9,11 @@ namespace {
 
 class Paying : public DemoEverywhere {
 protected:
-    Job petras() {
+    Job inOnePiece() {
         const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
-        return logged(racket, draftFor(racket, "L", "L", "50", "52"), "to be paid");
+        IntakeDraft draft = draftFor(racket, "L", "L", "50", "52");
+        draft.method = Method::OnePiece;
+        return logged(racket, draft, "to be paid");
     }
     Result<PaymentTaken> pay(JobId job, Money amount, std::string_view key, std::string_view way = "cash") {
         const TakePayment command{std::string(key), job, amount, std::string(way), by("books")};
@@ -33,7 +35,7 @@ protected:
 IN_MEMORY_AND_ON_BOTH_ENGINES(Paying);
 
 TEST_P(Paying, InPartsBeforeItIsStrungAndAfterItLeftOnAccount) {
-    const Job job = petras();
+    const Job job = inOnePiece();
     const auto deposit = pay(*job.id, pounds(500), "deposit");
     ASSERT_TRUE(deposit);
     EXPECT_EQ(deposit->owed(), job.total - pounds(500));
@@ -50,7 +52,7 @@ TEST_P(Paying, InPartsBeforeItIsStrungAndAfterItLeftOnAccount) {
 }
 
 TEST_P(Paying, TheSameFormTakesItOnce) {
-    const Job job = petras();
+    const Job job = inOnePiece();
     ASSERT_TRUE(pay(*job.id, pounds(500), "form"));
     const auto again = pay(*job.id, pounds(500), "form");
     ASSERT_TRUE(again);
@@ -62,7 +64,7 @@ TEST_P(Paying, TheSameFormTakesItOnce) {
 }
 
 TEST_P(Paying, WhatIsNoPaymentIsRefused) {
-    const Job job = petras();
+    const Job job = inOnePiece();
     EXPECT_EQ(refusalOf(pay(*job.id, pounds(0), "nothing")), Code::ImpossibleValue);
     EXPECT_EQ(refusalOf(pay(*job.id, pounds(-5), "less")), Code::ImpossibleValue);
     EXPECT_EQ(refusalOf(pay(*job.id, Money::fromMinor(500, *Currency::fromCode("EUR")), "abroad")),
