@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/owner.h"
 #include "tests/stories/windows/at_the_window.h"
 #include "ui/books/books_station.h"
 #include "ui/books/contents_list.h"
@@ -10,9 +11,12 @@
 #include "ui/books/takings_page.h"
 #include "ui/presenter/earned_presenter.h"
 #include "ui/presenter/open_matters_presenter.h"
+#include "ui/presenter/stockroom_presenter.h"
 #include "ui/presenter/takings_presenter.h"
 #include "ui/shell/guide_window.h"
 #include "ui/shell/history_sheet.h"
+#include "ui/stockroom/life_page.h"
+#include "ui/stockroom/stockroom_station.h"
 #include "ui/text/format.h"
 #include "ui/widgets/money_edit.h"
 #include "ui/widgets/pin_sheet.h"
@@ -172,6 +176,32 @@ TEST_F(AtTheBooks, APinIsSetAndAskedForAgainWhenTheBooksWereLeft) {
     ASSERT_TRUE(becomes([&] { return earnedPage().isLocked(); }));
     EXPECT_EQ(figures.rowCount(), 0);
     EXPECT_TRUE(earnedPage().pinSheet()->line()->hasFocus());
+}
+
+TEST_F(AtTheBooks, WhatAReelCostIsShownInTheStockroomToWhoGivesThePin) {
+    ASSERT_TRUE(desk::inTransaction(*m_ledger, desk::Access::Write, [](desk::Transaction& t) {
+                    return desk::keepPin(t, **desk::preparePin(t, {{}, "4417"}));
+                }).has_value());
+    press(Qt::Key_3, Qt::ControlModifier);
+    auto& stockroom = *m_window->stockroom();
+    ASSERT_TRUE(becomes([&] { return stockroom.presenter().life().has_value(); }));
+    press(Qt::Key_Return);
+    const auto cost = [&] { return stockroom.lifePage()->facts().contains(QStringLiteral("£")); };
+    ASSERT_TRUE(stockroom.lifePage()->isVisible());
+    EXPECT_FALSE(cost());
+    ASSERT_TRUE(becomes([&] { return m_window->keys()->text().contains(QStringLiteral("what was paid")); }));
+    press(Qt::Key_H, Qt::ControlModifier);
+    ASSERT_TRUE(stockroom.pinSheet()->line()->hasFocus());
+    type("0000");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return stockroom.pinSheet()->margin().startsWith(QStringLiteral("✕ ")); }));
+    type("4417");
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes(cost));
+    EXPECT_TRUE(stockroom.lifePage()->isVisible());
+    press(Qt::Key_1, Qt::ControlModifier);
+    press(Qt::Key_3, Qt::ControlModifier);
+    EXPECT_FALSE(cost()) << "the station was left";
 }
 
 TEST_F(AtTheBooks, EverythingGoesIntoAFolderAsFiles) {
