@@ -2,6 +2,7 @@
 #include "app/desktop/picture_scenes.h"
 
 #include "app/desktop/other_station_scenes.h"
+#include "app/desktop/set_up_scenes.h"
 #include "ui/bench/bench_station.h"
 #include "ui/bench/lost_strip.h"
 #include "ui/books/books_page.h"
@@ -493,6 +494,9 @@ std::vector<Scene> scenes() {
         all.push_back(std::move(scene));
     }
     for (auto& scene : booksScenes()) {
+        all.push_back(std::move(scene));
+    }
+    for (auto& scene : setUpScenes()) {
         all.push_back(std::move(scene));
     }
     for (auto& scene : otherScenes()) {
