@@ -48,7 +48,7 @@ BooksStation::BooksStation(DeskRunner& runner, Shift& shift, OwnerPresenter& own
     addPage(new EarnedPage(runner, shift, owner, m_pages));
     addPage(new ExportPage(runner, shift, owner, outside, m_pages));
     addPage(new PinPage(owner, m_pages));
-    addPage(new PricesPage(runner, shift, m_pages));
+    addPage(new PricesPage(runner, shift, owner, m_pages));
     addPage(new PeoplePage(runner, shift, m_pages));
     addPage(new MachinesPage(runner, shift, m_pages));
     addPage(new FramesPage(runner, shift, m_pages));

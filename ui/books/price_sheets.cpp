@@ -50,7 +50,8 @@ NewListSheet::NewListSheet(QWidget* parent)
     m_line.note->watch(m_date);
     connect(m_date, &ValueEdit::valueChanged, this, [this] {
         const auto date = m_date->readable();
-        m_line.note->setNote(date ? tr("it starts as a copy of the prices of %1").arg(civilDateText(*date)) : QString());
+        m_line.note->setNote(date ? tr("it starts as a copy of the prices of %1").arg(civilDateText(*date))
+                                  : QString());
     });
     setFocusProxy(m_date);
 }
@@ -113,8 +114,13 @@ PriceLineSheet::PriceLineSheet(QWidget* parent)
 void PriceLineSheet::showKind() {
     const bool extra = m_kind->currentData().toInt() == static_cast<int>(ChargeKind::Extra);
     m_name->setVisible(extra);
-    m_cost->setVisible(extra);
+    m_cost->setVisible(extra && m_showsCost);
     m_sheet->setLineVisible(m_nameLine, extra);
+}
+
+void PriceLineSheet::setShowsCost(bool shows) {
+    m_showsCost = shows;
+    showKind();
 }
 
 void PriceLineSheet::start(const PriceLine& line, bool isNew) {
@@ -135,8 +141,11 @@ void PriceLineSheet::start(const PriceLine& line, bool isNew) {
     for (const auto& note : {m_whatLine.note, m_nameLine.note, m_amountLine.note}) {
         note->clearAll();
     }
-    m_whatLine.note->setNote(isNew ? tr("a price for one sport goes before the one for every sport") : priceLineTitle(line));
-    m_nameLine.note->setNote(tr("as the counter offers it; what one costs you, if you want earnings without it"));
+    m_whatLine.note->setNote(isNew ? tr("a price for one sport goes before the one for every sport")
+                                   : priceLineTitle(line));
+    m_nameLine.note->setNote(m_showsCost
+                                 ? tr("as the counter offers it; what one costs you, if you want earnings without it")
+                                 : tr("as the counter offers it"));
     m_amountLine.note->setNote(tr("and the tax in it or on it. Enter keeps it, Esc goes back"));
     showKind();
     QWidget* first = isNew ? static_cast<QWidget*>(m_kind) : m_amount;
@@ -186,9 +195,8 @@ StringPriceSheet::StringPriceSheet(QWidget* parent)
     , m_halfBed(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_packet(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_tax(new PercentEdit(m_sheet)) {
-    for (const auto& [edit, name] : {std::pair(m_fullBed, tr("Full bed")),
-                                     {m_halfBed, tr("Half a bed")},
-                                     {m_packet, tr("Packet")}}) {
+    for (const auto& [edit, name] :
+         {std::pair(m_fullBed, tr("Full bed")), {m_halfBed, tr("Half a bed")}, {m_packet, tr("Packet")}}) {
         edit->setAccessibleName(name);
         edit->setMayBeBlank(true);
     }
@@ -238,7 +246,9 @@ void StringPriceSheet::showRefusal(const Refusal& why) {
     showBeside(why, {{"price", m_fullBed, m_bedLine.note}, {"tax", m_tax, m_packetLine.note}}, m_bedLine.note);
 }
 
-QString StringPriceSheet::margin() const { return m_bedLine.note->text() + QLatin1Char('\n') + m_packetLine.note->text(); }
+QString StringPriceSheet::margin() const {
+    return m_bedLine.note->text() + QLatin1Char('\n') + m_packetLine.note->text();
+}
 
 TaxSheet::TaxSheet(QWidget* parent)
     : QWidget(parent)

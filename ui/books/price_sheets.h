@@ -42,6 +42,8 @@ public:
     explicit PriceLineSheet(QWidget* parent = nullptr);
     /// A line that is there, or a new one that starts as an extra with the tax of the others.
     void start(const PriceLine& line, bool isNew);
+    /// Whether what an extra costs the shop may stand there; what is kept of it stays as it is while it may not.
+    void setShowsCost(bool shows);
     std::optional<PriceLine> line(); ///< nothing while something cannot be read, with the keyboard on it
     /// What it is to stand in the place of; nothing for a new one.
     [[nodiscard]] const std::optional<PriceLine>& insteadOf() const { return m_insteadOf; }
@@ -53,6 +55,7 @@ private:
 
     std::optional<PriceLine> m_line; ///< as it was
     std::optional<PriceLine> m_insteadOf;
+    bool m_showsCost = false;
     Sheet* m_sheet;
     QComboBox* m_kind;
     QComboBox* m_sport;

@@ -2,6 +2,7 @@
 #include "ui/books/prices_page.h"
 
 #include "ui/books/price_sheets.h"
+#include "ui/presenter/owner_presenter.h"
 #include "ui/presenter/prices_presenter.h"
 #include "ui/presenter/shift.h"
 #include "ui/text/forecast_words.h"
@@ -12,23 +13,26 @@
 namespace rw::ui {
 
 namespace {
-WordsRow rowOf(const PriceRow& row) {
+/// `costs`: what an extra costs the shop may be shown.
+WordsRow rowOf(const PriceRow& row, bool costs) {
     if (row.line) {
         const QString tax = taxText(row.line->taxHundredthsPercent);
         return {priceLineTitle(*row.line),
-                row.line->cost ? PricesPage::tr("%1 · costs %2").arg(tax, moneyText(*row.line->cost)) : tax,
+                costs && row.line->cost ? PricesPage::tr("%1 · costs %2").arg(tax, moneyText(*row.line->cost)) : tax,
                 moneyText(row.line->amount)};
     }
     const QString title = QStringLiteral("%1 %2").arg(fromUtf8(row.string->code), fromUtf8(row.string->name));
     const auto first = row.prices.fullBed ? row.prices.fullBed : row.prices.packet;
-    return {title, QStringLiteral("%1 · %2").arg(stringPricesText(row.prices), taxText(row.prices.taxHundredthsPercent)),
+    return {title,
+            QStringLiteral("%1 · %2").arg(stringPricesText(row.prices), taxText(row.prices.taxHundredthsPercent)),
             first ? moneyText(*first) : QString()};
 }
 } // namespace
 
-PricesPage::PricesPage(DeskRunner& runner, Shift& shift, QWidget* parent)
+PricesPage::PricesPage(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, QWidget* parent)
     : SetUpPage(tr("Prices"), tr("Price lists"), parent)
     , m_shift(shift)
+    , m_owner(owner)
     , m_presenter(std::make_unique<PricesPresenter>(runner, shift))
     , m_newList(new NewListSheet(this))
     , m_line(new PriceLineSheet(this))
@@ -39,6 +43,7 @@ PricesPage::PricesPage(DeskRunner& runner, Shift& shift, QWidget* parent)
     }
     makeKeys();
     connectPresenter();
+    m_line->setShowsCost(m_owner.mayShow());
     enableKeys();
 }
 
@@ -53,6 +58,10 @@ void PricesPage::makeKeys() {
 }
 
 void PricesPage::connectPresenter() {
+    connect(&m_owner, &OwnerPresenter::changed, this, [this] {
+        m_line->setShowsCost(m_owner.mayShow());
+        show();
+    });
     auto* presenter = m_presenter.get();
     connect(presenter, &PricesPresenter::changed, this, &PricesPage::show);
     connect(presenter, &PricesPresenter::begun, this, [this](const PriceList& list) {
@@ -115,15 +124,14 @@ void PricesPage::showLines() {
     std::vector<WordsRow> rows;
     const auto lines = m_presenter->rows();
     for (const PriceRow& row : lines) {
-        rows.push_back(rowOf(row));
+        rows.push_back(rowOf(row, m_owner.mayShow()));
     }
     const QString tax = taxRuleText(dated.list.taxRule);
-    const QString words =
-        !m_presenter->mayChange()
-            ? tr("These prices are past. They stay as they were, because jobs were quoted from them.")
-        : dated.holds == desk::Holds::Now && dated.list.validFrom != m_presenter->today()
-            ? tr("They hold now, %1. A change makes a new list that holds from today.").arg(tax)
-            : tr("%1, %2. N adds an extra, or a price for one sport.").arg(holdsText(dated), tax);
+    const QString words = !m_presenter->mayChange()
+                              ? tr("These prices are past. They stay as they were, because jobs were quoted from them.")
+                          : dated.holds == desk::Holds::Now && dated.list.validFrom != m_presenter->today()
+                              ? tr("They hold now, %1. A change makes a new list that holds from today.").arg(tax)
+                              : tr("%1, %2. N adds an extra, or a price for one sport.").arg(holdsText(dated), tax);
     showRows(std::move(rows), words);
 }
 

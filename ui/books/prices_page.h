@@ -11,6 +11,7 @@
 namespace rw::ui {
 
 class NewListSheet;
+class OwnerPresenter;
 class PriceLineSheet;
 class PricesPresenter;
 class Shift;
@@ -22,7 +23,7 @@ class PricesPage final : public SetUpPage {
     Q_OBJECT
 
 public:
-    PricesPage(DeskRunner& runner, Shift& shift, QWidget* parent = nullptr);
+    PricesPage(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, QWidget* parent = nullptr);
     ~PricesPage() override;
 
     [[nodiscard]] QString name() const override { return tr("Prices"); }
@@ -54,6 +55,7 @@ private:
     void showRefusal(const Refusal& why);
 
     Shift& m_shift;
+    OwnerPresenter& m_owner;
     std::unique_ptr<PricesPresenter> m_presenter;
     NewListSheet* m_newList;
     PriceLineSheet* m_line;
