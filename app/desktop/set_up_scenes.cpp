@@ -156,11 +156,6 @@ std::vector<Scene> frameScenes() {
              page.openNew();
              return &window;
          }},
-        {QStringLiteral("frames-none"), false,
-         [](ui::MainWindow& window) -> QWidget* {
-             turnTo<ui::FramesPage>(window);
-             return &window;
-         }},
     };
 }
 
