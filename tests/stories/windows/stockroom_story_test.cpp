@@ -25,6 +25,8 @@
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/money_edit.h"
 
+#include <algorithm>
+
 namespace rw::ui::test {
 namespace {
 
@@ -289,7 +291,7 @@ TEST_F(AtTheShelf, AJobIsStrungFromAPacket) {
 
     press(Qt::Key_1, Qt::ControlModifier);
     auto& counter = *m_window->counter();
-    type("lindobi");
+    type("417");
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return counter.person().picked().has_value(); }));
     press(Qt::Key_Return);
@@ -306,19 +308,21 @@ TEST_F(AtTheShelf, AJobIsStrungFromAPacket) {
         << "labour and a packet: " << counter.intake()->outcome()->priceText().toStdString();
     press(Qt::Key_Return, Qt::ControlModifier);
     ASSERT_TRUE(saysSoon(QStringLiteral("Logged ")));
-    const auto logged = look([&](desk::Transaction& t) { return t.jobs().get(jobs(JobState::Logged).back().id); });
-    ASSERT_TRUE(logged);
-    const auto packet = look([&](desk::Transaction& t) { return t.lots().get(*logged->pieces.front().lot); });
+    std::vector<desk::JobLine> lines = jobs(JobState::Logged);
+    const auto newest = std::ranges::max_element(lines, {}, &desk::JobLine::number);
+    ASSERT_NE(newest, lines.end());
+    const Job logged = job(newest->id);
+    const auto packet = look([&](desk::Transaction& t) { return t.lots().get(*logged.pieces.front().lot); });
     EXPECT_EQ(packet->kind, LotKind::Packet);
 
     press(Qt::Key_2, Qt::ControlModifier);
     auto& bench = m_window->bench()->presenter();
     ASSERT_TRUE(becomes(
-        [&] { return std::ranges::any_of(bench.queue(), [&](const auto& line) { return line.id == *logged->id; }); }));
-    bench.select(*logged->id);
+        [&] { return std::ranges::any_of(bench.queue(), [&](const auto& line) { return line.id == *logged.id; }); }));
+    bench.select(*logged.id);
     ASSERT_TRUE(becomes([&] { return bench.step() == BenchPresenter::Step::Take; }));
     press(Qt::Key_Return);
-    for (std::size_t piece = 0; piece < logged->pieces.size(); ++piece) {
+    for (std::size_t piece = 0; piece < logged.pieces.size(); ++piece) {
         ASSERT_TRUE(
             becomes([&] { return bench.step() == BenchPresenter::Step::Cut && bench.cutPieces().size() == piece; }));
         press(Qt::Key_Return);
