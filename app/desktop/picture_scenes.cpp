@@ -259,6 +259,17 @@ std::vector<Scene> counterScenes() {
              press(window.counter()->rack()->list(), Qt::Key_T);
              return &window;
          }},
+        {QStringLiteral("counter-unpaid"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             auto* rack = window.counter()->rack();
+             window.counter()->showRack();
+             press(rack->list(), Qt::Key_Return);
+             rack->way()->setCurrentIndex(2); // on account
+             press(rack->takenBy(), Qt::Key_Return);
+             window.counter()->showUnpaid();
+             press(rack->list(), Qt::Key_Return);
+             return &window;
+         }},
         {QStringLiteral("counter-hand-over"), true,
          [](ui::MainWindow& window) -> QWidget* {
              window.counter()->showRack();

@@ -62,6 +62,8 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
             [this](const QString& name) { Q_EMIT said(removedText(name)); });
     connect(m_rack.get(), &RackPresenter::broughtBack, this,
             [this](const Job& job) { Q_EMIT said(broughtBackText(job)); });
+    connect(m_rack.get(), &RackPresenter::paid, this,
+            [this](const desk::PaymentTaken& taken) { Q_EMIT said(paidText(taken)); });
     connect(m_rack.get(), &RackPresenter::told, this, [this](const Job& job) { Q_EMIT said(toldText(job)); });
     connect(m_rack.get(), &RackPresenter::notDone, this,
             [this](const Refusal& why) { Q_EMIT said(sentenceFor(why)); });
@@ -97,6 +99,7 @@ void CounterStation::makeKeys() {
     addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
     addKey(tr("Of this &person"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });
+    addKey(tr("Went home &unpaid"), {QKeySequence(Qt::Key_F7)}, [this] { showUnpaid(); });
     addKey(tr("&To be strung"), {QKeySequence(Qt::Key_F9)}, [this] { showToBeStrung(); });
     m_rackKeys = {addCommand(tr("Bring &back what was handed over last"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] {
         if (!m_rack->bringBack()) {
@@ -142,6 +145,13 @@ void CounterStation::showPage(Page page) {
 }
 
 void CounterStation::showRack() {
+    m_rack->show(RackPresenter::Shows::Rack);
+    showPage(Rack);
+    m_rackSheet->enter(pickedPerson());
+}
+
+void CounterStation::showUnpaid() {
+    m_rack->show(RackPresenter::Shows::Unpaid);
     showPage(Rack);
     m_rackSheet->enter(pickedPerson());
 }

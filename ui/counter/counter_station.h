@@ -46,6 +46,7 @@ public:
     [[nodiscard]] ToBeStrungSheet* toBeStrung() const { return m_toBeStrungSheet; }
 
     void showRack();
+    void showUnpaid();
     void showToBeStrung();
     void showIntake();
 

@@ -9,22 +9,24 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <utility>
 
 namespace rw::ui {
 
 JobList::JobList(const QString& title, const QString& keys, QWidget* parent)
     : QWidget(parent)
+    , m_title(new QLabel(this))
+    , m_keys(new QLabel(this))
     , m_empty(new QLabel(this))
     , m_list(new QListView(this)) {
-    auto* heading = new QLabel(title, this);
-    heading->setFont(largeFont(*this, 1.5));
-    auto* words = new QLabel(keys, this);
-    words->setForegroundRole(QPalette::PlaceholderText);
+    m_title->setFont(largeFont(*this, 1.5));
+    m_keys->setForegroundRole(QPalette::PlaceholderText);
+    m_keys->setWordWrap(true);
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->setSpacing(10);
-    layout->addWidget(heading);
-    layout->addWidget(words);
+    layout->addWidget(m_title);
+    layout->addWidget(m_keys);
     layout->addWidget(m_empty);
     layout->addWidget(m_list, 1);
     setFocusProxy(m_list);
@@ -32,7 +34,7 @@ JobList::JobList(const QString& title, const QString& keys, QWidget* parent)
     m_lines.setShowsPhones(true);
     m_list->setModel(&m_lines);
     m_list->setItemDelegate(new RowDelegate(m_list));
-    m_list->setAccessibleName(title);
+    setTitle(title, keys);
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_list->installEventFilter(this);
     m_empty->setWordWrap(true);
@@ -42,15 +44,22 @@ JobList::JobList(const QString& title, const QString& keys, QWidget* parent)
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &JobList::tellOfAMove);
 }
 
+void JobList::setTitle(const QString& title, const QString& keys) {
+    m_title->setText(title);
+    m_keys->setText(keys);
+    m_list->setAccessibleName(title);
+}
+
 void JobList::begin(const std::optional<CustomerId>& person) {
     m_person = person;
     m_beginning = true;
 }
 
 void JobList::setLines(const std::vector<desk::JobLine>& lines, Instant now, const QTimeZone& zone,
-                       const QString& whenEmpty) {
+                       const QString& whenEmpty, std::map<JobId, JobRemark> remarks) {
     const auto before = chosen();
     m_lines.setNow(now, zone);
+    m_lines.setRemarks(std::move(remarks));
     m_lines.setRows(lines);
     const bool hadKeyboard = m_list->hasFocus() || m_empty->hasFocus();
     m_empty->setText(whenEmpty);

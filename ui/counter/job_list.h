@@ -7,6 +7,7 @@
 #include <QListView>
 #include <QWidget>
 
+#include <map>
 #include <optional>
 
 namespace rw::ui {
@@ -23,7 +24,8 @@ public:
     void begin(const std::optional<CustomerId>& person);
     /// The jobs as they are now; who was chosen stays chosen. `whenEmpty` is said instead of an empty list.
     void setLines(const std::vector<desk::JobLine>& lines, Instant now, const QTimeZone& zone,
-                  const QString& whenEmpty);
+                  const QString& whenEmpty, std::map<JobId, JobRemark> remarks = {});
+    void setTitle(const QString& title, const QString& keys);
     void chooseNone();
     void takeKeyboard(); ///< also while the list is empty, so that the keys around it work
 
@@ -48,6 +50,8 @@ private:
     std::optional<CustomerId> m_person;
     std::optional<JobId> m_told; ///< who was chosen when moved() was last sent
     bool m_beginning = false;    ///< nobody has moved since begin()
+    QLabel* m_title;
+    QLabel* m_keys;
     QLabel* m_empty;
     QListView* m_list;
 };

@@ -14,6 +14,8 @@
 #include <QVBoxLayout>
 
 #include <algorithm>
+#include <map>
+#include <utility>
 
 namespace rw::ui {
 
@@ -25,11 +27,7 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     : QWidget(parent)
     , m_rack(rack)
     , m_shift(shift)
-    , m_list(
-          new JobList(tr("The rack"),
-                      tr("↑ ↓ choose   ·   Enter opens, Enter again hands over   ·   T told by phone   ·   M told by message"
-                         "   ·   Esc back"),
-                      this))
+    , m_list(new JobList(QString(), QString(), this))
     , m_sheet(new Sheet(this))
     , m_paid(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_way(new Choice(m_sheet))
@@ -64,7 +62,7 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
         }
     });
     connect(m_list, &JobList::typed, this, [this](int key) {
-        if (key == Qt::Key_T || key == Qt::Key_M) {
+        if (!isUnpaid() && (key == Qt::Key_T || key == Qt::Key_M)) {
             m_rack.tell(*m_list->chosen(), key == Qt::Key_T ? QStringLiteral("phone") : QStringLiteral("message"));
         }
     });
@@ -73,14 +71,16 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
         showPayment();
     });
     connect(m_paid, &MoneyEdit::valueChanged, this, &RackSheet::showPayment);
-    connect(m_handOver, &QPushButton::clicked, this, [this] { handOver(); });
+    connect(m_handOver, &QPushButton::clicked, this, &RackSheet::act);
     connect(&m_rack, &RackPresenter::linesChanged, this, &RackSheet::showLines);
     connect(&m_rack, &RackPresenter::openedChanged, this, &RackSheet::showOpened);
-    connect(&m_rack, &RackPresenter::handedOver, this, [this] {
-        // The next racket is somebody else's, perhaps: Enter must not open it, let alone hand it over.
+    // The next racket is somebody else's, perhaps: Enter must not open it, let alone hand it over.
+    const auto chooseAnew = [this] {
         m_list->takeKeyboard();
         m_list->chooseNone();
-    });
+    };
+    connect(&m_rack, &RackPresenter::handedOver, this, chooseAnew);
+    connect(&m_rack, &RackPresenter::paid, this, chooseAnew);
     connect(&m_rack, &RackPresenter::broughtBack, this, [this] { m_list->takeKeyboard(); });
     connect(&m_rack, &RackPresenter::refused, this,
             [this](const Refusal& why) { m_takenLine.note->setProblem(sentenceFor(why)); });
@@ -98,13 +98,30 @@ void RackSheet::enter(const std::optional<CustomerId>& person) {
 
 bool RackSheet::isOpen() const { return m_rack.opened().has_value(); }
 
+bool RackSheet::isUnpaid() const { return m_rack.shows() == RackPresenter::Shows::Unpaid; }
+
 void RackSheet::showLines() {
-    m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(), m_rack.isLoaded() ? emptyRackText() : QString());
+    if (!isUnpaid()) {
+        m_list->setTitle(tr("The rack"), tr("↑ ↓ choose   ·   Enter opens, Enter again hands over   ·   T told by phone   ·   "
+                                            "M told by message   ·   Esc back"));
+        m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(), m_rack.isLoaded() ? emptyRackText() : QString());
+        return;
+    }
+    m_list->setTitle(tr("Went home unpaid"), tr("↑ ↓ choose   ·   Enter opens, Enter again takes the payment   ·   Esc back"));
+    std::map<JobId, JobRemark> remarks;
+    for (const desk::UnpaidJob& unpaid : m_rack.unpaid()) {
+        remarks.insert_or_assign(
+            unpaid.job.id, JobRemark{wentHomeMark(unpaid, m_shift.now(), m_shift.zone()), owedMark(unpaid.owed)});
+    }
+    m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(), m_rack.isLoaded() ? nothingUnpaidText() : QString(),
+                     std::move(remarks));
 }
 
 void RackSheet::showOpened() {
     const bool open = isOpen();
     m_sheet->setVisible(open);
+    m_takenBy->setVisible(open && !isUnpaid());
+    m_takenLine.label->setVisible(open && !isUnpaid());
     m_paidLine.note->clearAll();
     m_takenLine.note->clearAll();
     if (!open) {
@@ -118,8 +135,9 @@ void RackSheet::showOpened() {
     m_paid->setValue(nothingOwed ? std::nullopt : std::optional(owed));
     m_way->setCurrentIndex(0);
     m_takenBy->clear();
-    m_handOver->setText(tr("Hand over %1").arg(job.number));
-    m_takenLine.note->setNote(tr("look at the tag and the mark, not only at the name"));
+    m_handOver->setText(isUnpaid() ? tr("Take the payment for %1").arg(job.number)
+                                   : tr("Hand over %1").arg(job.number));
+    m_takenLine.note->setNote(isUnpaid() ? QString() : tr("look at the tag and the mark, not only at the name"));
     showPayment();
     m_paid->setFocus(Qt::OtherFocusReason);
     m_paid->selectAll();
@@ -160,12 +178,39 @@ void RackSheet::handOver() {
         return;
     }
     const Money payment = *paying();
-    if (payment.minor() > std::max<std::int64_t>(0, m_rack.owed()->minor()) && !m_surplusShown) {
-        m_surplusShown = true; // it stands in the margin; the next Enter takes it
+    if (surplusMustBeSaid(payment)) {
         return;
     }
     m_rack.handOver(payment.minor() == 0 ? std::nullopt : std::optional(payment), m_way->currentData().toString(),
                     m_takenBy->text());
+}
+
+bool RackSheet::surplusMustBeSaid(const Money& payment) {
+    const bool isSurplus = payment.minor() > std::max<std::int64_t>(0, m_rack.owed()->minor());
+    return isSurplus && !std::exchange(m_surplusShown, true); // it stands in the margin; the next Enter takes it
+}
+
+void RackSheet::takePayment() {
+    if (!isPaidNow()) {
+        m_way->setFocus(Qt::OtherFocusReason); // it went home unpaid already: that is nothing new
+        return;
+    }
+    if (!m_paidLine.note->showProblems()) {
+        m_paid->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    const Money payment = *paying();
+    if (!surplusMustBeSaid(payment)) {
+        m_rack.takePayment(payment, m_way->currentData().toString());
+    }
+}
+
+void RackSheet::act() {
+    if (isUnpaid()) {
+        takePayment();
+    } else {
+        handOver();
+    }
 }
 
 void RackSheet::keyPressEvent(QKeyEvent* event) {
@@ -173,7 +218,7 @@ void RackSheet::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Return:
     case Qt::Key_Enter:
         if (isOpen() && !event->isAutoRepeat()) {
-            handOver();
+            act();
         }
         return;
     case Qt::Key_Escape:

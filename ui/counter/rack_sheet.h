@@ -17,7 +17,8 @@ class MoneyEdit;
 class RackPresenter;
 class Shift;
 
-/// The rack: what waits to be collected, and handing one over: what is paid, how, and who takes it.
+/// The rack: what waits to be collected, and handing one over: what is paid, how, and who takes it. The same for what
+/// went home unpaid: money that comes later.
 class RackSheet final : public QWidget {
     Q_OBJECT
 
@@ -47,6 +48,10 @@ private:
     void showOpened();
     void showPayment();
     void handOver();
+    void takePayment();
+    void act(); ///< Enter, or the button: hands over, or takes what is paid
+    [[nodiscard]] bool isUnpaid() const;
+    [[nodiscard]] bool surplusMustBeSaid(const Money& payment);
     [[nodiscard]] bool isPaidNow() const; ///< not on account, and not left open
     [[nodiscard]] std::optional<Money> paying() const; ///< nothing while it cannot be read
 

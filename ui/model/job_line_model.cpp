@@ -24,6 +24,8 @@ int JobLineModel::rowOf(JobId id) const {
 }
 
 QVariant JobLineModel::show(const desk::JobLine& line, int role) const {
+    const auto found = m_remarks.find(line.id);
+    const JobRemark remark = found == m_remarks.end() ? JobRemark() : found->second;
     switch (role) {
     case Qt::DisplayRole:
         return jobLineTitle(line);
@@ -39,16 +41,21 @@ QVariant JobLineModel::show(const desk::JobLine& line, int role) const {
         if (line.mustBy && line.state != JobState::Strung) {
             facts.prepend(mustByMark(*line.mustBy, m_now, m_zone));
         }
-        if (line.state != JobState::Logged) {
+        if (line.state != JobState::Logged && remark.fact.isEmpty()) {
             facts.prepend(stateWithShape(line.state));
         }
         if (line.notAgreed) {
             facts.prepend(notAgreedMark());
         }
+        if (!remark.fact.isEmpty()) {
+            facts.prepend(remark.fact);
+        }
         return facts.join(QStringLiteral(" · "));
     }
     case AsideRole:
-        return line.promised ? promiseText(*line.promised, m_now, m_zone) : QString();
+        return !remark.aside.isEmpty() ? remark.aside
+               : line.promised         ? promiseText(*line.promised, m_now, m_zone)
+                                       : QString();
     default:
         return {};
     }

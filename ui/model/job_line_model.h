@@ -7,7 +7,16 @@
 
 #include <QTimeZone>
 
+#include <map>
+#include <utility>
+
 namespace rw::ui {
+
+/// What a list says of one of its jobs beyond the job itself.
+struct JobRemark {
+    QString fact;  ///< in front of the others
+    QString aside; ///< instead of the promise
+};
 
 /// Jobs one below the other: the queue at the bench, the rack at the counter.
 class JobLineModel final : public ListModel<desk::JobLine> {
@@ -20,6 +29,8 @@ public:
         m_now = now;
         m_zone = zone;
     }
+    /// Of the next rows.
+    void setRemarks(std::map<JobId, JobRemark> remarks) { m_remarks = std::move(remarks); }
     void setShowsPhones(bool shows) { m_showsPhones = shows; } ///< beside the name: namesakes are told apart
     [[nodiscard]] int rowOf(JobId id) const;                   ///< -1 when it is not there
 
@@ -27,6 +38,7 @@ protected:
     [[nodiscard]] QVariant show(const desk::JobLine& line, int role) const override;
 
 private:
+    std::map<JobId, JobRemark> m_remarks;
     bool m_showsPhones = false;
     Instant m_now{};
     QTimeZone m_zone = QTimeZone::utc();

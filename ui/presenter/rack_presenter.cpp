@@ -3,6 +3,7 @@
 
 #include "core/desk/books.h"
 #include "core/desk/undo.h"
+#include "ui/presenter/request_key.h"
 
 namespace rw::ui {
 
@@ -10,14 +11,39 @@ RackPresenter::RackPresenter(DeskRunner& runner, Shift& shift, QObject* parent)
     : StationPresenter(runner, shift, "counter", parent) {}
 
 void RackPresenter::refresh() {
-    read([](desk::Transaction& ledger) { return desk::onTheRack(ledger); },
-         [this](Result<std::vector<desk::JobLine>> lines) {
-             if (lines) {
-                 m_lines = std::move(*lines);
-                 m_loaded = true;
-                 Q_EMIT linesChanged();
-             }
-         });
+    struct Lists {
+        std::vector<desk::JobLine> rack;
+        std::vector<desk::UnpaidJob> unpaid;
+    };
+    read(
+        [](desk::Transaction& ledger) -> Result<Lists> {
+            auto rack = desk::onTheRack(ledger);
+            auto unpaid = desk::collectedUnpaid(ledger);
+            if (!rack || !unpaid) {
+                return tl::unexpected<Refusal>(rack ? unpaid.error() : rack.error());
+            }
+            return Lists{*std::move(rack), *std::move(unpaid)};
+        },
+        [this](Result<Lists> lists) {
+            if (lists) {
+                m_lines = std::move(lists->rack);
+                m_unpaid = std::move(lists->unpaid);
+                m_unpaidLines.clear();
+                for (const desk::UnpaidJob& unpaid : m_unpaid) {
+                    m_unpaidLines.push_back(unpaid.job);
+                }
+                m_loaded = true;
+                Q_EMIT linesChanged();
+            }
+        });
+}
+
+void RackPresenter::show(Shows shows) {
+    if (m_shows != shows) {
+        m_shows = shows;
+        close();
+        Q_EMIT linesChanged();
+    }
 }
 
 void RackPresenter::open(JobId job) {
@@ -41,6 +67,7 @@ void RackPresenter::open(JobId job) {
                 return;
             }
             m_opened = std::move(owing->job);
+            m_requestKey = newRequestKey();
             m_owed = owing->owed;
             Q_EMIT openedChanged();
         });
@@ -75,6 +102,27 @@ void RackPresenter::handOver(const std::optional<Money>& payment, const QString&
                   m_lastHandedOver = done->job.id;
               }
               Q_EMIT handedOver(*done);
+          },
+          [this] { m_handing = false; });
+}
+
+void RackPresenter::takePayment(const Money& amount, const QString& way) {
+    if (m_handing || !m_opened || !somebodyWorks()) {
+        return;
+    }
+    m_handing = true;
+    const desk::TakePayment command{m_requestKey, *m_opened->id, amount, way.toStdString(), by()};
+    write([command](desk::Transaction& ledger) { return desk::takePayment(ledger, command); },
+          [this](const Result<desk::PaymentTaken>& taken) {
+              m_handing = false;
+              if (!taken) {
+                  Q_EMIT refused(taken.error());
+                  return;
+              }
+              if (m_opened && m_opened->id == taken->job.id) {
+                  close();
+              }
+              Q_EMIT paid(*taken);
           },
           [this] { m_handing = false; });
 }

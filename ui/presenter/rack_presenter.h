@@ -2,11 +2,13 @@
 #pragma once
 
 #include "core/desk/counter.h"
+#include "core/desk/payment.h"
 #include "ui/presenter/station_presenter.h"
 
 #include <QString>
 
 #include <optional>
+#include <string>
 #include <vector>
 
 namespace rw::ui {
@@ -20,7 +22,15 @@ public:
 
     void refresh() override;
 
-    [[nodiscard]] const std::vector<desk::JobLine>& lines() const { return m_lines; }
+    /// What is looked at: what hangs on the rack, or what went home with something owed.
+    enum class Shows { Rack, Unpaid };
+    void show(Shows shows);
+    [[nodiscard]] Shows shows() const { return m_shows; }
+
+    [[nodiscard]] const std::vector<desk::JobLine>& lines() const {
+        return m_shows == Shows::Rack ? m_lines : m_unpaidLines;
+    }
+    [[nodiscard]] const std::vector<desk::UnpaidJob>& unpaid() const { return m_unpaid; }
     [[nodiscard]] bool isLoaded() const { return m_loaded; }
 
     /// Opens one job to be handed over; its charges and total come with opened(). Of several that were asked for the
@@ -34,6 +44,8 @@ public:
     /// over once.
     void handOver(const std::optional<Money>& payment, const QString& way, const QString& takenBy,
                   bool onAccount = false);
+    /// Money for the opened job, whose racket went home. Pressing twice takes it once.
+    void takePayment(const Money& amount, const QString& way);
     /// Takes back the last hand-over of this window. False when there is none to take back.
     bool bringBack();
     /// Keeps that the customer was told, and how: "phone", "message".
@@ -43,6 +55,7 @@ Q_SIGNALS:
     void linesChanged();
     void openedChanged();
     void handedOver(const rw::desk::HandedOver& done);
+    void paid(const rw::desk::PaymentTaken& taken);
     void broughtBack(const Job& job);
     void told(const Job& job);
     void refused(const Refusal& why); ///< of what is done with the opened job
@@ -50,7 +63,11 @@ Q_SIGNALS:
 
 private:
     desk::CancelToken m_opening;
+    Shows m_shows = Shows::Rack;
     std::vector<desk::JobLine> m_lines;
+    std::vector<desk::UnpaidJob> m_unpaid;
+    std::vector<desk::JobLine> m_unpaidLines;
+    std::string m_requestKey; ///< of the payment for the opened job
     bool m_loaded = false;
     bool m_handing = false;
     bool m_telling = false;

@@ -130,6 +130,29 @@ QString nothingToBringBackText() {
     return CounterWords::tr("Nothing was handed over at this window since it was opened.");
 }
 
+QString wentHomeMark(const desk::UnpaidJob& job, Instant now, const QTimeZone& zone, const QLocale& locale) {
+    const QString when = promiseText(job.collected, now, zone, locale);
+    return job.handover.onAccount ? CounterWords::tr("✓ went home %1, on account").arg(when)
+                                  : CounterWords::tr("✓ went home %1, nothing said").arg(when);
+}
+
+QString owedMark(const Money& owed, const QLocale& locale) {
+    return CounterWords::tr("%1 owed").arg(moneyText(owed, locale));
+}
+
+QString paidText(const desk::PaymentTaken& taken, const QLocale& locale) {
+    QString words = CounterWords::tr("Paid %1 for job %2.")
+                        .arg(moneyText(taken.paidNow, locale), QString::number(taken.job.number));
+    if (taken.owed().minor() > 0) {
+        words += CounterWords::tr(" %1 is still owed.").arg(moneyText(taken.owed(), locale));
+    } else if (taken.owed().minor() < 0) {
+        words += CounterWords::tr(" %1 is in the customer's favour.").arg(moneyText(-taken.owed(), locale));
+    }
+    return words;
+}
+
+QString nothingUnpaidText() { return CounterWords::tr("Nothing that went home is still owed."); }
+
 QString askRemovalText() {
     return CounterWords::tr("name, numbers, notes and who agreed or collected are erased for good; jobs, string and "
                             "sums stay without a name. Enter removes, Esc keeps");

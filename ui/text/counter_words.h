@@ -3,6 +3,7 @@
 
 #include "core/desk/counter.h"
 #include "core/desk/intake.h"
+#include "core/desk/payment.h"
 #include "core/jobs/consent.h"
 #include "core/jobs/crosses_rise.h"
 
@@ -57,6 +58,13 @@ namespace rw::ui {
 [[nodiscard]] QString toldText(const Job& job);        ///< "Job 2119: the customer was told."
 [[nodiscard]] QString broughtBackText(const Job& job); ///< "2119 hangs on the rack again; …"
 [[nodiscard]] QString nothingToBringBackText();
+/// "✓ went home Tue 10 Mar 16:30, on account" / "…, nothing was said".
+[[nodiscard]] QString wentHomeMark(const desk::UnpaidJob& job, Instant now, const QTimeZone& zone,
+                                   const QLocale& locale = QLocale());
+[[nodiscard]] QString owedMark(const Money& owed, const QLocale& locale = QLocale()); ///< "£30.00 owed"
+/// "Paid £10.00 for job 2119. £20.00 is still owed."
+[[nodiscard]] QString paidText(const desk::PaymentTaken& taken, const QLocale& locale = QLocale());
+[[nodiscard]] QString nothingUnpaidText();
 
 [[nodiscard]] QString askRemovalText(); ///< what goes and what stays
 [[nodiscard]] QString removedText(const QString& name);

@@ -133,6 +133,42 @@ TEST_F(Terms, OnAccountIsSaidOnPurposeAndAHandOverIsTakenBackByOneKey) {
     EXPECT_TRUE(saysSoon(QStringLiteral("Nothing was handed over")));
 }
 
+TEST_F(Terms, WhatWentHomeUnpaidIsPaidLater) {
+    atTheRack();
+    const JobId id = rack().chosen()->id;
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));
+    const Money total = rackPresenter().opened()->total;
+    press(Qt::Key_Tab);
+    type("on");
+    press(Qt::Key_Tab);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("is still owed")));
+
+    press(Qt::Key_F7);
+    ASSERT_TRUE(becomes([&] { return rack().chosen() != nullptr && rack().chosen()->id == id; }));
+    ASSERT_EQ(rackPresenter().unpaid().size(), 1U);
+    EXPECT_TRUE(rackPresenter().unpaid().front().handover.onAccount);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));
+    EXPECT_FALSE(rack().takenBy()->isVisible());
+    type("10");
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("Paid £10.00 for job %1.").arg(job(id).number)));
+    EXPECT_TRUE(message().contains(QStringLiteral("is still owed")));
+    EXPECT_EQ(look([&](desk::Transaction& t) { return t.jobs().paid(id); }).minor(), 1000) << "pressed twice, paid once";
+    ASSERT_TRUE(becomes([&] { return rackPresenter().unpaid().front().owed.minor() == total.minor() - 1000; }));
+    press(Qt::Key_Down);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return rackPresenter().unpaid().empty(); }));
+    EXPECT_EQ(look([&](desk::Transaction& t) { return t.jobs().paid(id); }), total);
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(sheet().isVisible());
+}
+
 TEST_F(Terms, WhoAsksToBeRemovedIsRemovedAfterAQuestion) {
     type("ferreday");
     press(Qt::Key_Return);
