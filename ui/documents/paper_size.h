@@ -2,6 +2,7 @@
 #pragma once
 
 #include <QPageLayout>
+#include <QRectF>
 #include <QSizeF>
 #include <QString>
 
@@ -11,7 +12,7 @@ namespace rw::ui {
 
 /// Sheets of ISO 216 that slips are printed on; the smaller ones lie across where that is what a tag or a card wants.
 enum class PaperSize { A4, A5Landscape, A6, A7Landscape };
-constexpr std::array kPaperSizes = {PaperSize::A4, PaperSize::A5Landscape, PaperSize::A6, PaperSize::A7Landscape};
+inline constexpr std::array kPaperSizes = {PaperSize::A4, PaperSize::A5Landscape, PaperSize::A6, PaperSize::A7Landscape};
 
 [[nodiscard]] QString paperSizeWord(PaperSize size); ///< "A4", "A5 across"
 /// What is kept in settings: "a4". paperSizeFromCode gives `otherwise` for anything else.

@@ -13,7 +13,7 @@ namespace rw::ui {
 
 /// The papers of a job: what hangs on the racket, what its owner takes home, what lies at the machine.
 enum class Slip { Tag, Ticket, JobCard };
-constexpr std::array kSlips = {Slip::Tag, Slip::Ticket, Slip::JobCard};
+inline constexpr std::array kSlips = {Slip::Tag, Slip::Ticket, Slip::JobCard};
 
 [[nodiscard]] QString slipWord(Slip slip);     ///< "tag", "ticket", "job card"
 [[nodiscard]] QString slipCode(Slip slip);     ///< for settings and file names: "tag", "ticket", "card"
