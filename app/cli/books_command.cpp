@@ -37,7 +37,7 @@ Result<Books> booksOf(desk::Transaction& ledger, const std::optional<std::string
     auto day = desk::takings(ledger, desk::dayOf(today));
     auto month = desk::takings(ledger, desk::monthOf(today));
     auto earned = desk::earned(ledger, desk::monthOf(today));
-    const auto hasPin = desk::hasOwnerPin(ledger);
+    auto hasPin = desk::hasOwnerPin(ledger);
     for (const Refusal* refusal :
          {hasPin ? nullptr : &hasPin.error(), open ? nullptr : &open.error(), day ? nullptr : &day.error(),
           month ? nullptr : &month.error(), earned ? nullptr : &earned.error()}) {
