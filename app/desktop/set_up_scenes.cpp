@@ -107,9 +107,9 @@ std::vector<Scene> peopleScenes() {
          [](ui::MainWindow& window) -> QWidget* {
              auto& page = turnTo<ui::PeoplePage>(window);
              page.openNew();
-             page.personSheet()->showRefusal(Refusal(
-                 Code::ImpossibleValue,
-                 {{"key", "name"}, {"text", "Oriel Tamm"}, {"expected", "a name that nobody else here has"}}));
+             page.personSheet()->showRefusal(
+                 Refusal(Code::ImpossibleValue,
+                         {{"key", "name"}, {"text", "Oriel Tamm"}, {"expected", "a name that nobody else here has"}}));
              return &window;
          }},
         {QStringLiteral("machines"), true,

@@ -41,8 +41,8 @@ Result<void> checkOpen(const std::vector<SettingText>& kept, WeekHours week) {
         }
     }
     if (std::ranges::none_of(week, [](const auto& day) { return day.has_value(); })) {
-        return refuse(Code::ImpossibleValue,
-                      {{"key", std::string("hours")}, {"expected", std::string("open on one day of the week at least")}});
+        return refuse(Code::ImpossibleValue, {{"key", std::string("hours")},
+                                              {"expected", std::string("open on one day of the week at least")}});
     }
     return {};
 }

@@ -53,9 +53,9 @@ Result<void> checkOpenJobs(Transaction& ledger, const FrameModel& frame) {
         if (!job || !mayStillChange(*job) || checkRoute(frame, job->method, job->route, job->shortSide)) {
             continue;
         }
-        return refuse(Code::ImpossibleValue,
-                      {{"key", std::string("pattern")},
-                       {"expected", "one on which job " + std::to_string(job->number) + " can be laid as it was logged"}});
+        return refuse(Code::ImpossibleValue, {{"key", std::string("pattern")},
+                                              {"expected", "one on which job " + std::to_string(job->number) +
+                                                               " can be laid as it was logged"}});
     }
     return {};
 }

@@ -19,14 +19,14 @@ struct KnownFrame {
 [[nodiscard]] Result<FrameModel> soundFrame(const FrameModel& wanted);
 
 /// Adds a frame (without id) or changes one. What soundFrame() refuses; ImpossibleValue {key: pattern}
-/// when a job that is still to be strung could not be laid on it any more; ChangedMeanwhile when another station changed
-/// it since it was read; NotFound. The very same frame sent again is given back, not added twice. A logged job keeps its
-/// pieces and cuts.
+/// when a job that is still to be strung could not be laid on it any more; ChangedMeanwhile when another station
+/// changed it since it was read; NotFound. The very same frame sent again is given back, not added twice. A logged job
+/// keeps its pieces and cuts.
 [[nodiscard]] Result<FrameModel> keepFrame(Transaction& ledger, const FrameModel& wanted);
 
 /// A cut that the shop usually makes for a frame, in place of the one for the same role, material and route. OutOfRange
-/// {cut} outside 1 m to 30 m; ImpossibleValue {key: short side} that is not shorter than the cut, or of a piece that has
-/// none; ImpossibleValue {key: route} of a piece that is not the whole string, RouteUnknown; NotFound.
+/// {cut} outside 1 m to 30 m; ImpossibleValue {key: short side} that is not shorter than the cut, or of a piece that
+/// has none; ImpossibleValue {key: route} of a piece that is not the whole string, RouteUnknown; NotFound.
 [[nodiscard]] Result<void> keepUsualCut(Transaction& ledger, const UsualCut& cut);
 [[nodiscard]] Result<void> dropUsualCut(Transaction& ledger, const UsualCut& cut);
 

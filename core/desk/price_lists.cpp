@@ -13,12 +13,13 @@ namespace rw::desk {
 
 namespace {
 tl::unexpected<Refusal> impossibleDate(CivilDate date, std::string_view expected) {
-    return refuse(Code::ImpossibleValue, {{"key", std::string("date")},
-                                          {"text", civilDateText(date)},
-                                          {"expected", std::string(expected)}});
+    return refuse(Code::ImpossibleValue,
+                  {{"key", std::string("date")}, {"text", civilDateText(date)}, {"expected", std::string(expected)}});
 }
 
-tl::unexpected<Refusal> changedMeanwhile() { return refuse(Code::ChangedMeanwhile, {{"what", std::string("price list")}}); }
+tl::unexpected<Refusal> changedMeanwhile() {
+    return refuse(Code::ChangedMeanwhile, {{"what", std::string("price list")}});
+}
 
 std::optional<PriceList> beginningOn(const std::vector<PriceList>& lists, CivilDate date) {
     const auto found = std::ranges::find(lists, date, &PriceList::validFrom);
@@ -72,8 +73,9 @@ Result<PriceList> addPriceList(Transaction& ledger, const PriceList& wanted, Ins
     }
     if (auto other = beginningOn(ledger.priceLists().all(), list->validFrom)) {
         list->id = other->id;
-        return *other == *list ? *std::move(other)
-                               : Result<PriceList>(impossibleDate(list->validFrom, "a day on which no other list begins"));
+        return *other == *list
+                   ? *std::move(other)
+                   : Result<PriceList>(impossibleDate(list->validFrom, "a day on which no other list begins"));
     }
     return added(ledger, *std::move(list));
 }
@@ -125,8 +127,8 @@ void putLine(PriceList& list, const PriceLine& line, const std::optional<PriceLi
         *same = line;
         return;
     }
-    const auto last =
-        std::find_if(list.lines.rbegin(), list.lines.rend(), [&](const auto& other) { return other.kind == line.kind; });
+    const auto last = std::find_if(list.lines.rbegin(), list.lines.rend(),
+                                   [&](const auto& other) { return other.kind == line.kind; });
     list.lines.insert(last == list.lines.rend() ? list.lines.end() : last.base(), line);
 }
 
@@ -155,8 +157,8 @@ StringPrices pricesOf(const PriceList& list, StringArticleId article) {
 }
 
 void setPricesOf(PriceList& list, StringArticleId article, const StringPrices& prices) {
-    const auto half = prices.halfBed || !prices.fullBed ? prices.halfBed
-                                                        : std::optional(prices.fullBed->timesRatioHalfAway(1, 2));
+    const auto half =
+        prices.halfBed || !prices.fullBed ? prices.halfBed : std::optional(prices.fullBed->timesRatioHalfAway(1, 2));
     const std::array beds{std::pair(ChargeKind::FullBed, prices.fullBed), std::pair(ChargeKind::HalfBed, half),
                           std::pair(ChargeKind::Packet, prices.packet)};
     for (const auto& [kind, amount] : beds) {

@@ -18,7 +18,9 @@ tl::unexpected<Refusal> impossible(std::string_view key, std::string text, std::
                   {{"key", std::string(key)}, {"text", std::move(text)}, {"expected", std::string(expected)}});
 }
 
-std::string nameOf(const PriceLine& line) { return line.label.empty() ? std::string(chargeKindText(line.kind)) : line.label; }
+std::string nameOf(const PriceLine& line) {
+    return line.label.empty() ? std::string(chargeKindText(line.kind)) : line.label;
+}
 
 bool isOfString(ChargeKind kind) {
     return kind == ChargeKind::FullBed || kind == ChargeKind::HalfBed || kind == ChargeKind::Packet;

@@ -104,9 +104,9 @@ Result<std::string> amountAsKept(std::string_view name, std::string_view text, c
         return unreadable(name, text);
     }
     if (amount->minor() < 0) {
-        return refuse(Code::ImpossibleValue, {{"key", std::string(name)},
-                                              {"text", std::string(text)},
-                                              {"expected", std::string("nothing or more")}});
+        return refuse(
+            Code::ImpossibleValue,
+            {{"key", std::string(name)}, {"text", std::string(text)}, {"expected", std::string("nothing or more")}});
     }
     return amount->text();
 }

@@ -14,9 +14,10 @@ namespace rw::desk {
 /// The names of all settings, in the order of core/desk/settings.h.
 [[nodiscard]] std::vector<std::string_view> settingNames();
 
-/// What somebody typed as the ledger keeps it: white space gone, numbers with a point, days one by one. UnknownKey {key}
-/// for a name that is no setting; Unreadable, OutOfRange, TooLong, ImpossibleValue with the name as {what} or {key}.
-/// Nothing at all is a closed day, no closed days, no name, no cost; any other setting needs a value: Missing {what}.
+/// What somebody typed as the ledger keeps it: white space gone, numbers with a point, days one by one. UnknownKey
+/// {key} for a name that is no setting; Unreadable, OutOfRange, TooLong, ImpossibleValue with the name as {what} or
+/// {key}. Nothing at all is a closed day, no closed days, no name, no cost; any other setting needs a value: Missing
+/// {what}.
 [[nodiscard]] Result<std::string> settingAsKept(std::string_view name, std::string_view typed,
                                                 const Currency& currency);
 

@@ -100,8 +100,7 @@ Result<void> checkNothingOnIt(Transaction& ledger, const Machine& machine) {
     for (const JobLine& line : ledger.jobs().inStates({JobState::OnTheMachine})) {
         const auto job = ledger.jobs().get(line.id);
         if (job && machineOfJob(ledger, *job) == machine.id) {
-            return impossible("retired", machine.name,
-                              "job " + std::to_string(line.number) + " is still on it");
+            return impossible("retired", machine.name, "job " + std::to_string(line.number) + " is still on it");
         }
     }
     return {};
@@ -136,9 +135,9 @@ Result<StaffMember> keepPerson(Transaction& ledger, const StaffMember& wanted) {
     off.erase(std::unique(off.begin(), off.end()), off.end());
 
     const std::vector<StaffMember> staff = ledger.shop().staff();
-    for (const auto& sound : {checkWeek(member.worker.week),
-                              member.id ? checkNameIsFree(staff, member) : Result<void>(),
-                              checkSomethingStays(staff, member, "nobody else works here")}) {
+    for (const auto& sound :
+         {checkWeek(member.worker.week), member.id ? checkNameIsFree(staff, member) : Result<void>(),
+          checkSomethingStays(staff, member, "nobody else works here")}) {
         if (!sound) {
             return tl::unexpected<Refusal>(sound.error());
         }
@@ -154,8 +153,7 @@ Result<Machine> keepMachine(Transaction& ledger, const Machine& wanted) {
     Machine machine = wanted;
     machine.name = *std::move(name);
     const std::vector<Machine> machines = ledger.shop().machines();
-    for (const auto& sound : {checkDial(machine),
-                              machine.id ? checkNameIsFree(machines, machine) : Result<void>(),
+    for (const auto& sound : {checkDial(machine), machine.id ? checkNameIsFree(machines, machine) : Result<void>(),
                               checkSomethingStays(machines, machine, "no other machine is in use"),
                               machine.retired ? checkNothingOnIt(ledger, machine) : Result<void>()}) {
         if (!sound) {

@@ -142,7 +142,9 @@ void FrameSheet::showSide() { m_reason->setEnabled(chosen<Side>(m_side).has_valu
 
 void FrameSheet::start(const FrameModel& frame, TensionUnit unit) {
     m_frame = frame;
-    const auto choose = [](QComboBox* choice, const QVariant& data) { choice->setCurrentIndex(choice->findData(data)); };
+    const auto choose = [](QComboBox* choice, const QVariant& data) {
+        choice->setCurrentIndex(choice->findData(data));
+    };
     m_name->setText(fromUtf8(frame.name));
     choose(m_sport, static_cast<int>(frame.sport));
     m_pattern->setText(frame.id ? QStringLiteral("%1 x %2").arg(frame.pattern.mains).arg(frame.pattern.crosses)
@@ -221,10 +223,10 @@ std::optional<FrameModel> FrameSheet::frame() {
         line.note->setProblem({});
     }
     const std::initializer_list<std::pair<ValueEdit*, MarginNote*>> edits = {
-        {m_pattern, m_patternLine.note},       {m_lowest, m_markedLine.note},   {m_highest, m_markedLine.note},
-        {m_length, m_headLine.note},           {m_width, m_headLine.note},      {m_size, m_headLine.note},
-        {m_outermostMain, m_finerLine.note},   {m_lastCross, m_finerLine.note}, {m_wall, m_finerLine.note},
-        {m_mainsSpan, m_spanLine.note},        {m_crossesSpan, m_spanLine.note}};
+        {m_pattern, m_patternLine.note},     {m_lowest, m_markedLine.note},   {m_highest, m_markedLine.note},
+        {m_length, m_headLine.note},         {m_width, m_headLine.note},      {m_size, m_headLine.note},
+        {m_outermostMain, m_finerLine.note}, {m_lastCross, m_finerLine.note}, {m_wall, m_finerLine.note},
+        {m_mainsSpan, m_spanLine.note},      {m_crossesSpan, m_spanLine.note}};
     for (const auto& [edit, note] : edits) {
         if (edit->problem()) {
             note->sendBackTo(edit);

@@ -72,9 +72,10 @@ std::optional<desk::Machine> MachineSheet::machine() {
 }
 
 void MachineSheet::showRefusal(const Refusal& why) {
-    showBeside(why,
-               {{"name", m_name, m_nameLine.note}, {"step", m_step, m_dialLine.note}, {"reach", m_reach, m_reachLine.note}},
-               m_nameLine.note);
+    showBeside(
+        why,
+        {{"name", m_name, m_nameLine.note}, {"step", m_step, m_dialLine.note}, {"reach", m_reach, m_reachLine.note}},
+        m_nameLine.note);
 }
 
 } // namespace rw::ui

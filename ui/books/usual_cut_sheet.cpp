@@ -35,8 +35,8 @@ UsualCutSheet::UsualCutSheet(QWidget* parent)
     }
     m_material->setAccessibleName(tr("Kind of string"));
     m_material->addItem(tr("any string"), kAnyMaterial);
-    for (const Material material : {Material::NaturalGut, Material::Nylon, Material::Multifilament, Material::Polyester,
-                                    Material::Aramid}) {
+    for (const Material material :
+         {Material::NaturalGut, Material::Nylon, Material::Multifilament, Material::Polyester, Material::Aramid}) {
         m_material->addItem(materialWord(material), static_cast<int>(material));
     }
     m_route->setAccessibleName(tr("Route"));
@@ -110,8 +110,8 @@ std::optional<desk::UsualCut> UsualCutSheet::cut() {
 }
 
 void UsualCutSheet::showRefusal(const Refusal& why) {
-    const bool ofRoute = why.code() == Code::RouteUnknown || why.code() == Code::RouteDoesNotFit ||
-                         why.code() == Code::StartEndUnknown;
+    const bool ofRoute =
+        why.code() == Code::RouteUnknown || why.code() == Code::RouteDoesNotFit || why.code() == Code::StartEndUnknown;
     showBeside(why,
                {{"cut", m_length, m_lengthLine.note},
                 {"short side", m_shortSide, m_lengthLine.note},

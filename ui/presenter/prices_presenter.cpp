@@ -89,8 +89,8 @@ void PricesPresenter::begin(CivilDate from) {
 }
 
 void PricesPresenter::change(const PriceList& seen, const PriceList& wanted) {
-    act([seen, wanted, now = shift().now()](
-            desk::Transaction& ledger) { return desk::changePriceList(ledger, seen, wanted, now); },
+    act([seen, wanted,
+         now = shift().now()](desk::Transaction& ledger) { return desk::changePriceList(ledger, seen, wanted, now); },
         [this, before = seen.id](const PriceList& list) {
             m_chosen = list.id;
             Q_EMIT kept(list, list.id != before);

@@ -27,7 +27,7 @@ public:
     [[nodiscard]] const std::vector<desk::DatedPrices>& lists() const { return m_lists; } ///< the last to begin first
     [[nodiscard]] CivilDate today() const { return m_today; }
 
-    void choose(std::optional<std::int64_t> list); ///< nothing: back to the lists
+    void choose(std::optional<std::int64_t> list);         ///< nothing: back to the lists
     [[nodiscard]] const desk::DatedPrices* chosen() const; ///< null while none is
     [[nodiscard]] std::vector<PriceRow> rows() const;      ///< of the chosen one: work, strings by code, extras
     /// The chosen list holds now or later, so that its lines can be changed.

@@ -4,6 +4,7 @@
 #include "core/base/refusal.h"
 #include "ui/presenter/books_presenter.h"
 
+#include <type_traits>
 #include <utility>
 
 namespace rw::ui {

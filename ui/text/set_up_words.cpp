@@ -32,10 +32,9 @@ QString stretchText(CivilDate first, CivilDate last, const QLocale& locale) {
         return civilDateText(first, locale);
     }
     const bool sameMonth = first.year() == last.year() && first.month() == last.month();
-    const QString start = sameMonth ? QString::number(static_cast<unsigned>(first.day()))
-                          : first.year() == last.year()
-                              ? locale.toString(dateOf(first), QStringLiteral("d MMMM"))
-                              : civilDateText(first, locale);
+    const QString start = sameMonth                     ? QString::number(static_cast<unsigned>(first.day()))
+                          : first.year() == last.year() ? locale.toString(dateOf(first), QStringLiteral("d MMMM"))
+                                                        : civilDateText(first, locale);
     return SetUpWords::tr("%1 to %2").arg(start, civilDateText(last, locale));
 }
 } // namespace
@@ -97,7 +96,8 @@ QString frameText(const FrameModel& frame, const QLocale& locale) {
     QStringList parts{sportWord(frame.sport), patternText(frame.pattern)};
     const auto& marked = frame.marked;
     if (marked.lowest && marked.highest) {
-        parts << SetUpWords::tr("%1 to %2").arg(tensionText(*marked.lowest, locale), tensionText(*marked.highest, locale));
+        parts << SetUpWords::tr("%1 to %2")
+                     .arg(tensionText(*marked.lowest, locale), tensionText(*marked.highest, locale));
     } else if (marked.highest) {
         parts << SetUpWords::tr("up to %1").arg(tensionText(*marked.highest, locale));
     } else if (marked.lowest) {
@@ -110,7 +110,8 @@ QString headText(const FrameModel& frame, const QLocale& locale) {
     const Hoop& hoop = frame.hoop;
     QStringList parts;
     if (hoop.lengthMm && hoop.widthMm) {
-        parts << SetUpWords::tr("%1 × %2 mm").arg(numberText(*hoop.lengthMm, locale), numberText(*hoop.widthMm, locale));
+        parts
+            << SetUpWords::tr("%1 × %2 mm").arg(numberText(*hoop.lengthMm, locale), numberText(*hoop.widthMm, locale));
     } else if (hoop.lengthMm) {
         parts << SetUpWords::tr("%1 mm long").arg(numberText(*hoop.lengthMm, locale));
     } else if (hoop.widthMm) {
@@ -136,7 +137,8 @@ QString usualCutTitle(const desk::UsualCut& cut) {
 }
 
 QString usualCutText(const desk::UsualCut& cut, const QLocale& locale) {
-    return cut.shortSide ? SetUpWords::tr("%1, short side %2").arg(lengthText(cut.cut, locale), lengthText(*cut.shortSide, locale))
+    return cut.shortSide ? SetUpWords::tr("%1, short side %2")
+                               .arg(lengthText(cut.cut, locale), lengthText(*cut.shortSide, locale))
                          : lengthText(cut.cut, locale);
 }
 
@@ -211,9 +213,8 @@ QString priceLineTitle(const PriceLine& line) {
 }
 
 QString taxText(int hundredthsPercent, const QLocale& locale) {
-    return hundredthsPercent == 0
-               ? SetUpWords::tr("no tax")
-               : SetUpWords::tr("tax %1 %").arg(numberText(hundredthsPercent / 100.0, locale));
+    return hundredthsPercent == 0 ? SetUpWords::tr("no tax")
+                                  : SetUpWords::tr("tax %1 %").arg(numberText(hundredthsPercent / 100.0, locale));
 }
 
 QString stringPricesText(const desk::StringPrices& prices, const QLocale& locale) {

@@ -75,11 +75,12 @@ constexpr std::array kWords{
     Words{setting::kShortSide, QT_TRANSLATE_NOOP("SettingWords", "side"),
           QT_TRANSLATE_NOOP("SettingWords", "Short side"),
           QT_TRANSLATE_NOOP("SettingWords", "Where neither the frame, the job nor the last time says so."), "%1", ""},
-    Words{setting::kLabourRate, QT_TRANSLATE_NOOP("SettingWords", "price of an hour"),
-          QT_TRANSLATE_NOOP("SettingWords", "An hour of work"),
-          QT_TRANSLATE_NOOP("SettingWords",
-                            "What an hour is worth to you. It is shown beside what jobs earned, and taken off nothing."),
-          "%1", QT_TRANSLATE_NOOP("SettingWords", "nobody has said")},
+    Words{
+        setting::kLabourRate, QT_TRANSLATE_NOOP("SettingWords", "price of an hour"),
+        QT_TRANSLATE_NOOP("SettingWords", "An hour of work"),
+        QT_TRANSLATE_NOOP("SettingWords",
+                          "What an hour is worth to you. It is shown beside what jobs earned, and taken off nothing."),
+        "%1", QT_TRANSLATE_NOOP("SettingWords", "nobody has said")},
     Words{setting::kBadmintonCrosses, QT_TRANSLATE_NOOP("SettingWords", "rise of the crosses"),
           QT_TRANSLATE_NOOP("SettingWords", "Badminton, one number"),
           QT_TRANSLATE_NOOP("SettingWords",
@@ -119,11 +120,10 @@ const std::vector<std::string_view>& settingsShown() {
     static const std::vector<std::string_view> shown = [] {
         std::vector<std::string_view> names{setting::kShopName};
         names.insert(names.end(), setting::kHours.begin(), setting::kHours.end());
-        names.insert(names.end(),
-                     {setting::kClosedDays, setting::kMinutesPerJob, setting::kMarginPercent, setting::kStepMinutes,
-                      setting::kTapeStepMm, setting::kCeilingPercent, setting::kSpoiledJobCost,
-                      setting::kLabourRate, setting::kRunningShortJobs, setting::kShortSide,
-                      setting::kBadmintonCrosses, setting::kAboveMarkedWords});
+        names.insert(names.end(), {setting::kClosedDays, setting::kMinutesPerJob, setting::kMarginPercent,
+                                   setting::kStepMinutes, setting::kTapeStepMm, setting::kCeilingPercent,
+                                   setting::kSpoiledJobCost, setting::kLabourRate, setting::kRunningShortJobs,
+                                   setting::kShortSide, setting::kBadmintonCrosses, setting::kAboveMarkedWords});
         return names;
     }();
     return shown;

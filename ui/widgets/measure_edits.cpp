@@ -10,7 +10,7 @@
 namespace rw::ui {
 
 namespace {
-constexpr double kMillimetresInInch = 25.4;    // exact, NIST SP 811
+constexpr double kMillimetresInInch = 25.4;      // exact, NIST SP 811
 constexpr double kSquareCmInSquareInch = 6.4516; // 2.54 squared
 constexpr double kSmallestHeadCm2 = 200;
 

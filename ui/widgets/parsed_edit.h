@@ -17,7 +17,9 @@ public:
     using Read = Result<Value> (*)(const std::string& typed); ///< trimmed, not blank
     using Write = QString (*)(const Value& value);
 
-    void setValue(const std::optional<Value>& value) { setText(value ? m_write(*value) : QString()); } ///< emits nothing
+    void setValue(const std::optional<Value>& value) {
+        setText(value ? m_write(*value) : QString());
+    } ///< emits nothing
     /// Missing when blank.
     [[nodiscard]] Result<Value> value() const {
         if (isBlank()) {

@@ -27,8 +27,8 @@ TEST(DayHoursText, NothingElseIsHours) {
 TEST(DaysText, IsAListWithStretches) {
     const auto days = daysFromText("2026-12-26, 2026-08-03 to 2026-08-06;2026-12-25 2026-12-26\n");
     ASSERT_TRUE(days);
-    EXPECT_EQ(*days, (std::vector<CivilDate>{2026y / 8 / 3, 2026y / 8 / 4, 2026y / 8 / 5, 2026y / 8 / 6, 2026y / 12 / 25,
-                                             2026y / 12 / 26}));
+    EXPECT_EQ(*days, (std::vector<CivilDate>{2026y / 8 / 3, 2026y / 8 / 4, 2026y / 8 / 5, 2026y / 8 / 6,
+                                             2026y / 12 / 25, 2026y / 12 / 26}));
     EXPECT_EQ(daysText(*days), "2026-08-03 to 2026-08-06, 2026-12-25, 2026-12-26");
     EXPECT_EQ(daysFromText("2026-12-30 to 2027-01-02")->size(), 4U);
     EXPECT_TRUE(daysFromText(" ,; ")->empty());

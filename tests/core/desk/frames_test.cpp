@@ -90,8 +90,9 @@ TEST_P(Frames, WhatNoFrameCanBeIsRefused) {
     EXPECT_EQ(refused([](FrameModel& f) { f.hoop.lengthMm = 900; }).text("key"), "hoop.lengthMm");
     EXPECT_EQ(refused([](FrameModel& f) { f.marked = {lb("60"), lb("50")}; }).text("key"), "marked range");
     EXPECT_EQ(refused([](FrameModel& f) { f.note.text = std::string(2001, 'n'); }).text("what"), "bench note");
-    EXPECT_EQ(refused([](FrameModel& f) { f.note.forcedSide = ForcedSide{Side::Left, std::string(201, 'r')}; })
-                  .text("what"),
+    EXPECT_EQ(refused([](FrameModel& f) {
+                  f.note.forcedSide = ForcedSide{Side::Left, std::string(201, 'r')};
+              }).text("what"),
               "reason");
     EXPECT_EQ(refused([](FrameModel& f) { f.id = FrameModelId::of(999'999); }).code(), Code::NotFound);
 }

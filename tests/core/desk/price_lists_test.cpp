@@ -57,8 +57,7 @@ protected:
         return list;
     }
     Money priceOn(Instant now) {
-        const IntakeDraft draft =
-            draftFor(racketOf("Lindobi", "Aldermoor 98", "A"), "K", "K", "52", "52");
+        const IntakeDraft draft = draftFor(racketOf("Lindobi", "Aldermoor 98", "A"), "K", "K", "52", "52");
         return read([&](Transaction& t) { return previewIntake(t, draft, now); })->quote.total;
     }
 };

@@ -101,7 +101,9 @@ protected:
     }
     PriceLine lineOf(ChargeKind kind) {
         const auto rows = prices.rows();
-        return *std::ranges::find_if(rows, [&](const PriceRow& row) { return row.line && row.line->kind == kind; })->line;
+        return *std::ranges::find_if(rows, [&](const PriceRow& row) {
+                    return row.line && row.line->kind == kind;
+                })->line;
     }
     static Money pounds(std::int64_t pence) { return Money::fromMinor(pence, Currency::pounds()); }
 

@@ -41,7 +41,7 @@ TEST(SetUpWords, AWeekIsSaidInStretches) {
 }
 
 TEST(SetUpWords, DaysOffAreSaidFromTodayOn) {
-    const std::vector<CivilDate> days{2026y / 3 / 2,  2026y / 3 / 16, 2026y / 3 / 17, 2026y / 3 / 18, 2026y / 4 / 3,
+    const std::vector<CivilDate> days{2026y / 3 / 2,  2026y / 3 / 16, 2026y / 3 / 17,  2026y / 3 / 18, 2026y / 4 / 3,
                                       2026y / 4 / 30, 2026y / 5 / 1,  2026y / 12 / 31, 2027y / 1 / 1};
     EXPECT_EQ(said(daysOffText(days, 2026y / 3 / 12, 9, kEnglish)),
               "16 to 18 March 2026, 3 April 2026, 30 April to 1 May 2026, 31 December 2026 to 1 January 2027");
@@ -54,7 +54,8 @@ TEST(SetUpWords, DaysOffAreSaidFromTodayOn) {
 }
 
 TEST(SetUpWords, MachinesAndFrames) {
-    const desk::Machine machine{.id = std::nullopt, .name = "Bench A", .unit = TensionUnit::Kilogram, .stepHundredths = 25};
+    const desk::Machine machine{
+        .id = std::nullopt, .name = "Bench A", .unit = TensionUnit::Kilogram, .stepHundredths = 25};
     EXPECT_EQ(said(machineText(machine, kEnglish)), "dial in kg, steps of 0.25, reach 0.3 m");
     FrameModel frame;
     EXPECT_EQ(said(frameText(frame, kEnglish)), "tennis, 16 × 19");
@@ -66,15 +67,19 @@ TEST(SetUpWords, MachinesAndFrames) {
     frame.hoop.openThroat = true;
     EXPECT_EQ(said(frameText(frame, kEnglish)), "tennis, 16 × 19, up to 60 lb");
     EXPECT_EQ(said(headText(frame, kEnglish)), "329 × 245.5 mm, 632.3 cm², open throat");
-    const desk::UsualCut cut{FrameModelId::of(1),       PieceRole::Whole,
-                             Material::Polyester,       "plain-2",
-                             Length::fromMillimetres(11'200), Length::fromMillimetres(3'000)};
+    const desk::UsualCut cut{FrameModelId::of(1),
+                             PieceRole::Whole,
+                             Material::Polyester,
+                             "plain-2",
+                             Length::fromMillimetres(11'200),
+                             Length::fromMillimetres(3'000)};
     EXPECT_EQ(said(usualCutTitle(cut)), "one piece, plain-2, polyester");
     EXPECT_EQ(said(usualCutText(cut, kEnglish)), "11.2 m, short side 3 m");
 }
 
 TEST(SetUpWords, PriceLists) {
-    PriceList list{.id = 1, .validFrom = 2026y / 3 / 13, .currency = Currency::pounds(), .taxRule = TaxRule::Added, .lines = {}};
+    PriceList list{
+        .id = 1, .validFrom = 2026y / 3 / 13, .currency = Currency::pounds(), .taxRule = TaxRule::Added, .lines = {}};
     list.lines = {lineOf(ChargeKind::Labour, 1400), lineOf(ChargeKind::FullBed, 1300), lineOf(ChargeKind::Extra, 200)};
     list.lines[0].taxHundredthsPercent = 2000;
     list.lines[1].article = StringArticleId::of(1);
@@ -131,10 +136,14 @@ TEST(SettingWords, ARefusedSettingIsNamedAsPeopleKnowIt) {
     EXPECT_EQ(sentence("closed-days", "christmas"),
               "“christmas” cannot be read as a list of days; write days as 2026-12-25, or 2026-08-03 to 2026-08-14.");
     EXPECT_EQ(sentence("spoiled-job.cost", "-1"), "cost of a spoiled job cannot be “-1”: it must be nothing or more.");
-    EXPECT_EQ(said(sentenceFor(Refusal(Code::ImpossibleValue, {{"key", "retired"}, {"text", "Bench A"}, {"expected", "no other machine is in use"}}), kEnglish)),
-              "“Bench A” cannot be retired: no other machine is in use.");
-    EXPECT_EQ(said(sentenceFor(Refusal(Code::Missing, {{"what", "price"}, {"kind", "rush"}, {"sport", "squash"}}), kEnglish)),
-              "The list has no price for a rush, squash.");
+    EXPECT_EQ(
+        said(sentenceFor(Refusal(Code::ImpossibleValue,
+                                 {{"key", "retired"}, {"text", "Bench A"}, {"expected", "no other machine is in use"}}),
+                         kEnglish)),
+        "“Bench A” cannot be retired: no other machine is in use.");
+    EXPECT_EQ(
+        said(sentenceFor(Refusal(Code::Missing, {{"what", "price"}, {"kind", "rush"}, {"sport", "squash"}}), kEnglish)),
+        "The list has no price for a rush, squash.");
 }
 
 } // namespace

@@ -58,7 +58,6 @@ TEST(HoursEditTest, ReadsADay) {
     EXPECT_EQ(desk.shown(), "09:30-17:00");
     EXPECT_EQ(desk.why("17-9"), Code::Unreadable);
     EXPECT_EQ(desk.shown(), "17-9") << "what cannot be read stays";
-
 }
 
 TEST(DateEditTest, ReadsOneDay) {
