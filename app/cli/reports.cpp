@@ -187,7 +187,7 @@ QStringList intakeLines(const desk::IntakePreview& preview, const TensionPair& a
     for (const desk::PieceProposal& piece : preview.pieces) {
         lines << QStringLiteral("%1: %2, cut %3 (%4; should need %5)")
                      .arg(ui::pieceWord(piece.role), words(piece.article.name), ui::lengthText(piece.cut, locale),
-                          ui::cutFromText(piece.cutFrom),
+                          ui::cutFromText(piece.cutFrom, preview.plan.hoop.standsOn),
                           ui::aboutLengthText(static_cast<double>(piece.expected.millimetres()), locale));
         lines << QStringLiteral("  of this string %1").arg(ui::holdingText(piece.holding, locale));
         if (!piece.lot) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/bench.h"
 #include "core/desk/lookups.h"
+#include "core/desk/proposed_cut.h"
 #include "core/desk/replan.h"
 #include "core/desk/settings.h"
 #include "core/stock/shelf.h"
@@ -22,7 +23,7 @@ Length nextCut(const JobPiece& piece, LostReason reason, Length step) {
     if (reason != LostReason::CameShort || !cut) {
         return piece.planned;
     }
-    return std::max(piece.planned, (cut->length + step).roundedUpTo(step));
+    return std::max(piece.planned, raisedAbove(cut->length, step));
 }
 
 /// The next try comes off the reel that the lost one came off, as long as that holds it: same batch, same colour.

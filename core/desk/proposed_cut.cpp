@@ -48,6 +48,23 @@ std::optional<ProposedCut> usualCut(const length::CutPlan& plan, const length::P
     return std::nullopt;
 }
 
+/// The shortest cut of such a piece that was enough on this frame lately, and longer than one that was not.
+std::optional<Length> heldAbove(Length cameShort, PieceRole role, Material material, const PastWork& past) {
+    std::optional<Length> shortest;
+    for (const Job& job : past.ofFrame) {
+        const JobPiece* piece = pieceFor(job, role, material, past);
+        const bool strung = job.state == JobState::Strung || job.state == JobState::Collected;
+        if (piece == nullptr || !strung || !piece->isCut()) {
+            continue;
+        }
+        const DoneCut& cut = *piece->current().cut;
+        if (cut.lot && !cut.allThereWas && cut.length > cameShort) {
+            shortest = std::min(shortest.value_or(cut.length), cut.length);
+        }
+    }
+    return shortest;
+}
+
 /// The longest cut that came short on this frame lately in such a piece.
 std::optional<Length> cameShort(PieceRole role, Material material, const PastWork& past) {
     std::optional<Length> longest;
@@ -66,6 +83,11 @@ std::optional<Length> cameShort(PieceRole role, Material material, const PastWor
 }
 } // namespace
 
+Length raisedAbove(Length cameShort, Length tapeStep) {
+    const Length fiftieth = Length::fromMillimetres(cameShort.millimetres() / 50);
+    return (cameShort + std::max(tapeStep, fiftieth)).roundedUpTo(tapeStep);
+}
+
 ProposedCut proposeCut(const length::CutPlan& plan, const length::PiecePlan& piece, Material material,
                        const PastWork& past, Length tapeStep) {
     if (auto cut = lastTime(plan, piece, material, past)) {
@@ -75,7 +97,7 @@ ProposedCut proposeCut(const length::CutPlan& plan, const length::PiecePlan& pie
                           .value_or(ProposedCut{piece.cut, CutFrom::Geometry, std::nullopt, std::nullopt});
     const auto shortAt = cameShort(piece.role, material, past);
     if (shortAt && *shortAt >= cut.cut) {
-        cut.cut = (*shortAt + tapeStep).roundedUpTo(tapeStep);
+        cut.cut = heldAbove(*shortAt, piece.role, material, past).value_or(raisedAbove(*shortAt, tapeStep));
         cut.cameShortAt = shortAt;
     }
     return cut;

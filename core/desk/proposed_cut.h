@@ -20,8 +20,13 @@ struct ProposedCut {
 /// The first that speaks: what was cut last time on this racket, with this method and route and a string of this
 /// material, when it was enough; the frame's usual cut for the role, material and route; one for any material; the
 /// model's. Totals of one-piece routes lie close together, so a usual cut of another route serves, but its short side
-/// does not. A cut that came short on the frame is not proposed again: it is raised above it, by a tape step.
+/// does not. A cut that came short on the frame is not proposed again: it is what held on the frame since, else raised
+/// above it.
 [[nodiscard]] ProposedCut proposeCut(const length::CutPlan& plan, const length::PiecePlan& piece, Material material,
                                      const PastWork& past, Length tapeStep);
+
+/// What to cut after a length that came short by nobody knows how much: a fiftieth more, and a tape step at the least
+/// (common practice: who re-cuts adds a hand, not a finger).
+[[nodiscard]] Length raisedAbove(Length cameShort, Length tapeStep);
 
 } // namespace rw::desk

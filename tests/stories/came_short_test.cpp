@@ -82,7 +82,7 @@ TEST_P(CameShort, BothLengthsLeaveTheReelTheCustomerPaysOnceAndTheNextCutIsLonge
     const Job lost = write(ledger(), [&](desk::Transaction& open) {
         return desk::loseLength(open, {*job.id, PieceRole::Crosses, 1, LostReason::CameShort, by});
     });
-    EXPECT_EQ(lost.pieces[1].planned, mm(5'650));
+    EXPECT_EQ(lost.pieces[1].planned, mm(5'750));
     cut(*job.id, PieceRole::Crosses, 2, mm(5'750), by);
     const Job strung = write(ledger(), [&](desk::Transaction& open) {
         return desk::finishJob(open, {*job.id, job.asked, shop().benchA, "", by});
@@ -101,7 +101,7 @@ TEST_P(CameShort, BothLengthsLeaveTheReelTheCustomerPaysOnceAndTheNextCutIsLonge
 
     EXPECT_EQ(previewFor(*m_racket).pieces[1].cut, mm(5'750)) << "what was enough last time";
     const auto others = previewFor(*m_another);
-    EXPECT_EQ(others.pieces[1].cut, mm(5'650)) << "longer for this frame, whoever's it is";
+    EXPECT_EQ(others.pieces[1].cut, mm(5'750)) << "longer for this frame, whoever's it is";
     EXPECT_EQ(others.pieces[1].cameShortAt, mm(5'600));
     EXPECT_EQ(others.pieces[0].cut, mm(6'200));
 }

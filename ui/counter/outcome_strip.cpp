@@ -74,8 +74,8 @@ void OutcomeStrip::show(const desk::IntakePreview& preview, Instant now, const Q
     m_head->setPlan(preview.plan);
     QStringList plan;
     for (const auto& piece : preview.pieces) {
-        plan << (preview.pieces.size() > 1 ? tr("%1: %2").arg(pieceWord(piece.role), pieceProposalText(piece))
-                                           : pieceProposalText(piece));
+        plan << (preview.pieces.size() > 1 ? tr("%1: %2").arg(pieceWord(piece.role), pieceProposalText(piece, preview.plan.hoop.standsOn))
+                                           : pieceProposalText(piece, preview.plan.hoop.standsOn));
     }
     m_plan->setText(plan.join(QLatin1Char('\n')));
     m_why->setText(routeName(preview.plan));

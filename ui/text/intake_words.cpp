@@ -20,12 +20,12 @@ struct IntakeWords {
 };
 } // namespace
 
-QString pieceProposalText(const desk::PieceProposal& piece, const QLocale& locale) {
+QString pieceProposalText(const desk::PieceProposal& piece, length::StandsOn head, const QLocale& locale) {
     const QString length = lengthText(piece.cut, locale);
     if (piece.source == PieceSource::CustomersSet) {
         return IntakeWords::tr("%1 %2").arg(length, sourceWord(piece.source));
     }
-    const QString from = cutFromText(piece.cutFrom);
+    const QString from = cutFromText(piece.cutFrom, head);
     if (!piece.lot) {
         return IntakeWords::tr("%1, %2: no open lot of %3 holds it").arg(length, from, fromUtf8(piece.article.name));
     }

@@ -13,7 +13,9 @@
 namespace rw::ui {
 
 /// "10.8 m off L-3, as last time: leaves 5.5 m", "9.3 m from the customer's own set", "10.8 m: no reel holds it".
-[[nodiscard]] QString pieceProposalText(const desk::PieceProposal& piece, const QLocale& locale = QLocale());
+/// `head`: what the outline of the plan stands on.
+[[nodiscard]] QString pieceProposalText(const desk::PieceProposal& piece, length::StandsOn head,
+                                        const QLocale& locale = QLocale());
 
 /// "ready today 15:30"; while no reel holds a piece, that first and what could be promised with it.
 [[nodiscard]] QString readyText(const desk::IntakePreview& preview, Instant now, const QTimeZone& zone,

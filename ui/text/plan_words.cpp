@@ -203,14 +203,32 @@ QString sideFromText(const desk::ShortSideProposal& shortSide) {
     return {};
 }
 
-QString cutFromText(desk::CutFrom from) {
+namespace {
+QString fromHeadText(length::StandsOn head) {
+    switch (head) {
+    case length::StandsOn::Measured:
+    case length::StandsOn::MeasuredAndMarked:
+        break;
+    case length::StandsOn::Marked:
+        return PlanWords::tr("from the head's marked size");
+    case length::StandsOn::LengthMeasured:
+    case length::StandsOn::WidthMeasured:
+        return PlanWords::tr("from one measurement of the head");
+    case length::StandsOn::SportOnly:
+        return PlanWords::tr("for a usual head of its sport, as nobody measured this one");
+    }
+    return PlanWords::tr("from the head's measurements");
+}
+} // namespace
+
+QString cutFromText(desk::CutFrom from, length::StandsOn head) {
     switch (from) {
     case desk::CutFrom::LastTime:
         return PlanWords::tr("as last time");
     case desk::CutFrom::UsualCut:
         return PlanWords::tr("this shop's usual cut");
     case desk::CutFrom::Geometry:
-        return PlanWords::tr("from the head's measurements");
+        return fromHeadText(head);
     case desk::CutFrom::Packet:
         return PlanWords::tr("the packet's");
     }

@@ -28,7 +28,7 @@ namespace rw::ui {
 [[nodiscard]] QString sideFromText(const desk::ShortSideProposal& shortSide);
 
 /// "as last time", "this shop's usual cut", "from the head's measurements".
-[[nodiscard]] QString cutFromText(desk::CutFrom from);
+[[nodiscard]] QString cutFromText(desk::CutFrom from, length::StandsOn head); ///< `head`: what its outline stands on
 
 /// "the highest pull is 30 lb, 4 lb above the marked 26 lb"; "" when it is not above.
 [[nodiscard]] QString aboveMarkedText(const desk::IntakePreview& preview, const TensionPair& asked,

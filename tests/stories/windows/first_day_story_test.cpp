@@ -95,7 +95,7 @@ TEST_F(FirstDay, FromAnEmptyLedgerToTheFirstRacketHandedOver) {
     ASSERT_TRUE(becomes([&] { return counter.intakePresenter().preview().has_value(); }));
     EXPECT_EQ(counter.intake()->outcome()->priceText(), QStringLiteral("£25.00"));
     EXPECT_TRUE(
-        counter.intake()->outcome()->planText().contains(QStringLiteral("off M-1, from the head's measurements")))
+        counter.intake()->outcome()->planText().contains(QStringLiteral("off M-1, for a usual head of its sport")))
         << counter.intake()->outcome()->planText().toStdString();
     press(Qt::Key_Return, Qt::ControlModifier);
     ASSERT_TRUE(saysSoon(QStringLiteral("Logged ")));

@@ -132,7 +132,7 @@ TEST_F(SameAsLastTime, ALengthIsLostInTwoKeysAndTheReelKnowsBoth) {
     ASSERT_TRUE(becomes([&] { return !bench().cutPieces().empty(); }));
     press(Qt::Key_L);
     press(Qt::Key_1);
-    ASSERT_TRUE(saysSoon(QStringLiteral("Lost 10.8 m, one piece: came short. The next cut is 10.85 m.")));
+    ASSERT_TRUE(saysSoon(QStringLiteral("Lost 10.8 m, one piece: came short. The next cut is 11.05 m.")));
     ASSERT_TRUE(becomes([&] { return bench().step() == BenchPresenter::Step::Cut; }));
     press(Qt::Key_Return);
     press(Qt::Key_Return);
