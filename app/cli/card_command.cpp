@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
+#include "app/cli/ledger_guard.h"
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
 #include "core/exchange/json_text.h"
@@ -7,7 +8,6 @@
 #include "ui/text/format.h"
 
 #include <charconv>
-#include <filesystem>
 
 namespace rw::cli {
 
@@ -76,17 +76,6 @@ Result<desk::JobPaper> paperOf(desk::Transaction& ledger, std::int64_t number,
     }
     return desk::jobPaper(ledger, *job, *machine);
 }
-
-/// A card written over the ledger, or over what SQLite keeps beside it, would be the end of the shop's books.
-bool isTheLedger(const std::string& out, const std::string& ledger) {
-    std::error_code ignored;
-    for (const char* beside : {"", "-wal", "-shm"}) {
-        if (std::filesystem::equivalent(out, ledger + beside, ignored)) {
-            return true;
-        }
-    }
-    return false;
-}
 } // namespace
 
 Result<Answer> runCard(const Given& given) {
@@ -94,9 +83,8 @@ Result<Answer> runCard(const Given& given) {
     if (!number) {
         return tl::unexpected(number.error());
     }
-    if (isTheLedger(given.value("--out"), given.value("--ledger"))) {
-        return refuse(Code::FileUnwritable,
-                      {{"file", given.value("--out")}, {"reason", "it is the ledger, which a card must not replace"}});
+    if (const auto guarded = mustNotReplaceLedger(given.value("--out"), given.value("--ledger")); !guarded) {
+        return tl::unexpected(guarded.error());
     }
     const auto slip = slipCalled(given.maybe("--slip"));
     if (!slip) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
 #include "app/cli/day_story.h"
+#include "app/cli/ledger_guard.h"
 #include "app/cli/moment.h"
 #include "app/cli/reports.h"
 #include "core/exchange/json_text.h"
@@ -59,7 +60,8 @@ QByteArray headAsPng(const desk::JobCard& card) {
     return png.data();
 }
 
-Result<QStringList> leavePapers(const desk::JobCard& card, const Reader& reader, const std::string& folder) {
+Result<QStringList> leavePapers(const desk::JobCard& card, const Reader& reader, const std::string& folder,
+                                const std::string& ledger) {
     const QDir dir(ui::fromUtf8(folder));
     if (folder.empty() || !dir.mkpath(QStringLiteral("."))) {
         return unwritable(folder.empty() ? QStringLiteral("The folder") : dir.path(), "it cannot be made");
@@ -68,10 +70,15 @@ Result<QStringList> leavePapers(const desk::JobCard& card, const Reader& reader,
     style.locale = reader.locale;
     style.zone = reader.zone;
     const QString pdf = dir.filePath(QStringLiteral("job-card.pdf"));
+    const QString png = dir.filePath(QStringLiteral("head.png"));
+    for (const QString& path : {pdf, png}) {
+        if (const auto guarded = mustNotReplaceLedger(path.toStdString(), ledger); !guarded) {
+            return tl::unexpected(guarded.error());
+        }
+    }
     if (const auto written = ui::writeJobCardPdf(pdf, card, style); !written) {
         return tl::unexpected(written.error());
     }
-    const QString png = dir.filePath(QStringLiteral("head.png"));
     if (const auto written = ui::writeWholeFile(png, headAsPng(card)); !written) {
         return tl::unexpected(written.error());
     }
@@ -155,7 +162,7 @@ Result<Answer> runDay(const Given& given) {
     const Reader reader = readerOf(*shop);
     QStringList papers;
     if (const auto folder = given.maybe("--out")) {
-        const auto left = leavePapers(day->card, reader, *folder);
+        const auto left = leavePapers(day->card, reader, *folder, address);
         if (!left) {
             return tl::unexpected(left.error());
         }

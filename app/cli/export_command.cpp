@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
+#include "app/cli/ledger_guard.h"
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
 #include "core/desk/owner.h"
@@ -51,11 +52,19 @@ Result<Answer> runExport(const Given& given) {
     if (!out.mkpath(QStringLiteral("."))) {
         return unwritable(folder, "the folder cannot be made");
     }
+    const auto pathOf = [&](const desk::LedgerTable& each) {
+        return out.filePath(ui::fromUtf8(each.name) + QStringLiteral(".csv"));
+    };
+    for (const desk::LedgerTable& each : exported->tables) {
+        if (const auto guarded = mustNotReplaceLedger(pathOf(each).toStdString(), given.value("--ledger")); !guarded) {
+            return tl::unexpected(guarded.error());
+        }
+    }
     exchange::JsonText json;
     json.beginObject().key("files").beginList();
     TextTable table({TextTable::Align::Left, TextTable::Align::Right});
     for (const desk::LedgerTable& each : exported->tables) {
-        const QString path = out.filePath(ui::fromUtf8(each.name) + QStringLiteral(".csv"));
+        const QString path = pathOf(each);
         const QByteArray bytes = QByteArray::fromStdString(exchange::tableCsv(each, exported->currency));
         if (const auto written = ui::writeWholeFile(path, bytes); !written) {
             return tl::unexpected(written.error());

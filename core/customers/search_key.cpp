@@ -64,4 +64,12 @@ std::string digitsOf(std::string_view text) {
     return digits;
 }
 
+std::string phoneDigitsOf(std::string_view text) {
+    const QString words = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+    const bool isNumber = std::ranges::all_of(words, [](const QChar letter) {
+        return letter.isDigit() || letter.isSpace() || QStringView(u"+-./()").contains(letter);
+    });
+    return isNumber ? digitsOf(text) : std::string();
+}
+
 } // namespace rw

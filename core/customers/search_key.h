@@ -14,4 +14,8 @@ namespace rw {
 /// to 9.
 [[nodiscard]] std::string digitsOf(std::string_view text);
 
+/// The digits of a text that looks like a phone number, or like a part of one: nothing but digits and what people write
+/// between them (space, + - . / and brackets). "" for anything else: the 07 of "Club 07" is no number.
+[[nodiscard]] std::string phoneDigitsOf(std::string_view text);
+
 } // namespace rw

@@ -92,7 +92,9 @@ std::vector<Machine> machinesInUse(Shop& shop) {
 
 OpeningHours openingHours(Shop& shop) {
     OpeningHours hours;
-    hours.timeZone = shop.setting(setting::kTimeZone).value_or(hours.timeZone);
+    if (const auto zone = shop.setting(setting::kTimeZone); zone && isTimeZone(*zone)) {
+        hours.timeZone = *zone; // one that this machine does not know must not stop the shop
+    }
     for (std::size_t day = 0; day < hours.week.size(); ++day) {
         hours.week[day] = dayHoursFromText(shop.setting(setting::kHours[day]).value_or(""));
     }

@@ -33,7 +33,7 @@ Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
                     .machines = shop.machines(),
                     .strings = ledger.strings().all(),
                     .extras = {},
-                    .hasPrices = false,
+                    .hasPrices = !ledger.priceLists().all().empty(),
                     .hours = hours,
                     .badmintonCrosses = badmintonCrosses(shop),
                     .aboveMarkedWords = shop.setting(setting::kAboveMarkedWords).value_or("")};
@@ -41,7 +41,6 @@ Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
     facts.formerMachines = takeRetired(facts.machines);
     facts.formerStrings = takeRetired(facts.strings);
     if (const auto prices = ledger.priceLists().validOn(localDate(hours, now))) {
-        facts.hasPrices = true;
         std::ranges::copy_if(prices->lines, std::back_inserter(facts.extras),
                              [](const PriceLine& line) { return line.kind == ChargeKind::Extra; });
     }

@@ -18,7 +18,7 @@ struct ShopFacts {
     std::vector<Machine> machines;      ///< in use, by name
     std::vector<StringArticle> strings; ///< that are strung, by code
     std::vector<PriceLine> extras;      ///< that today's price list offers
-    bool hasPrices = false;             ///< a price list is valid today
+    bool hasPrices = false;             ///< there is a price list, whenever it holds
     // Retired: offered no more, but what is told of the past still names them.
     std::vector<StaffMember> formerStaff = {};
     std::vector<Machine> formerMachines = {};

@@ -22,11 +22,18 @@ std::string passwordRemoved(std::string_view text) {
         return std::string(text);
     }
     const auto start = scheme + 3;
-    const auto end = std::min(text.find_first_of("/?#", start), text.size());
-    const auto at = text.substr(start, end - start).rfind('@');
-    const auto colon = text.substr(start, end - start).find(':');
+    const std::string_view rest = text.substr(start);
+    const std::string_view authority = rest.substr(0, rest.find_first_of("/?#"));
+    const auto colon = authority.find(':');
+    const bool isPort =
+        colon != authority.npos && authority.find_first_not_of("0123456789", colon + 1) == authority.npos;
+    auto at = authority.rfind('@');
+    // What was not encoded may hold a slash or a question mark: then the last "@" of all ends the password.
+    if (at == authority.npos && colon != authority.npos && (!isPort || rest.find('@') < rest.find('?'))) {
+        at = rest.rfind('@');
+    }
     std::string result(text);
-    if (at != std::string_view::npos && colon < at) {
+    if (at != rest.npos && colon != rest.npos && colon < at) {
         result.erase(start + colon, at - colon);
     }
     // A password may stand among the options as well.

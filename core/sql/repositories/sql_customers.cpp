@@ -139,7 +139,7 @@ std::optional<Customer> SqlCustomers::get(CustomerId id) {
 
 std::vector<Customer> SqlCustomers::find(std::string_view text, int atMost) {
     const SearchWords words(text);
-    std::string digits = digitsOf(text);
+    std::string digits = phoneDigitsOf(text);
     if (digits.size() < 2 || digits.size() > kMostDigits) {
         digits.clear(); // one digit is in nearly every number
     }

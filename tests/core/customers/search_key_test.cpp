@@ -43,6 +43,10 @@ TEST(DigitsOf, KeepsOnlyDigitsOfAnyScript) {
     EXPECT_EQ(digitsOf("+44 (0)20 7946"), "440207946");
     EXPECT_EQ(digitsOf("٠٧٧"), "077");
     EXPECT_EQ(digitsOf("x² none"), "");
+    EXPECT_EQ(phoneDigitsOf(" +44 (0)20-79.46/1 "), "4402079461");
+    EXPECT_EQ(phoneDigitsOf("٠٧٧"), "077");
+    EXPECT_EQ(phoneDigitsOf("Club 07"), "") << "a name with a number in it is a name";
+    EXPECT_EQ(phoneDigitsOf("2nd"), "");
 }
 
 } // namespace

@@ -58,7 +58,7 @@ public:
     std::optional<Customer> get(CustomerId id) override { return copyOf(m_rows.customers, id); }
     std::vector<Customer> find(std::string_view text, int atMost) override {
         const std::string words = searchKey(text);
-        const std::string digits = digitsOf(text);
+        const std::string digits = phoneDigitsOf(text);
         std::vector<Customer> found;
         for (const Customer& customer : m_rows.customers) {
             const bool byPhone =
