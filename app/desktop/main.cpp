@@ -14,6 +14,7 @@
 #include "ui/shell/main_window.h"
 #include "ui/text/sentences.h"
 #include "ui/widgets/application_look.h"
+#include "ui/widgets/repeat_guard.h"
 
 #include <QApplication>
 #include <QMessageBox>
@@ -94,6 +95,7 @@ int openDesktop(const DesktopOptions& options) {
         }
         return std::move(*ledger);
     });
+    const ui::RepeatGuard oneEnter(*qApp);
     ui::Shift shift(clock);
     ui::StationPrinter printer;
     ui::MainWindow window(runner, shift, {folders, files, printer}, ui::kTypingPause);
