@@ -6,7 +6,7 @@
 #include "core/desk/books.h"
 #include "core/desk/counter.h"
 #include "core/desk/intake.h"
-#include "core/pricing/cost.h"
+#include "core/pricing/quote.h"
 
 #include <gtest/gtest.h>
 
