@@ -68,7 +68,9 @@ double CardPainter::heading(const QRectF& column) {
     const double left = column.left() + std::max(numberWidth, 34.0) + 8;
     const double width = column.right() - promiseWidth - left - (promiseWidth > 0 ? kGap : 0);
     line({left, column.top() + 0.5, width, 10}, m_words.customer, 7.6, palette().ink, true);
-    line({left, column.top() + 10.5, width, 9}, m_words.racket, 6.2, palette().ink);
+    // The mark stands last and tells twins apart: a long name gives way before it.
+    const QString racket = PaperText{6.2}.elided(m_words.racket, width, Qt::ElideMiddle);
+    line({left, column.top() + 10.5, width, 9}, racket, 6.2, palette().ink);
     if (promiseWidth > 0) {
         const QRectF box(column.right() - promiseWidth, column.top(), promiseWidth, 10);
         fitted(box.adjusted(0, 0.5, 0, 0), m_words.promise, 6.4, palette().ink, true, kRight);

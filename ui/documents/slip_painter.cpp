@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/documents/slip_painter.h"
 
+#include "ui/drawing/paper_text.h"
+
 #include <QCoreApplication>
 #include <QPainter>
 
@@ -25,7 +27,7 @@ void SlipPainter::paint(const TagWords& words) {
     fitted({0, 0, width, 25}, words.number, 25, palette().ink, true, Qt::AlignCenter);
     rule(0, width, 25.5);
     line({0, 26.5, width, 8}, words.customer, 6.6, palette().ink, true);
-    line({0, 34, width, 6.5}, words.racket, 5.2, palette().ink);
+    line({0, 34, width, 6.5}, PaperText{5.2}.elided(words.racket, width, Qt::ElideMiddle), 5.2, palette().ink);
     fitted({0, 41, 46, 10}, words.pulls, 8.4, palette().ink);
     double y = 41.5;
     const double each = words.strings.size() > 1 ? 4.6 : 9;
@@ -48,7 +50,7 @@ void SlipPainter::paint(const TicketWords& words) {
     fitted({width * 0.64, 0, width * 0.36, 13}, words.number, 12, palette().ink, true, kRight);
     rule(0, width, 15);
     line({0, 16.5, width, 7}, words.customer, 5.6, palette().ink, true);
-    line({0, 23.5, width, 6}, words.racket, kLine, palette().ink);
+    line({0, 23.5, width, 6}, PaperText{kLine}.elided(words.racket, width, Qt::ElideMiddle), kLine, palette().ink);
     double y = 30;
     for (const QString& string : words.strings) {
         line({0, y, width, 5.6}, string, 4, palette().ink);

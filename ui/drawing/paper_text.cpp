@@ -28,9 +28,9 @@ double PaperText::width(const QString& text) const {
     return QFontMetricsF(fontOf(bold)).horizontalAdvance(text.left(kMostCharacters)) * height / kLaidOutAt;
 }
 
-QString PaperText::elided(const QString& text, double room) const {
+QString PaperText::elided(const QString& text, double room, Qt::TextElideMode where) const {
     const QString line = text.left(kMostCharacters).simplified();
-    return QFontMetricsF(fontOf(bold)).elidedText(line, Qt::ElideRight, room * kLaidOutAt / height);
+    return QFontMetricsF(fontOf(bold)).elidedText(line, where, room * kLaidOutAt / height);
 }
 
 QStringList PaperText::wrapped(const QString& text, double room, qsizetype most) const {

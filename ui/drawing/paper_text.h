@@ -17,8 +17,9 @@ struct PaperText {
     bool bold = false;
 
     [[nodiscard]] double width(const QString& text) const;
-    /// As much of `text` as fits, with an ellipsis when something is left out.
-    [[nodiscard]] QString elided(const QString& text, double width) const;
+    /// As much of `text` as fits, with an ellipsis where something is left out: at its end, or in the middle where the
+    /// end says the most.
+    [[nodiscard]] QString elided(const QString& text, double width, Qt::TextElideMode where = Qt::ElideRight) const;
     /// Lines that fit, broken between words (inside one that is longer than a line); at most `most` of them, the last
     /// one elided. White space is made single. Empty text is no line.
     [[nodiscard]] QStringList wrapped(const QString& text, double width, qsizetype most) const;

@@ -17,6 +17,7 @@
 #include "ui/text/bench_words.h"
 #include "ui/text/paper_words.h"
 #include "ui/text/sentences.h"
+#include "ui/text/shell_words.h"
 #include "ui/widgets/look.h"
 
 #include <QCloseEvent>
@@ -163,6 +164,11 @@ void MainWindow::connectStations() {
         }
     });
     connect(&m_shift, &Shift::staffWanted, this, &MainWindow::askWhoWorks);
+    connect(&m_shift, &Shift::staffChanged, this, [this] {
+        if (m_said == whoIsWorkingText()) {
+            say({}); // it was answered
+        }
+    });
     for (int i = 0; i < m_stations.size(); ++i) {
         connect(m_stations[i], &Station::said, this, &MainWindow::say);
         connect(m_stations[i], &Station::keysChanged, this, &MainWindow::showKeys);
@@ -274,14 +280,14 @@ void MainWindow::closeEvent(QCloseEvent* event) {
     if (m_shift.underWay() > 0 && !m_closing) {
         m_closing = true;
         event->ignore();
-        say(tr("Closing as soon as the ledger has answered. Close again to leave at once."));
+        say(closingText());
         return;
     }
     event->accept();
 }
 
 void MainWindow::askWhoWorks() {
-    say(tr("Who is working? Choose a name, then do it again."));
+    say(whoIsWorkingText());
     m_band->askWho();
 }
 
@@ -293,7 +299,7 @@ void MainWindow::say(const QString& words) {
 void MainWindow::showMessage() {
     // What is wrong with the ledger comes before what was done. What was typed is still where it was.
     if (!m_shift.trouble().isEmpty()) {
-        const QString goesOn = m_shift.isCutOff() ? tr("\nThe program asks it again until it answers.") : QString();
+        const QString goesOn = m_shift.isCutOff() ? QLatin1Char('\n') + askedAgainText() : QString();
         m_message->setText(QStringLiteral("✕ ") + m_shift.trouble() + goesOn);
         m_message->show();
         return;

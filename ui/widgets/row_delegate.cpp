@@ -63,7 +63,8 @@ void RowDelegate::paint(QPainter* painter, const QStyleOptionViewItem& option, c
     const int room = inner.width() - asideWidth;
     painter->setFont(first);
     painter->drawText(QRect(inner.left(), top, room, firstMetrics.height()), Qt::AlignLeft | Qt::AlignVCenter,
-                      firstMetrics.elidedText(index.data().toString(), Qt::ElideRight, room));
+                      // a racket's mark stands last, and tells it from its twin
+                      firstMetrics.elidedText(index.data().toString(), Qt::ElideMiddle, room));
     painter->setFont(option.font);
     painter->setPen(palette.softInk);
     top += firstMetrics.height() + kLead;

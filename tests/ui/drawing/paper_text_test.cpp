@@ -50,5 +50,15 @@ TEST(PaperText, BearsAnythingForAName) {
     }
 }
 
+TEST(PaperText, TheEndMayBeWhatIsKept) {
+    const QString racket = QStringLiteral("Pellow Feather Longhead Team Edition 2026 white dot on the butt cap");
+    const PaperText text{10};
+    const double room = text.width(racket) * 0.7;
+    const QString kept = text.elided(racket, room, Qt::ElideMiddle);
+    EXPECT_TRUE(kept.startsWith(QStringLiteral("Pellow"))) << kept.toStdString();
+    EXPECT_TRUE(kept.endsWith(QStringLiteral("butt cap"))) << kept.toStdString();
+    EXPECT_LE(text.width(kept), room);
+}
+
 } // namespace
 } // namespace rw::ui

@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-3.0-or-later
+#pragma once
+
+#include <QString>
+
+// What the window itself says, whichever station is in view.
+namespace rw::ui {
+
+/// Something was to be written and nobody has said who is working.
+[[nodiscard]] QString whoIsWorkingText();
+/// The window was closed while something is on its way to the ledger.
+[[nodiscard]] QString closingText();
+/// Below the sentence that says why a ledger is out of reach.
+[[nodiscard]] QString askedAgainText();
+
+} // namespace rw::ui
