@@ -192,6 +192,24 @@ class FakeLots final : public Lots {
 public:
     explicit FakeLots(Rows& rows)
         : m_rows(rows) {}
+    /// What the movements that stand say of a lot: those that were taken back, and what took them back, say nothing.
+    void readBook(Lot& lot) {
+        lot.sealed = true;
+        lot.measuredSinceLastCut = false;
+        for (const Movement& movement : movements(*lot.id)) {
+            const bool stands =
+                !movement.corrects && std::ranges::none_of(m_rows.movements, [&](const Movement& other) {
+                    return other.corrects == movement.id;
+                });
+            const bool cut = movement.reason == MovementReason::Cut || movement.reason == MovementReason::Lost;
+            lot.sealed = lot.sealed && !(stands && cut);
+            if (stands && (cut || movement.reason == MovementReason::Received)) {
+                lot.measuredSinceLastCut = false;
+            } else if (stands && movement.reason == MovementReason::Measured) {
+                lot.measuredSinceLastCut = true;
+            }
+        }
+    }
     LotId add(const Lot& lot) override {
         m_rows.lots.push_back(lot);
         m_rows.lots.back().id = m_rows.next<LotId>();
@@ -252,12 +270,9 @@ public:
             throw LedgerGuard("movement on " + lot.tag);
         }
         lot.length += movement.change;
-        const bool cut = movement.reason == MovementReason::Cut;
-        const bool taped = movement.reason == MovementReason::Measured && !movement.corrects;
-        lot.sealed = lot.sealed && !cut;
-        lot.measuredSinceLastCut = taped || (lot.measuredSinceLastCut && !cut);
         m_rows.movements.push_back(movement);
         m_rows.movements.back().id = m_rows.next<MovementId>();
+        readBook(lot);
         return *m_rows.movements.back().id;
     }
     std::vector<Movement> movements(LotId lot) override {
