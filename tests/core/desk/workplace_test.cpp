@@ -29,9 +29,11 @@ protected:
     Result<Machine> keep(const Machine& machine) {
         return write([&](Transaction& t) { return keepMachine(t, machine); });
     }
+    /// For one racket that nothing waits before, without a margin.
     Instant promise() {
         return look([](Transaction& t) {
-            const ShopSettings settings = readSettings(t.shop());
+            ShopSettings settings = readSettings(t.shop());
+            settings.marginPercent = 0;
             return earliestPromise(workshopOf(t.shop(), settings), kNow, {}, settings.minutesPerJob);
         });
     }
@@ -162,7 +164,7 @@ TEST_P(Workplaces, AMachineIsAddedChangedAndRetired) {
     EXPECT_EQ(refusalOf(keep(*added)), Code::ChangedMeanwhile);
 }
 
-TEST_P(Workplaces, AMachineThatIsNeededStays) {
+TEST_P(Workplaces, AMachineThatARacketLiesOnStays) {
     const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
     const Job job = logged(racket, draftFor(racket, "K", "K", "52", "52"), "on-it");
     ASSERT_TRUE(take(*job.id, "Bench B"));
@@ -172,10 +174,16 @@ TEST_P(Workplaces, AMachineThatIsNeededStays) {
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().text("key"), "retired");
     EXPECT_THAT(refused.error().text("expected"), testing::HasSubstr(std::to_string(job.number)));
-    Machine idle = machine("Bench A");
-    idle.retired = true;
-    ASSERT_TRUE(keep(idle));
-    EXPECT_EQ(keep(busy).error().text("key"), "retired") << "and it is the last one";
+}
+
+TEST_P(Workplaces, TheLastMachineStays) {
+    Machine other = machine("Bench B");
+    other.retired = true;
+    ASSERT_TRUE(keep(other));
+    Machine last = machine("Bench A");
+    last.retired = true;
+    EXPECT_EQ(keep(last).error().text("expected"), "no other machine is in use");
+    EXPECT_FALSE(machine("Bench A").retired);
 }
 
 TEST_P(Workplaces, ADialThatNoMachineHasIsRefused) {
