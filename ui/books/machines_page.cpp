@@ -52,7 +52,7 @@ void MachinesPage::leave() { m_presenter->close(); }
 void MachinesPage::showMachines() {
     std::vector<WordsRow> rows;
     for (const auto& machine : m_presenter->machines()) {
-        rows.push_back({fromUtf8(machine.name), machineText(machine), machine.retired ? tr("◌ retired") : QString()});
+        rows.push_back({fromUtf8(machine.name), machineDialText(machine), machine.retired ? tr("◌ retired") : QString()});
     }
     const QString words = rows.empty() ? tr("The shop has no machine yet. N adds one.")
                                        : tr("As many rackets are strung at once as there are machines and people.");

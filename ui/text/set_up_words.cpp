@@ -86,7 +86,7 @@ QString personText(const desk::StaffMember& member, CivilDate today, const QLoca
     return off.isEmpty() ? hours : SetUpWords::tr("%1; away %2").arg(hours, off);
 }
 
-QString machineText(const desk::Machine& machine, const QLocale& locale) {
+QString machineDialText(const desk::Machine& machine, const QLocale& locale) {
     return SetUpWords::tr("dial in %1, steps of %2, reach %3")
         .arg(fromUtf8(unitText(machine.unit)), numberText(machine.stepHundredths / 100.0, locale),
              lengthText(machine.reach, locale));

@@ -23,7 +23,7 @@ namespace rw::ui {
 /// "whenever the shop is open; away 16 to 20 March 2026".
 [[nodiscard]] QString personText(const desk::StaffMember& member, CivilDate today, const QLocale& locale = QLocale());
 /// "dial in lb, steps of 0.5, reach 0.3 m".
-[[nodiscard]] QString machineText(const desk::Machine& machine, const QLocale& locale = QLocale());
+[[nodiscard]] QString machineDialText(const desk::Machine& machine, const QLocale& locale = QLocale());
 /// "tennis, 16 × 19, mains start at the head, 50 lb to 60 lb".
 [[nodiscard]] QString frameText(const FrameModel& frame, const QLocale& locale = QLocale());
 /// What is measured of its head, "329 × 245 mm, 632.3 cm²"; a sentence when nothing is.

@@ -56,7 +56,7 @@ TEST(SetUpWords, DaysOffAreSaidFromTodayOn) {
 TEST(SetUpWords, MachinesAndFrames) {
     const desk::Machine machine{
         .id = std::nullopt, .name = "Bench A", .unit = TensionUnit::Kilogram, .stepHundredths = 25};
-    EXPECT_EQ(said(machineText(machine, kEnglish)), "dial in kg, steps of 0.25, reach 0.3 m");
+    EXPECT_EQ(said(machineDialText(machine, kEnglish)), "dial in kg, steps of 0.25, reach 0.3 m");
     FrameModel frame;
     EXPECT_EQ(said(frameText(frame, kEnglish)), "tennis, 16 × 19");
     EXPECT_EQ(said(headText(frame, kEnglish)), "nothing is measured; lengths take the usual head of the sport");
