@@ -2,7 +2,7 @@
 #include "core/desk/demo_shop.h"
 #include "core/desk/unit_of_work.h"
 #include "tests/sql/engines.h"
-#include "tests/stories/windows/at_the_window.h"
+#include "tests/stories/windows/open_window.h"
 #include "ui/bench/bench_station.h"
 #include "ui/counter/counter_station.h"
 #include "ui/counter/intake_sheet.h"
@@ -17,36 +17,6 @@
 
 namespace rw::ui::test {
 namespace {
-
-/// One window on a ledger that others have open too.
-struct OpenWindow {
-    OpenWindow(const std::string& address, const Clock& clock)
-        : runner([address] { return std::move(*sql::openLedger(*sql::LedgerAddress::parse(address))); })
-        , shift(clock) {
-        QObject::connect(&shift, &Shift::ledgerChanged, [this] { ++changes; });
-        window = std::make_unique<MainWindow>(runner, shift, Outside{folders, files, tray}, std::chrono::milliseconds(0));
-        window->show();
-        EXPECT_TRUE(becomes([&] { return shift.hasShop(); }));
-        bench().refresh();
-        EXPECT_TRUE(becomes([&] { return bench().card().has_value(); }));
-        shift.setStaff(*shift.shop().staff.front().id);
-    }
-    [[nodiscard]] BenchPresenter& bench() const { return window->bench()->presenter(); }
-    /// Whether 2122 lies on a machine, as this window shows it.
-    [[nodiscard]] bool showsOnTheMachine() const {
-        return std::ranges::any_of(bench().queue(), [](const desk::JobLine& line) {
-            return line.number == 2122 && line.state == JobState::OnTheMachine;
-        });
-    }
-
-    ChosenFolder folders;
-    CsvFiles files;
-    LedgerDeskRunner runner;
-    Shift shift;
-    PaperTray tray;
-    std::unique_ptr<MainWindow> window;
-    int changes = 0;
-};
 
 class TwoWindows : public sql::test::OnEngine {
 protected:
