@@ -193,15 +193,17 @@ TEST_P(Books, WorkIsShownBesideAndNotSubtracted) {
 
 TEST_P(Books, WhatIsLeftOfAClosedReelIsScrapOfItsMonth) {
     EXPECT_TRUE(earnedIn(dayOf(today())).scrap.empty());
+    const Earned before = earnedIn(monthOf(today()));
     const Lot end = lot("K-2");
     ASSERT_TRUE(correct("K-2", metres(0)));
     const Earned month = earnedIn(monthOf(today()));
-    ASSERT_EQ(month.scrap.size(), 1U);
-    EXPECT_EQ(month.scrap.front().tag, "K-2");
-    EXPECT_EQ(month.scrap.front().string, "K");
-    EXPECT_EQ(month.scrap.front().length, end.length);
-    EXPECT_EQ(month.scrap.front().cost, costOfCut(end.landedCost(), end.nominal, end.length));
-    EXPECT_EQ(month.scrapCost, month.scrap.front().cost);
+    ASSERT_EQ(month.scrap.size(), before.scrap.size() + 1);
+    const ScrapLine& scrap = month.scrap.back();
+    EXPECT_EQ(scrap.tag, "K-2");
+    EXPECT_EQ(scrap.string, "K");
+    EXPECT_EQ(scrap.length, end.length);
+    EXPECT_EQ(scrap.cost, costOfCut(end.landedCost(), end.nominal, end.length));
+    EXPECT_EQ(month.scrapCost, before.scrapCost + scrap.cost);
     const CivilDate yesterday = sys_days(today()) - days(1);
     EXPECT_TRUE(earnedIn(dayOf(yesterday)).scrap.empty());
 }
