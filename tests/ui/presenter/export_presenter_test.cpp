@@ -40,7 +40,7 @@ protected:
                               {"payments", {{"way", desk::ColumnKind::Words}}, {}}};
         QObject::connect(&exporting, &ExportPresenter::written,
                          [this](const ExportPresenter::Written& what) { written = what; });
-        QObject::connect(&exporting, &ExportPresenter::stopped, [this](int files) { stoppedAfter = files; });
+        QObject::connect(&exporting, &ExportPresenter::stopped, [this](int whole) { stoppedAfter = whole; });
         QObject::connect(&exporting, &ExportPresenter::refused, [this](const QString& sentence) { why = sentence; });
     }
     void begin() { exporting.begin(QStringLiteral("/books"), true); }
