@@ -142,8 +142,8 @@ void FrameSheet::showSide() { m_reason->setEnabled(chosen<Side>(m_side).has_valu
 
 void FrameSheet::start(const FrameModel& frame, TensionUnit unit) {
     m_frame = frame;
-    const auto choose = [](QComboBox* choice, const QVariant& data) {
-        choice->setCurrentIndex(choice->findData(data));
+    const auto choose = [](QComboBox* choice, const QVariant& value) {
+        choice->setCurrentIndex(choice->findData(value));
     };
     m_name->setText(fromUtf8(frame.name));
     choose(m_sport, static_cast<int>(frame.sport));

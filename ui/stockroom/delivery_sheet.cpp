@@ -4,6 +4,8 @@
 #include "ui/presenter/request_key.h"
 #include "ui/text/sentences.h"
 #include "ui/text/stockroom_words.h"
+#include "ui/widgets/count_edit.h"
+#include "ui/widgets/length_edit.h"
 #include "ui/widgets/look.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/money_edit.h"
