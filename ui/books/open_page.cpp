@@ -6,6 +6,7 @@
 #include "ui/books/tell_sheet.h"
 #include "ui/presenter/open_matters_presenter.h"
 #include "ui/text/books_words.h"
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/sentences.h"
 #include "ui/widgets/row_delegate.h"

@@ -53,8 +53,6 @@ QString openMattersText(const std::vector<desk::OpenMatter>& matters, const QLoc
     return owed.minor() == 0 ? rackets : Words::tr("%1, %2 owed together").arg(rackets, moneyText(owed, locale));
 }
 
-QString toldText(const Job& job) { return Words::tr("%1: the customer was told.").arg(job.number); }
-
 QString paymentTakenText(const desk::PaymentTaken& taken, const QLocale& locale) {
     const QString what = taken.already ? Words::tr("%1: %2 was taken before") : Words::tr("%1: %2 taken");
     const QString sentence = what.arg(taken.job.number).arg(moneyText(taken.paidNow, locale));

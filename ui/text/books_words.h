@@ -18,8 +18,6 @@ namespace rw::ui {
 [[nodiscard]] QString openMatterText(const desk::OpenMatter& matter, const QLocale& locale = QLocale());
 /// "5 rackets, £61.00 owed together", or what an empty list means.
 [[nodiscard]] QString openMattersText(const std::vector<desk::OpenMatter>& matters, const QLocale& locale = QLocale());
-/// "2121: the customer was told."
-[[nodiscard]] QString toldText(const Job& job);
 /// "2121: £10.00 taken, £4.00 is still owed."
 [[nodiscard]] QString paymentTakenText(const desk::PaymentTaken& taken, const QLocale& locale = QLocale());
 /// "Thursday 12 March 2026", "March 2026".
