@@ -215,7 +215,6 @@ QString missingPrice(const Facts& facts) {
                          : kind == QLatin1String("half-bed")          ? Sentences::tr("half a bed")
                          : kind == QLatin1String("packet")            ? Sentences::tr("a packet")
                          : kind == QLatin1String("own-string-labour") ? Sentences::tr("labour on the customer's string")
-                         : kind == QLatin1String("rush")              ? Sentences::tr("a rush")
                          : kind == QLatin1String("extra")             ? facts.typed("label")
                                                                       : kind;
     if (facts.has("sport")) {

@@ -143,7 +143,7 @@ TEST(SettingWords, ARefusedSettingIsNamedAsPeopleKnowIt) {
         "“Bench A” cannot be retired: no other machine is in use.");
     EXPECT_EQ(
         said(sentenceFor(Refusal(Code::Missing, {{"what", "price"}, {"kind", "rush"}, {"sport", "squash"}}), kEnglish)),
-        "The list has no price for a rush, squash.");
+        "The list has no price for rush, squash.");
 }
 
 } // namespace
