@@ -9,6 +9,21 @@
 namespace rw::desk {
 
 namespace {
+/// What a customer's own set leaves when every piece that is planned from it is cut; nothing is known of one that
+/// nobody measured.
+void fitOwnSet(CardPiece& card, const Job& job) {
+    if (!card.piece.setLength || card.piece.isCut()) {
+        return;
+    }
+    card.leavesOnLot = *card.piece.setLength;
+    for (const JobPiece& piece : job.pieces) {
+        if (piece.source == PieceSource::CustomersSet && piece.article == card.piece.article) {
+            card.leavesOnLot -= piece.planned;
+        }
+    }
+    card.fit = card.leavesOnLot.isNegative() ? Fit::DoesNotFit : Fit::Fits;
+}
+
 /// A piece with its string and lot. What earlier uncut pieces of the job take from the same lot is gone by then.
 Result<CardPiece> cardPiece(Transaction& ledger, const JobPiece& piece, const std::vector<CardPiece>& earlier) {
     auto article = articleOf(ledger, piece.article);
@@ -45,6 +60,9 @@ Result<std::vector<CardPiece>> cardPieces(Transaction& ledger, const Job& job) {
         auto card = cardPiece(ledger, piece, pieces);
         if (!card) {
             return tl::unexpected(card.error());
+        }
+        if (!card->lot && piece.source == PieceSource::CustomersSet) {
+            fitOwnSet(*card, job);
         }
         pieces.push_back(*std::move(card));
     }

@@ -54,7 +54,7 @@ void BenchStrips::next() {
 
 void BenchStrips::confirmStrip() {
     if (isCutting()) {
-        if (m_cut->isReadable()) {
+        if (m_cut->mayBeConfirmed()) {
             m_presenter.confirmCut(m_cut->piece(), m_cut->lot(), *m_cut->length(), m_cut->measuredLeft());
         }
     } else if (currentWidget() == m_finish) {

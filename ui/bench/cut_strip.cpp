@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench/cut_strip.h"
 
+#include "core/desk/cut_fit.h"
+#include "core/desk/unusual.h"
 #include "ui/text/bench_words.h"
 #include "ui/text/card_notices.h"
 #include "ui/text/format.h"
@@ -12,6 +14,8 @@
 #include "ui/widgets/margin_note.h"
 
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace rw::ui {
 
@@ -32,6 +36,12 @@ CutStrip::CutStrip(QWidget* parent)
     m_measured->setPlaceholderText(tr("not measured"));
     m_line = m_sheet->addLine(tr("Cut"), {m_length, m_lots});
     m_measuredLine = m_sheet->addLine(tr("Tape"), m_measured);
+    connect(m_length, &ValueEdit::valueChanged, this, [this] {
+        m_line.note->setWarning({});
+        writeNote();
+    });
+    connect(m_measured, &ValueEdit::valueChanged, this, &CutStrip::writeNote);
+    connect(m_lots, &QComboBox::currentIndexChanged, this, &CutStrip::writeNote);
     m_line.note->watch(m_length);
     m_measuredLine.note->watch(m_measured);
     setTabOrder(m_length, m_lots);
@@ -40,6 +50,9 @@ CutStrip::CutStrip(QWidget* parent)
 
 void CutStrip::start(const PieceInHand& inHand, const desk::CardPiece& piece, const std::vector<Lot>& lots) {
     m_piece = inHand;
+    m_of = piece;
+    m_offered = lots;
+    m_askedAbout.reset();
     m_line.note->clearAll();
     m_measuredLine.note->clearAll();
     m_length->setValue(piece.piece.planned);
@@ -51,15 +64,24 @@ void CutStrip::start(const PieceInHand& inHand, const desk::CardPiece& piece, co
     for (const auto& lot : lots) {
         m_lots->addItem(offLotText(lot), qint64{lot.id->value()});
     }
-    const QString role = pieceWord(piece.piece.role);
-    if (piece.lot) {
-        m_line.note->setNote(tr("%1: %2. Enter confirms.").arg(role, fitText(piece.fit, piece.leavesOnLot)));
-    } else {
-        m_line.note->setNote(tr("%1. Enter confirms.").arg(role));
-    }
+    writeNote();
     m_measuredLine.note->setNote(tr("only if you measured what is on the reel"));
     m_length->setFocus(Qt::OtherFocusReason);
     m_length->selectAll();
+}
+
+void CutStrip::writeNote() {
+    if (!m_of) {
+        return;
+    }
+    const QString role = pieceWord(m_of->piece.role);
+    const auto chosen = std::ranges::find(m_offered, lot(), &Lot::id);
+    if (lot() && chosen != m_offered.end() && length()) {
+        const desk::CutFit fit = desk::fitOfCut(*chosen, *length(), measuredLeft());
+        m_line.note->setNote(tr("%1: %2. Enter confirms.").arg(role, fitText(fit.fit, fit.leaves)));
+    } else {
+        m_line.note->setNote(tr("%1. Enter confirms.").arg(role));
+    }
 }
 
 std::optional<LotId> CutStrip::lot() const {
@@ -81,6 +103,19 @@ bool CutStrip::isReadable() {
     if (m_measured->problem()) {
         m_measuredLine.note->showProblems();
         m_measured->setFocus(Qt::OtherFocusReason);
+        return false;
+    }
+    return true;
+}
+
+bool CutStrip::mayBeConfirmed() {
+    if (!isReadable()) {
+        return false;
+    }
+    const Length planned = m_of->piece.planned;
+    if (desk::isFarFromPlanned(*length(), planned) && m_askedAbout != length()) {
+        m_askedAbout = length();
+        m_line.note->setWarning(farCutText(*length(), planned));
         return false;
     }
     return true;

@@ -30,6 +30,8 @@ public:
 
     /// Shows what cannot be read, with the keyboard on it; true when all can.
     bool isReadable();
+    /// The same, and a length far from the planned one is asked about once.
+    bool mayBeConfirmed();
     void showRefusal(const Refusal& why);
     /// Before an end is set aside somebody must have held a tape to it.
     void askToMeasure();
@@ -40,7 +42,12 @@ public:
     [[nodiscard]] MarginNote* note() const { return m_line.note; }
 
 private:
+    void writeNote();
+
     std::optional<PieceInHand> m_piece;
+    std::optional<desk::CardPiece> m_of;
+    std::vector<Lot> m_offered;
+    std::optional<Length> m_askedAbout;
     Sheet* m_sheet;
     LengthEdit* m_length;
     QComboBox* m_lots;

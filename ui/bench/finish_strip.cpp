@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/bench/finish_strip.h"
 
+#include "core/desk/unusual.h"
+#include "ui/text/bench_words.h"
 #include "ui/text/format.h"
 #include "ui/text/sentences.h"
 #include "ui/widgets/margin_note.h"
@@ -33,6 +35,8 @@ FinishStrip::FinishStrip(QWidget* parent)
 
 void FinishStrip::start(const desk::JobCard& card) {
     m_job = card.job.id;
+    m_asked = card.job.asked;
+    m_askedAbout.reset();
     m_line.note->clearAll();
     m_mains->setValue(card.mains ? card.mains->nearest() : card.job.asked.mains);
     m_crosses->setValue(card.crosses ? card.crosses->nearest() : card.job.asked.crosses);
@@ -52,7 +56,13 @@ std::optional<TensionPair> FinishStrip::strung() {
             return std::nullopt;
         }
     }
-    return TensionPair{*m_mains->readable(), *m_crosses->readable()};
+    const TensionPair pair{*m_mains->readable(), *m_crosses->readable()};
+    if (desk::isFarFromAsked(pair, *m_asked) && m_askedAbout != pair) {
+        m_askedAbout = pair;
+        m_line.note->setWarning(farStrungText(pair, *m_asked));
+        return std::nullopt;
+    }
+    return pair;
 }
 
 void FinishStrip::showRefusal(const Refusal& why) { m_line.note->setProblem(sentenceFor(why)); }

@@ -23,7 +23,7 @@ public:
     void start(const desk::JobCard& card);
     /// Which job it was opened for. Precondition: it was started.
     [[nodiscard]] JobId job() const { return *m_job; }
-    /// Shows what cannot be read, with the keyboard on it; nothing then.
+    /// Shows what cannot be read, with the keyboard on it; asks once about a pair far from what is asked. Nothing then.
     std::optional<TensionPair> strung();
     [[nodiscard]] QString words() const { return m_words->text(); }
     void showRefusal(const Refusal& why);
@@ -34,6 +34,8 @@ public:
 
 private:
     std::optional<JobId> m_job;
+    std::optional<TensionPair> m_asked;
+    std::optional<TensionPair> m_askedAbout;
     Sheet* m_sheet;
     TensionEdit* m_mains;
     TensionEdit* m_crosses;

@@ -85,8 +85,12 @@ CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
         return cut;
     }
     if (!piece.lot) {
-        cut.careful = piece.piece.source != PieceSource::CustomersSet;
-        cut.source = cut.careful ? Card::tr("no reel holds it") : fromWhereText(piece.piece, locale);
+        const bool ownSet = piece.piece.source == PieceSource::CustomersSet;
+        cut.careful = !ownSet || piece.fit == Fit::DoesNotFit;
+        cut.source = !ownSet ? Card::tr("no reel holds it") : fromWhereText(piece.piece, locale);
+        if (ownSet && cut.careful) {
+            cut.source = Card::tr("%1: %2 too short").arg(cut.source, lengthText(-piece.leavesOnLot, locale));
+        }
         return cut;
     }
     cut.careful = piece.fit != Fit::Fits;

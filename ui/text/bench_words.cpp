@@ -216,6 +216,19 @@ QString takenBackText(const desk::LastDone& last, const QLocale& locale) {
         .arg(number, cut.piece, cut.length, cut.lot);
 }
 
+QString farCutText(Length length, Length planned, const QLocale& locale) {
+    const QString typed = lengthText(length, locale);
+    return length > planned ? BenchWords::tr("%1 is %2 more than was planned. Enter again takes it.")
+                                  .arg(typed, lengthText(length - planned, locale))
+                            : BenchWords::tr("%1 is %2 less than was planned. Enter again takes it.")
+                                  .arg(typed, lengthText(planned - length, locale));
+}
+
+QString farStrungText(const TensionPair& strung, const TensionPair& asked, const QLocale& locale) {
+    return BenchWords::tr("%1 is far from the %2 that is asked. Enter again takes it.")
+        .arg(tensionPairText(strung, locale), tensionPairText(asked, locale));
+}
+
 QString nothingToTakeBackText() {
     return BenchWords::tr("Nothing can be taken back: this racket is neither cut on a machine nor just strung.");
 }

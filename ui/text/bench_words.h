@@ -46,6 +46,12 @@ namespace rw::ui {
 [[nodiscard]] QString mayBeSetAsideText();
 [[nodiscard]] QString measureToSetAsideText();
 
+/// "45 m is 33.8 m more than was planned. Enter again takes it."
+[[nodiscard]] QString farCutText(Length length, Length planned, const QLocale& locale = QLocale());
+/// "25/50 lb is far from the 52/50 lb that is asked. Enter again takes it."
+[[nodiscard]] QString farStrungText(const TensionPair& strung, const TensionPair& asked,
+                                    const QLocale& locale = QLocale());
+
 /// What would be taken back, and what is said once it was.
 [[nodiscard]] QString takeBackText(const desk::LastDone& last, const QLocale& locale = QLocale());
 [[nodiscard]] QString takenBackText(const desk::LastDone& last, const QLocale& locale = QLocale());

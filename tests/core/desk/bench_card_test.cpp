@@ -166,12 +166,29 @@ TEST_P(BenchCard, HowLongTheCustomersOwnSetIsStaysWithThePiece) {
     const Job own = logged(racket, draft, "own set");
     EXPECT_EQ(card(*own.id).pieces.front().piece.setLength, metres(12.2));
     EXPECT_EQ(logged(racket, draft, "own set").id, own.id) << "the same wish again";
+    EXPECT_EQ(card(*own.id).pieces.front().fit, Fit::Fits);
     LogJob other = logging(racket, draft, "own set");
     other.draft.mains.setLength = metres(12);
     EXPECT_EQ(refusalOf(write([&](Transaction& t) { return logJob(t, other); })), Code::ChangedMeanwhile);
     other.requestKey = "none at all";
     other.draft.mains.setLength = metres(0);
     EXPECT_EQ(refusalOf(write([&](Transaction& t) { return logJob(t, other); })), Code::OutOfRange);
+}
+
+TEST_P(BenchCard, ACustomersSetThatIsTooShortForWhatIsPlannedIsSaid) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    IntakeDraft draft = draftFor(racket, "L", "L", "52", "50");
+    draft.method = Method::TwoPiece;
+    draft.mains.source = PieceSource::CustomersSet;
+    draft.mains.setLength = metres(9);
+    const Job own = logged(racket, draft, "short set");
+    const JobCard shown = card(*own.id);
+    ASSERT_EQ(shown.pieces.size(), 2U);
+    const Length planned = own.pieces[0].planned + own.pieces[1].planned;
+    for (const CardPiece& piece : shown.pieces) {
+        EXPECT_EQ(piece.fit, Fit::DoesNotFit);
+        EXPECT_EQ(piece.leavesOnLot, metres(9) - planned) << "both come from the one set";
+    }
 }
 
 } // namespace

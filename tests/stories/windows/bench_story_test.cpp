@@ -10,6 +10,7 @@
 #include "ui/bench/undo_strip.h"
 #include "ui/presenter/bench_presenter.h"
 #include "ui/widgets/length_edit.h"
+#include "ui/widgets/margin_note.h"
 
 #include <QAbstractItemView>
 
@@ -151,6 +152,31 @@ TEST_F(BenchWindow, CtrlZSaysWhatItTakesBackAndASecondKeyDoesIt) {
     press(Qt::Key_Z, Qt::ControlModifier);
     EXPECT_FALSE(bench().undoStrip()->isVisible());
     EXPECT_THAT(message(), testing::HasSubstr("Nothing can be taken back"));
+}
+
+TEST_F(BenchWindow, ALengthFarFromThePlanIsTakenWithASecondEnter) {
+    press(Qt::Key_C);
+    type("16.8");
+    EXPECT_THAT(bench().cutStrip()->note()->text().toStdString(), testing::HasSubstr("leaves 31.9 m"));
+    press(Qt::Key_Return);
+    EXPECT_EQ(runner.writes, 0);
+    EXPECT_THAT(bench().cutStrip()->note()->text().toStdString(),
+                testing::HasSubstr("16.8 m is 6 m more than was planned. Enter again takes it."));
+    press(Qt::Key_Return);
+    EXPECT_EQ(lot("L-3").length, metres(31.9));
+}
+
+TEST_F(BenchWindow, TensionsFarFromWhatIsAskedAreTakenWithASecondEnter) {
+    const JobId id = *presenter().selected();
+    press(Qt::Key_C);
+    press(Qt::Key_Return);
+    press(Qt::Key_F);
+    type("25");
+    press(Qt::Key_Return);
+    EXPECT_EQ(job(id).state, JobState::OnTheMachine);
+    press(Qt::Key_Return);
+    EXPECT_EQ(job(id).state, JobState::Strung);
+    EXPECT_EQ(job(id).strung->tensions.mains, lb("25"));
 }
 
 TEST_F(BenchWindow, WhatIsNotAgreedStandsOnTheCardAndBlocksNothing) {

@@ -224,6 +224,12 @@ TEST(CardWords, WithoutAReelTheCardSaysSo) {
     EXPECT_EQ(cardWords(card, english()).cuts[0].source.toStdString(), "from the customer's own set");
     card.pieces[0].piece.setLength = mm(12200);
     EXPECT_EQ(cardWords(card, english()).cuts[0].source.toStdString(), "from the customer's own set of 12.2 m");
+    card.pieces[0].piece.setLength = mm(9000);
+    card.pieces[0].fit = Fit::DoesNotFit;
+    card.pieces[0].leavesOnLot = mm(-1800);
+    EXPECT_TRUE(cardWords(card, english()).cuts[0].careful);
+    EXPECT_EQ(cardWords(card, english()).cuts[0].source.toStdString(),
+              "from the customer's own set of 9 m: 1.8 m too short");
 }
 
 TEST(CardWords, StrungIsAFactBesideAsked) {
