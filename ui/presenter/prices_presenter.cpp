@@ -8,6 +8,22 @@
 namespace rw::ui {
 
 namespace {
+/// A list that was written, with all of them as they are then.
+struct Written {
+    PriceList list;
+    std::vector<desk::DatedPrices> lists;
+};
+Result<Written> written(desk::Transaction& ledger, const Result<PriceList>& list, Instant now) {
+    if (!list) {
+        return tl::unexpected<Refusal>(list.error());
+    }
+    auto lists = desk::datedPrices(ledger, now);
+    if (!lists) {
+        return tl::unexpected<Refusal>(lists.error());
+    }
+    return Written{*list, std::move(*lists)};
+}
+
 /// A line that is for one string stands in the row of the string.
 bool hasOwnRow(const PriceLine& line) { return !line.article; }
 } // namespace
@@ -76,24 +92,32 @@ bool PricesPresenter::mayChange() const {
     return dated != nullptr && dated->holds != desk::Holds::Past;
 }
 
+void PricesPresenter::showWritten(std::vector<desk::DatedPrices> lists, std::int64_t chosen) {
+    m_lists = std::move(lists);
+    m_chosen = chosen;
+    Q_EMIT changed();
+}
+
 void PricesPresenter::begin(CivilDate from) {
     act(
-        [from, now = shift().now()](desk::Transaction& ledger) -> Result<PriceList> {
+        [from, now = shift().now()](desk::Transaction& ledger) {
             const auto list = desk::pricesToBegin(ledger, from);
-            return list ? desk::addPriceList(ledger, *list, now) : list;
+            return written(ledger, list ? desk::addPriceList(ledger, *list, now) : list, now);
         },
-        [this](const PriceList& list) {
-            m_chosen = list.id;
-            Q_EMIT begun(list);
+        [this](const Written& done) {
+            showWritten(done.lists, done.list.id);
+            Q_EMIT begun(done.list);
         });
 }
 
 void PricesPresenter::change(const PriceList& seen, const PriceList& wanted) {
-    act([seen, wanted,
-         now = shift().now()](desk::Transaction& ledger) { return desk::changePriceList(ledger, seen, wanted, now); },
-        [this, before = seen.id](const PriceList& list) {
-            m_chosen = list.id;
-            Q_EMIT kept(list, list.id != before);
+    act(
+        [seen, wanted, now = shift().now()](desk::Transaction& ledger) {
+            return written(ledger, desk::changePriceList(ledger, seen, wanted, now), now);
+        },
+        [this, before = seen.id](const Written& done) {
+            showWritten(done.lists, done.list.id);
+            Q_EMIT kept(done.list, done.list.id != before);
         });
 }
 

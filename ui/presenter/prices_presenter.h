@@ -54,6 +54,8 @@ protected:
 
 private:
     void change(const PriceList& seen, const PriceList& wanted);
+    /// Shows a list that was written, before anything else is read.
+    void showWritten(std::vector<desk::DatedPrices> lists, std::int64_t chosen);
 
     std::vector<desk::DatedPrices> m_lists;
     std::vector<StringArticle> m_strings;

@@ -39,16 +39,16 @@ TEST_F(SetUp, APageThatIsNotInViewAsksNothing) {
     EXPECT_EQ(runner.reads, 2);
 }
 
-class People : public SetUp {
+class StaffKept : public SetUp {
 protected:
-    People() { listen(staff); }
+    StaffKept() { listen(staff); }
     desk::StaffMember called(std::string_view name) {
         return *std::ranges::find(staff.staff(), name, &desk::StaffMember::name);
     }
     StaffPresenter staff{runner, shift};
 };
 
-TEST_F(People, WhoHasLeftStandsBehindWhoIsHere) {
+TEST_F(StaffKept, WhoHasLeftStandsBehindWhoIsHere) {
     EXPECT_TRUE(staff.isLoaded());
     EXPECT_EQ(staff.staff().size(), 4U);
     const auto first = staff.staff().front();
@@ -62,7 +62,7 @@ TEST_F(People, WhoHasLeftStandsBehindWhoIsHere) {
     EXPECT_FALSE(called(first.name).retired);
 }
 
-TEST_F(People, PressedTwiceIsDoneOnce) {
+TEST_F(StaffKept, PressedTwiceIsDoneOnce) {
     desk::StaffMember member = called("Ines Varholt");
     member.name = "Ines Varholt-Brandt";
     runner.held = true;
@@ -73,7 +73,7 @@ TEST_F(People, PressedTwiceIsDoneOnce) {
     EXPECT_EQ(called("Ines Varholt-Brandt").version, 2);
 }
 
-TEST_F(People, WhatIsRefusedIsTold) {
+TEST_F(StaffKept, WhatIsRefusedIsTold) {
     desk::StaffMember member = called("Ines Varholt");
     member.name = "Oriel Tamm";
     staff.keep(member);
@@ -87,8 +87,8 @@ TEST_F(SetUp, AMachineIsKeptAndRetired) {
     listen(machines);
     machines.keep({.id = std::nullopt, .name = "Bench C", .unit = TensionUnit::Kilogram});
     ASSERT_EQ(machines.machines().size(), 3U);
-    machines.retire(machines.machines().front());
-    EXPECT_EQ(machines.machines().back().name, "Bench A");
+    machines.retire(machines.machines()[1]);
+    EXPECT_EQ(machines.machines().back().name, "Bench B");
     EXPECT_TRUE(machines.machines().back().retired);
     EXPECT_FALSE(why);
 }
