@@ -98,10 +98,11 @@ bool FramesPage::back() {
 
 void FramesPage::show() {
     const bool open = isFrameOpen();
-    const bool keyboardMoves = open != m_search->isHidden() && sheet() == nullptr && hasKeyboard();
+    const bool turned = open != m_search->isHidden();
+    const bool keyboardMoves = turned && sheet() == nullptr && hasKeyboard();
     m_search->setVisible(!open);
     if (open) {
-        showCuts();
+        showCuts(turned ? 0 : -1);
     } else {
         showFrames();
     }
@@ -125,16 +126,17 @@ void FramesPage::showFrames() {
     showRows(std::move(rows), words);
 }
 
-void FramesPage::showCuts() {
+void FramesPage::showCuts(int row) {
     const auto& known = *m_presenter->chosen();
     setHeading(fromUtf8(known.frame.name));
     std::vector<WordsRow> rows{{frameText(known.frame), headText(known.frame), tr("the frame")}};
     for (const auto& cut : known.usualCuts) {
         rows.push_back({usualCutTitle(cut), tr("usual cut"), usualCutText(cut)});
     }
-    showRows(std::move(rows), known.usualCuts.empty()
-                                  ? tr("No usual cut yet: lengths come from the head's measurements. N adds one.")
-                                  : tr("Its usual cuts are proposed until a racket has a cut of its own."));
+    showRows(std::move(rows),
+             known.usualCuts.empty() ? tr("No usual cut yet: lengths come from the head's measurements. N adds one.")
+                                     : tr("Its usual cuts are proposed until a racket has a cut of its own."),
+             row);
 }
 
 void FramesPage::openCurrent() {

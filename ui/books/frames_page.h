@@ -47,7 +47,7 @@ private:
     void connectPresenter();
     void show();
     void showFrames();
-    void showCuts();
+    void showCuts(int row); ///< -1: the row stays
     void confirm();
 
     Shift& m_shift;

@@ -225,8 +225,8 @@ void StringPriceSheet::start(const StringArticle& string, const desk::StringPric
     m_tax->setValue(prices.taxHundredthsPercent);
     m_bedLine.note->clearAll();
     m_packetLine.note->clearAll();
-    m_bedLine.note->setNote(tr("%1, off the reel; half a bed left blank is half of it").arg(fromUtf8(string.name)));
-    m_packetLine.note->setNote(tr("once for the whole packet, and the tax. Enter keeps it, Esc goes back"));
+    m_bedLine.note->setNote(tr("%1; half a bed left blank is half of it").arg(fromUtf8(string.name)));
+    m_packetLine.note->setNote(tr("the whole packet, and the tax in it or on it"));
     m_fullBed->setFocus(Qt::OtherFocusReason);
     m_fullBed->selectAll();
 }

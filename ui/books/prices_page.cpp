@@ -120,7 +120,7 @@ void PricesPage::showLists() {
 
 void PricesPage::showLines() {
     const auto& dated = *m_presenter->chosen();
-    setHeading(tr("Prices %1").arg(priceListTitle(dated.list).toLower()));
+    setHeading(tr("Prices from %1").arg(civilDateText(dated.list.validFrom)));
     std::vector<WordsRow> rows;
     const auto lines = m_presenter->rows();
     for (const PriceRow& row : lines) {

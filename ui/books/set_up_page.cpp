@@ -60,6 +60,8 @@ void SetUpPage::openSheet(QWidget* sheet) {
     // What is written belongs to the row that it was begun on.
     m_list->setEnabled(false);
     m_list->setVisible(!m_tall.contains(sheet) && m_rows.rowCount() > 0);
+    // The row that is changed stays in view once the sheet has taken its room.
+    QMetaObject::invokeMethod(this, [this] { m_list->scrollTo(m_list->currentIndex()); }, Qt::QueuedConnection);
     enableKeys();
 }
 

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/books/shop_page.h"
 
+#include "core/desk/settings.h"
 #include "ui/books/setting_sheet.h"
 #include "ui/presenter/shop_presenter.h"
 #include "ui/text/sentences.h"
 #include "ui/text/setting_words.h"
+
+#include <algorithm>
 
 namespace rw::ui {
 
@@ -44,7 +47,9 @@ void ShopPage::leave() { m_presenter->close(); }
 void ShopPage::showSettings() {
     std::vector<WordsRow> rows;
     for (const auto& setting : m_presenter->settings()) {
-        rows.push_back({settingTitle(setting.name), settingHelp(setting.name),
+        // What is said seven times is not read: how hours are written stands beside the line that they are written in.
+        const bool hours = std::ranges::find(desk::setting::kHours, setting.name) != desk::setting::kHours.end();
+        rows.push_back({settingTitle(setting.name), hours ? QString() : settingHelp(setting.name),
                         settingText(setting.name, setting.value, m_shift.shop().currency)});
     }
     showRows(std::move(rows), tr("What is changed here holds from now on; jobs that are logged stay as they are."));

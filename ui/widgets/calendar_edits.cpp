@@ -47,12 +47,12 @@ HoursEdit::HoursEdit(QWidget* parent)
 
 DateEdit::DateEdit(QWidget* parent)
     : ParsedEdit("date", readDate, writeDate, parent) {
-    setPlaceholderText(tr("2026-03-12"));
+    setPlaceholderText(tr("day"));
 }
 
 DaysEdit::DaysEdit(QWidget* parent)
     : ParsedEdit("days", readDays, writeDays, parent) {
-    setPlaceholderText(tr("2026-08-03 to 2026-08-14"));
+    setPlaceholderText(tr("days"));
 }
 
 } // namespace rw::ui
