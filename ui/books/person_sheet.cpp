@@ -69,7 +69,7 @@ void PersonSheet::start(const desk::StaffMember& member) {
     }
     m_nameLine.note->setNote(tr("promises count on who strings"));
     m_earlyLine.note->setNote(tr("Monday to Thursday, as 10-18"));
-    m_lateLine.note->setNote(tr("Friday to Sunday; all left blank: whenever the shop is open"));
+    m_lateLine.note->setNote(tr("all left blank: whenever the shop is open"));
     showDays();
     m_name->setFocus(Qt::OtherFocusReason);
     m_name->selectAll();

@@ -268,7 +268,7 @@ void TaxSheet::start(const PriceList& list) {
     m_line.note->clearAll();
     m_rate->setValue(list.lines.empty() ? 0 : list.lines.front().taxHundredthsPercent);
     m_rule->setCurrentIndex(m_rule->findData(static_cast<int>(list.taxRule)));
-    m_line.note->setNote(tr("the same rate on every line; a line of its own rate is changed afterwards"));
+    m_line.note->setNote(tr("one rate for every line of the list"));
     m_rate->setFocus(Qt::OtherFocusReason);
     m_rate->selectAll();
 }

@@ -80,7 +80,7 @@ void UsualCutSheet::fill(const desk::UsualCut& cut, bool isNew) {
     }
     m_whatLine.note->setNote(tr("a cut for its own kind goes before one for any string"));
     m_routeLine.note->setNote(tr("how the one piece lies: plain-1, plain-2, wrap-first-2"));
-    m_lengthLine.note->setNote(tr("proposed until a job on this racket has its own. Enter keeps it, Esc goes back"));
+    m_lengthLine.note->setNote(tr("until a racket has a cut of its own"));
     showRole();
     QWidget* first = isNew ? static_cast<QWidget*>(m_role) : m_length;
     setFocusProxy(first);
