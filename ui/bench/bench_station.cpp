@@ -211,7 +211,7 @@ void BenchStation::showPrompt() {
     case BenchPresenter::Step::Nothing:
         break;
     case BenchPresenter::Step::Take:
-        words = takeText(m_shift.machineName(*m_shift.machine()));
+        words = takeText(m_shift.machineName(*m_shift.machine()), m_presenter->lyingThere());
         break;
     case BenchPresenter::Step::Cut:
         words = cutText(*m_presenter->nextToCut());

@@ -34,29 +34,42 @@ void BenchPresenter::loadShelf() {
 }
 
 void BenchPresenter::loadQueue() {
-    read([](desk::Transaction& ledger) { return desk::benchQueue(ledger); },
-         [this](Result<std::vector<desk::JobLine>> queue) {
-             if (!queue) {
-                 return;
-             }
-             m_queue = std::move(*queue);
-             m_loaded = true;
-             const bool gone =
-                 m_selected && std::ranges::none_of(m_queue, [&](const auto& line) { return line.id == *m_selected; });
-             if (gone) {
-                 m_selected.reset();
-                 m_card.reset();
-                 m_cardAsked.cancel();
-                 m_cardIsOld = false;
-             }
-             if (!m_selected && !m_queue.empty()) {
-                 selectFirst();
-             }
-             Q_EMIT queueChanged();
-             if (!m_selected) {
-                 Q_EMIT cardChanged();
-             }
-         });
+    struct Bench {
+        std::vector<desk::JobLine> queue;
+        std::vector<desk::OnMachine> lying;
+    };
+    read(
+        [](desk::Transaction& ledger) -> Result<Bench> {
+            auto queue = desk::benchQueue(ledger);
+            auto lying = desk::jobsOnMachines(ledger);
+            if (!queue || !lying) {
+                return tl::unexpected(queue ? lying.error() : queue.error());
+            }
+            return Bench{std::move(*queue), std::move(*lying)};
+        },
+        [this](Result<Bench> bench) {
+            if (!bench) {
+                return;
+            }
+            m_queue = std::move(bench->queue);
+            m_lying = std::move(bench->lying);
+            m_loaded = true;
+            const bool gone =
+                m_selected && std::ranges::none_of(m_queue, [&](const auto& line) { return line.id == *m_selected; });
+            if (gone) {
+                m_selected.reset();
+                m_card.reset();
+                m_cardAsked.cancel();
+                m_cardIsOld = false;
+            }
+            if (!m_selected && !m_queue.empty()) {
+                selectFirst();
+            }
+            Q_EMIT queueChanged();
+            if (!m_selected) {
+                Q_EMIT cardChanged();
+            }
+        });
 }
 
 void BenchPresenter::selectFirst() {
@@ -113,6 +126,15 @@ BenchPresenter::Step BenchPresenter::step() const {
     return nextToCut() != nullptr ? Step::Cut : Step::Finish;
 }
 
+std::optional<std::int64_t> BenchPresenter::lyingThere() const {
+    for (const desk::OnMachine& other : m_lying) {
+        if (other.machine == shift().machine() && other.job != m_selected) {
+            return other.number;
+        }
+    }
+    return std::nullopt;
+}
+
 const desk::CardPiece* BenchPresenter::nextToCut() const {
     if (!m_card) {
         return nullptr;
@@ -131,6 +153,7 @@ std::vector<const desk::CardPiece*> BenchPresenter::cutPieces() const {
             }
         }
     }
+    std::ranges::reverse(pieces); // of two that were cut in one moment the later piece was cut later
     std::ranges::stable_sort(pieces, [](const auto* one, const auto* other) {
         return one->piece.current().cut->at > other->piece.current().cut->at;
     });

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/desk/bench.h"
+#include "core/desk/on_machines.h"
 #include "core/desk/set_end_aside.h"
 #include "core/desk/stockroom.h"
 #include "core/desk/undo.h"
@@ -44,6 +45,8 @@ public:
     /// Nothing, too, from a command on until the card that shows what became of it.
     [[nodiscard]] Step step() const;
     [[nodiscard]] bool canTake() const { return step() == Step::Take; }
+    /// The number of another job that lies on the machine on which this one would be taken.
+    [[nodiscard]] std::optional<std::int64_t> lyingThere() const;
     [[nodiscard]] bool canPutDown() const { return isOnTheMachine() && !isWaiting(); }
     [[nodiscard]] bool canLose() const { return canPutDown() && !cutPieces().empty(); }
     [[nodiscard]] bool canFinish() const { return step() == Step::Finish; }
@@ -114,6 +117,7 @@ private:
     void act(UseCase useCase, Done done);
 
     std::vector<desk::JobLine> m_queue;
+    std::vector<desk::OnMachine> m_lying;
     bool m_loaded = false;
     bool m_worked = false;    ///< something was done here since it opened
     bool m_acting = false;    ///< a command is on its way; a second press waits for its answer

@@ -81,7 +81,11 @@ QString cardInWords(const desk::JobCard& card, const QTimeZone& zone, const QLoc
     return lines.join(QLatin1Char('\n'));
 }
 
-QString takeText(const QString& machine) { return BenchWords::tr("take it on %1").arg(machine); }
+QString takeText(const QString& machine, const std::optional<std::int64_t>& lyingThere) {
+    return lyingThere
+               ? BenchWords::tr("take it on %1, where %2 lies already").arg(machine, QString::number(*lyingThere))
+               : BenchWords::tr("take it on %1").arg(machine);
+}
 
 QString cutText(const desk::CardPiece& piece, const QLocale& locale) {
     const QString length = lengthText(piece.piece.planned, locale);

@@ -19,8 +19,9 @@ namespace rw::ui {
 /// "Petra Lindobi, Aldermoor 98 A".
 [[nodiscard]] QString whoseRacketText(const desk::JobCard& card);
 
-/// "take it on Bench B", "cut 10.8 m off L-3 for one piece", "say what was strung".
-[[nodiscard]] QString takeText(const QString& machine);
+/// "take it on Bench B", "take it on Bench A, where 2122 lies already", "cut 10.8 m off L-3 for one piece", "say what
+/// was strung".
+[[nodiscard]] QString takeText(const QString& machine, const std::optional<std::int64_t>& lyingThere = std::nullopt);
 [[nodiscard]] QString cutText(const desk::CardPiece& piece, const QLocale& locale = QLocale());
 [[nodiscard]] QString finishText();
 /// "nod: 50/48 lb instead of 52/50 lb"; and what is said when somebody would finish first.

@@ -215,6 +215,14 @@ TEST_F(Bench, AnEndThatIsTooShortIsSetAsideAndAnotherReelIsNext) {
     EXPECT_FALSE(bench.nextToCut()->lot) << "no other reel of it holds so much";
 }
 
+TEST_F(Bench, WhatLiesOnTheMachineAlreadyIsKnownBeforeAnotherIsTaken) {
+    EXPECT_FALSE(bench.lyingThere()) << "it lies there itself";
+    selectLogged("K");
+    EXPECT_EQ(bench.lyingThere(), 2122);
+    shift.setMachine(machine("Bench B"));
+    EXPECT_FALSE(bench.lyingThere());
+}
+
 TEST_F(Bench, PutDownGoesBackToTheQueue) {
     const JobId job = *bench.selected();
     bench.putDown();
