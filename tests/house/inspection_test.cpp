@@ -135,7 +135,7 @@ TEST(CodeOnly, LeavesLinesAndNamesInPlace) {
 TEST(Rows, NoNeighbourAndNothingAbove) {
     const Row* length = rowOf("core/length/plan.h");
     ASSERT_NE(length, nullptr);
-    EXPECT_EQ(length->own, (std::set<std::string>{"core/base", "core/units", "core/money", "core/calendar",
+    EXPECT_EQ(length->own, (std::set<std::string>{"core/base", "core/units", "core/money", "core/calendar", "core/owner",
                                                   "core/frames", "core/strings", "core/customers", "core/length"}));
     EXPECT_EQ(rowOf("tests/core/sql/ledger_test.cpp")->folder, "tests/core/sql");
     EXPECT_EQ(rowOf("core/lengthy/plan.h"), nullptr);
