@@ -52,9 +52,9 @@ private:
     HeadMeasureEdit* m_length;
     HeadMeasureEdit* m_width;
     HeadSizeEdit* m_size;
-    HeadMeasureEdit* m_wall;
     HeadMeasureEdit* m_outermostMain;
     HeadMeasureEdit* m_lastCross;
+    HeadMeasureEdit* m_wall;
     HeadMeasureEdit* m_mainsSpan;
     HeadMeasureEdit* m_crossesSpan;
     QComboBox* m_throat;

@@ -30,6 +30,7 @@ FramesPage::FramesPage(DeskRunner& runner, Shift& shift, QWidget* parent)
     m_search->setPlaceholderText(tr("a piece of its name"));
     m_search->installEventFilter(this);
     addAboveList(m_search);
+    setTabOrder(m_search, list());
     addTallSheet(m_frame);
     addSheet(m_cut);
     makeKeys();
