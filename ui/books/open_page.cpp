@@ -17,6 +17,10 @@
 
 namespace rw::ui {
 
+namespace {
+constexpr int kAroundNote = 36; ///< the paper above and below what stands in a margin
+} // namespace
+
 OpenPage::OpenPage(DeskRunner& runner, Shift& shift, QWidget* parent)
     : BooksPage(parent)
     , m_shift(shift)
@@ -40,6 +44,7 @@ OpenPage::OpenPage(DeskRunner& runner, Shift& shift, QWidget* parent)
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
     m_sheets->addWidget(m_tell);
     m_sheets->addWidget(m_pay);
+    m_sheets->setMinimumHeight(4 * fontMetrics().lineSpacing() + kAroundNote); // a warning and a note of two lines
     m_sheets->hide();
     makeKeys();
 

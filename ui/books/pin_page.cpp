@@ -32,9 +32,8 @@ PinPage::PinPage(OwnerPresenter& owner, QWidget* parent)
     for (auto* line : {m_current, m_pin, m_again}) {
         connect(line, &QLineEdit::textEdited, this, &PinPage::clearProblems);
     }
-    addCommand(tr("&Keep this PIN"), {QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)}, [this] { keep(); });
-    m_withoutKey =
-        addCommand(tr("&Do without a PIN"), {QKeySequence(Qt::CTRL | Qt::Key_Delete)}, [this] { doWithout(); });
+    addCommand(tr("&Keep it"), {QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)}, [this] { keep(); });
+    m_withoutKey = addCommand(tr("&Do without"), {QKeySequence(Qt::CTRL | Qt::Key_Delete)}, [this] { doWithout(); });
 
     connect(&owner, &OwnerPresenter::changed, this, &PinPage::showState);
     connect(&owner, &OwnerPresenter::kept, this, [this] {

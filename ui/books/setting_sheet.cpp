@@ -25,6 +25,9 @@ SettingSheet::SettingSheet(QWidget* parent)
     for (const Side side : {Side::Left, Side::Right}) {
         m_side->addItem(sideWord(side), fromUtf8(sideText(side)));
     }
+    for (QWidget* edit : QList<QWidget*>{m_text, m_side}) {
+        edit->setAccessibleName(tr("What the setting says")); // until one is opened
+    }
     m_line = m_sheet->addLine(tr("&It says"), {m_text, m_side});
 }
 

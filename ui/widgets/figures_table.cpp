@@ -14,6 +14,8 @@ namespace rw::ui {
 
 namespace {
 constexpr int kPad = 12;
+constexpr int kBar = 5;         ///< at the edge of the row under the keyboard
+constexpr int kSlack = 4;       ///< for what a font rounds away
 constexpr int kRoomAround = 12; ///< above and below the words of a row together
 
 class FigureDelegate final : public QStyledItemDelegate {
@@ -30,6 +32,9 @@ public:
         painter->fillRect(cell.rect, current ? palette.shade : palette.paper);
         painter->setPen(palette.rule);
         painter->drawLine(cell.rect.bottomLeft(), cell.rect.bottomRight());
+        if (current && index.column() == 0) {
+            painter->fillRect(QRect(cell.rect.topLeft(), QSize(kBar, cell.rect.height())), palette.accent);
+        }
         if (figures->isSum(index.row())) {
             painter->setPen(QPen(palette.ink, 2));
             painter->drawLine(cell.rect.topLeft() + QPoint(0, 1), cell.rect.topRight() + QPoint(0, 1));
@@ -44,7 +49,8 @@ public:
     [[nodiscard]] QSize sizeHint(const QStyleOptionViewItem& option, const QModelIndex& index) const override {
         QStyleOptionViewItem cell = option;
         initStyleOption(&cell, index);
-        return {cell.fontMetrics.horizontalAdvance(cell.text) + 2 * kPad, cell.fontMetrics.height() + kRoomAround};
+        return {cell.fontMetrics.horizontalAdvance(cell.text) + 2 * kPad + kSlack,
+                cell.fontMetrics.height() + kRoomAround};
     }
 };
 } // namespace
@@ -61,6 +67,9 @@ FiguresTable::FiguresTable(FiguresModel* figures, int wide, const QString& acces
     setTabKeyNavigation(false);
     setShowGrid(false);
     setWordWrap(false);
+    connect(figures, &QAbstractItemModel::modelAboutToBeReset, this,
+            [this] { m_row = std::max(0, currentIndex().row()); });
+    connect(figures, &QAbstractItemModel::modelReset, this, &FiguresTable::keepRow);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
@@ -74,6 +83,19 @@ FiguresTable::FiguresTable(FiguresModel* figures, int wide, const QString& acces
             .arg(programPalette().rule.name())
             .arg(kPad)
             .arg(programPalette().softInk.name()));
+}
+
+void FiguresTable::keepRow() {
+    if (hasFocus() && model()->rowCount() > 0) {
+        setCurrentIndex(model()->index(std::min(m_row, model()->rowCount() - 1), 0));
+    }
+}
+
+void FiguresTable::focusInEvent(QFocusEvent* event) {
+    QTableView::focusInEvent(event);
+    if (!currentIndex().isValid()) {
+        keepRow();
+    }
 }
 
 void FiguresTable::resizeToFigures() {

@@ -18,8 +18,14 @@ public:
 
     void resizeToFigures(); ///< after the figures changed
 
+protected:
+    void focusInEvent(QFocusEvent* event) override;
+
 private:
+    void keepRow();
+
     int m_wide;
+    int m_row = 0; ///< where the keyboard was before the figures changed
 };
 
 } // namespace rw::ui
