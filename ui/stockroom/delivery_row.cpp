@@ -50,6 +50,7 @@ DeliveryRow::DeliveryRow(int number, QGridLayout* grid, int gridRow, QWidget* pa
             connect(edit, when, this, [this] { m_note->setVisible(!m_note->text().isEmpty()); });
         }
     }
+    m_price->setMayBeBlank(true);
     connect(m_string, &QComboBox::currentIndexChanged, this, &DeliveryRow::stringChosen);
     connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {
         proposeLength();

@@ -140,6 +140,7 @@ void ShelfView::setCurrentLot(LotId lot) {
 void ShelfView::shareHeight() {
     const int boards = std::max(1, m_shelf->rowCount());
     verticalHeader()->setDefaultSectionSize(std::clamp(viewport()->height() / boards, kLowestBoard, kHighestBoard));
+    scrollTo(currentIndex()); // where somebody looks stays in view
 }
 
 void ShelfView::resizeEvent(QResizeEvent* event) {

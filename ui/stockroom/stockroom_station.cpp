@@ -26,6 +26,11 @@
 
 namespace rw::ui {
 
+namespace {
+constexpr int kLowStrip = 176; ///< leaves room for four boards
+constexpr int kHighStrip = 196;
+} // namespace
+
 StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, QWidget* parent)
     : Station(parent)
     , m_shift(shift)
@@ -70,7 +75,7 @@ void StockroomStation::build() {
     for (QWidget* strip : QList<QWidget*>{m_life, m_correct, m_takeOff, m_keep, m_string, m_pin}) {
         m_strip->addWidget(strip);
     }
-    m_strip->setFixedHeight(190);
+    m_strip->setFixedHeight(kLowStrip);
     auto* shelf = new QVBoxLayout(m_shelfPage);
     shelf->setContentsMargins(0, 0, 0, 0);
     shelf->setSpacing(10);
@@ -244,10 +249,10 @@ void StockroomStation::showShelf() {
     const QString runningShort = shelfRunningShortText(m_presenter->shelf());
     m_short->setText(runningShort);
     m_short->setVisible(!runningShort.isEmpty());
-    if (m_presenter->selected()) {
-        m_view->setCurrentLot(*m_presenter->selected());
-    }
-    if (!empty && !m_view->currentIndex().isValid()) {
+    const auto& selected = m_presenter->selected();
+    if (selected && m_shelf.indexOf(*selected).isValid()) {
+        m_view->setCurrentLot(*selected);
+    } else if (!empty) {
         const int there = std::min(row, m_shelf.rowCount() - 1);
         m_view->setCurrentIndex(m_shelf.index(there, m_shelf.stringAt(there).lots.empty() ? 0 : 1));
     }
@@ -330,6 +335,7 @@ void StockroomStation::open(QWidget* what) {
         m_pages->setCurrentWidget(what);
     } else {
         m_strip->setCurrentWidget(what);
+        m_strip->setFixedHeight(what == m_string ? kHighStrip : kLowStrip);
         m_pages->setCurrentWidget(m_shelfPage);
     }
     enableKeys();

@@ -25,7 +25,7 @@ QString movementText(const Movement& movement, std::int64_t jobNumber, const QLo
     const QString change = lengthChangeText(movement.change, locale);
     QString why = movementWord(movement.reason);
     if (movement.lostReason) {
-        why = LotWords::tr("%1: %2").arg(why, lostReasonWord(*movement.lostReason));
+        why = LotWords::tr("%1: %2").arg(movementWord(MovementReason::Lost), lostReasonWord(*movement.lostReason));
     }
     return jobNumber != 0 ? LotWords::tr("%1, %2 for job %3").arg(change, why, QString::number(jobNumber))
                           : LotWords::tr("%1, %2").arg(change, why);

@@ -181,7 +181,7 @@ QString keptForText(const Lot& lot, const QString& owner, const QLocale& locale)
 }
 
 QString packetHintText() {
-    return StockroomWords::tr("where it comes in packets; without a price a packet costs a full bed");
+    return StockroomWords::tr("where it comes in packets; no price: that of a full bed");
 }
 
 QString statementCopiedText() {
@@ -237,16 +237,19 @@ QString packetChoiceText(const desk::ShelfLot& pile, const QLocale& locale) {
 }
 
 QString lotThereText(const desk::ShelfLot& there, const QLocale& locale) {
+    const QString batch =
+        there.lot.batch.empty() ? QString() : StockroomWords::tr("\nbatch %1").arg(fromUtf8(there.lot.batch));
     if (there.packets == 0) {
         return holdingText({there.lot.length, there.promised}, locale) + QLatin1Char('\n') +
-               wholeJobsText(there.whole, locale);
+               wholeJobsText(there.whole, locale) + batch;
     }
     const auto free = there.freePackets();
     const QString promised = free == there.packets
                                  ? StockroomWords::tr("none promised")
                                  : StockroomWords::tr("%1 promised").arg(there.packets - static_cast<int>(free));
     return StockroomWords::tr("%1, %2\n%3 free, a packet each")
-        .arg(heldThereText(there, locale), promised, jobsText(free));
+               .arg(heldThereText(there, locale), promised, jobsText(free)) +
+           batch;
 }
 
 QString lotFactsText(const desk::LotLife& life, const QTimeZone& zone, Paid paid, const QLocale& locale) {
@@ -307,7 +310,7 @@ QString lotStatementText(const desk::LotLife& life, const QTimeZone& zone, const
 }
 
 QString movementKindText(const Movement& movement, std::int64_t jobNumber) {
-    const QString why = movement.lostReason ? StockroomWords::tr("%1: %2").arg(movementWord(movement.reason),
+    const QString why = movement.lostReason ? StockroomWords::tr("%1: %2").arg(movementWord(MovementReason::Lost),
                                                                                lostReasonWord(*movement.lostReason))
                         : movement.corrects ? StockroomWords::tr("taken back")
                                             : movementWord(movement.reason);

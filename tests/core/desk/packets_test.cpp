@@ -200,6 +200,10 @@ TEST_P(Packets, ALengthThatIsLostOffOneIsReplacedFromTheNext) {
     ASSERT_TRUE(finish(*job.id, {lb("52"), lb("50")}));
     EXPECT_EQ(pile().packets, 3);
     EXPECT_EQ(stringCost(job), pounds(1820)) << "both";
+    const LotId first = *m_box.front().id;
+    EXPECT_EQ(read([&](Transaction& t) { return lotLife(t, first); }).value().movements.back().lostReason,
+              LostReason::Kinked)
+        << "its life says that the length was lost, and why";
 }
 
 TEST_P(Packets, ACutThatUsedOneUpIsTakenBackAndItLiesThereAgain) {

@@ -275,6 +275,7 @@ TEST_F(AtTheShelf, AJobIsStrungFromAPacket) {
     type("18");
     press(Qt::Key_Return);
     ASSERT_TRUE(saysSoon(QStringLiteral("K Kestrelline 125, black is kept")));
+    ASSERT_TRUE(becomes([&] { return stockroom().presenter().shelf().front().article.packet.has_value(); }));
     press(Qt::Key_R);
     tab();
     type("5");
