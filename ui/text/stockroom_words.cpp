@@ -133,9 +133,13 @@ QString parcelText(const std::vector<desk::DeliveryLine>& lines, const Money& sh
         goods += line.priceEach * line.count;
     }
     const QString words = StockroomWords::tr("%1: %2").arg(countedText(reels, packets), moneyText(goods, locale));
-    return shipping.minor() == 0
-               ? words
-               : StockroomWords::tr("%1, with shipping %2").arg(words, moneyText(goods + shipping, locale));
+    const QString sum =
+        shipping.minor() == 0
+            ? words
+            : StockroomWords::tr("%1, with shipping %2").arg(words, moneyText(goods + shipping, locale));
+    const bool unpriced =
+        std::ranges::any_of(lines, [](const desk::DeliveryLine& line) { return line.priceEach.minor() == 0; });
+    return unpriced ? StockroomWords::tr("%1; a line has no price: what its jobs cost is not known").arg(sum) : sum;
 }
 
 QString tookOffText(const Lot& lot, Length gone, desk::LotLeaves how, const QLocale& locale) {
@@ -180,9 +184,7 @@ QString keptForText(const Lot& lot, const QString& owner, const QLocale& locale)
         .arg(fromUtf8(lot.tag), owner, heldText(lot.length, locale));
 }
 
-QString packetHintText() {
-    return StockroomWords::tr("where it comes in packets; no price: that of a full bed");
-}
+QString packetHintText() { return StockroomWords::tr("where it comes in packets; no price: that of a full bed"); }
 
 QString statementCopiedText() {
     return StockroomWords::tr("The statement is copied: paste it into a message or a letter.");

@@ -66,6 +66,10 @@ TEST(StockroomWords, AParcelIsAddedUpAsOnItsBill) {
               "2 reels and 12 packets: £328.00, with shipping £337.00");
     EXPECT_EQ(said(parcelText({box}, pounds(0), kEnglish)), "12 packets: £108.00");
     EXPECT_EQ(said(parcelText({}, pounds(900), kEnglish)), "");
+    desk::DeliveryLine gift = reels;
+    gift.priceEach = pounds(0);
+    EXPECT_EQ(said(parcelText({gift}, pounds(0), kEnglish)),
+              "2 reels: £0.00; a line has no price: what its jobs cost is not known");
 }
 
 TEST(StockroomWords, AShelfTellsPilesAndEndsFromReels) {
