@@ -8,6 +8,8 @@
 
 #include <QPainter>
 
+#include <algorithm>
+
 namespace rw::ui {
 
 CardView::CardView(QWidget* parent)
@@ -38,8 +40,11 @@ void CardView::paintEvent(QPaintEvent*) {
         JobCardStyle style;
         style.palette = palette;
         style.zone = m_zone;
-        // Before work begins; later they would only be in the way of the numbers.
-        style.cautions = m_card->job.state == JobState::OnTheMachine && m_card->job.benchStep == BenchStep::LookOver;
+        // Before work begins; later they would take the room of the route.
+        const bool uncut =
+            std::ranges::none_of(m_card->pieces, [](const desk::CardPiece& piece) { return piece.piece.isCut(); });
+        style.cautions =
+            m_card->job.state == JobState::OnTheMachine && m_card->job.benchStep == BenchStep::LookOver && uncut;
         paintJobCard(painter, inner, *m_card, style);
         return;
     }
