@@ -115,6 +115,11 @@ Result<void> SqlCustomers::update(const Customer& customer) {
 }
 
 void SqlCustomers::erase(CustomerId id, Instant at) {
+    // First of all: notes go with somebody who is removed, and with nobody else.
+    Statement remove(m_connection, "remove_customer");
+    remove.bind(":customer", stored(id));
+    remove.bind(":at", stored(at));
+    remove.run();
     for (const char* query :
          {"delete_contacts_of_customer", "erase_notes_of_customer", "erase_inspections_of_customer",
           "erase_consent_words_of_customer", "erase_event_words_of_customer", "erase_charge_words_of_customer",
@@ -123,10 +128,6 @@ void SqlCustomers::erase(CustomerId id, Instant at) {
         statement.bind(":customer", stored(id));
         statement.run();
     }
-    Statement remove(m_connection, "remove_customer");
-    remove.bind(":customer", stored(id));
-    remove.bind(":at", stored(at));
-    remove.run();
 }
 
 std::optional<Customer> SqlCustomers::get(CustomerId id) {
