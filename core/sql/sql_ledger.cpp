@@ -14,8 +14,8 @@ SqlLedger::SqlLedger(std::unique_ptr<Connection> connection)
     : m_connection(std::move(connection)) {
     if (m_connection->dialect() == Dialect::Sqlite) {
         m_file = FileIdentity::of(m_connection->database().databaseName().toStdString());
+        (void)changeCount(); // what happened before counts as seen
     }
-    (void)changeCount(); // what happened before counts as seen
 }
 
 void SqlLedger::checkStillThere() const {

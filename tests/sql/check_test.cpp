@@ -4,8 +4,8 @@
 #include "core/sql/check/schema_promise.h"
 #include "core/sql/migration.h"
 #include "core/sql/resource_text.h"
+#include "tests/sql/checked_shop.h"
 #include "tests/sql/damage.h"
-#include "tests/sql/engines.h"
 #include "tests/sql/ledgers.h"
 #include "tests/sql/small_shop.h"
 
@@ -21,33 +21,7 @@ using testing::IsEmpty;
 using testing::StartsWith;
 using testing::UnorderedElementsAre;
 
-class CheckTest : public OnEngine {
-protected:
-    void SetUp() override {
-        OnEngine::SetUp();
-        (void)mustOpen(place().address());
-        m_connection = place().connect();
-        damage(*m_connection, {"DELETE FROM ledger"}); // the small shop brings its own
-        stockSmallShop(*m_connection);
-    }
-    [[nodiscard]] Connection& connection() { return *m_connection; }
-
-    /// "rule: what" of each finding.
-    [[nodiscard]] std::vector<std::string> findings() {
-        std::vector<std::string> result;
-        for (const auto& finding : checkLedger(*m_connection)) {
-            result.push_back(finding.rule + ": " + finding.what);
-        }
-        return result;
-    }
-    [[nodiscard]] std::vector<std::string> findingsAfter(const std::vector<std::string_view>& statements) {
-        damage(*m_connection, statements);
-        return findings();
-    }
-
-private:
-    std::unique_ptr<Connection> m_connection;
-};
+class CheckTest : public OnCheckedShop {};
 ON_BOTH_ENGINES(CheckTest);
 
 TEST_P(CheckTest, FindsNothingInAWholeLedger) { EXPECT_THAT(findings(), IsEmpty()); }
@@ -66,9 +40,9 @@ TEST_P(CheckTest, AMovementThatWasAltered) {
 
 TEST_P(CheckTest, ALotThatWasBelowZeroMeanwhile) {
     EXPECT_THAT(findingsAfter({"INSERT INTO movement (lot_id, change_mm, reason, at, staff_id, station) "
-                               "VALUES (1, -50000, 'thrown-away', 30, 1, 'bench')",
+                               "VALUES (1, -50000, 'thrown-away', 1767225600030, 1, 'bench')",
                                "INSERT INTO movement (lot_id, change_mm, reason, at, staff_id, station) "
-                               "VALUES (1, 50000, 'measured', 30, 1, 'bench')"}),
+                               "VALUES (1, 50000, 'measured', 1767225600030, 1, 'bench')"}),
                 ElementsAre("no lot goes below zero: lot K-1: -7400 mm after movement 6"));
 }
 
@@ -82,7 +56,7 @@ TEST_P(CheckTest, AClosedLotWithSomethingOnIt) {
 
 TEST_P(CheckTest, AShippingThatIsNotOnTheLots) {
     EXPECT_THAT(findingsAfter({"INSERT INTO delivery (request_key, shipping_minor, currency, at, staff_id, station) "
-                               "VALUES ('a parcel', 900, 'GBP', 10, 1, 'stockroom')",
+                               "VALUES ('a parcel', 900, 'GBP', 1767225600010, 1, 'stockroom')",
                                "UPDATE lot SET delivery_id = 1, shipping_minor = 450 WHERE id IN (1, 2)"}),
                 IsEmpty());
     EXPECT_THAT(findingsAfter({"UPDATE lot SET shipping_minor = 400 WHERE id = 2"}),
@@ -95,6 +69,12 @@ TEST_P(CheckTest, SomebodyElsesString) {
                 ElementsAre("nobody's job is cut off another customer's string: job 2120, mains: cut off lot K-1, "
                             "which is somebody else's",
                             "nobody's job is cut off another customer's string: job 2121, whole: cut off lot K-1, "
+                            "which is somebody else's",
+                            "a piece is planned off a lot that it may have: job 2120, mains: planned off lot K-1, "
+                            "which is somebody else's",
+                            "a piece is planned off a lot that it may have: job 2120, crosses: planned off lot K-1, "
+                            "which is somebody else's",
+                            "a piece is planned off a lot that it may have: job 2121, whole: planned off lot K-1, "
                             "which is somebody else's"));
 }
 
@@ -109,7 +89,7 @@ TEST_P(CheckTest, AMovementWithoutItsReason) {
 TEST_P(CheckTest, AnAttemptChargedTwice) {
     EXPECT_THAT(findingsAfter({"DROP INDEX movement_one_cut_per_attempt",
                                "INSERT INTO movement (lot_id, change_mm, reason, attempt_id, at, staff_id, station) "
-                               "VALUES (1, -6200, 'cut', 1, 12, 1, 'bench')"}),
+                               "VALUES (1, -6200, 'cut', 1, 1767225600012, 1, 'bench')"}),
                 UnorderedElementsAre("tables and guards are as they were made: index movement_one_cut_per_attempt is "
                                      "missing",
                                      "a lot's length is the sum of its movements: lot K-1: 42600 mm in the book, "

@@ -16,7 +16,7 @@ void write(Connection& connection, const std::vector<std::string_view>& statemen
 /// staff 1 and machine 1; frame 1; customer 1 with racket 1, customer 2; string K (article 1); lot K-1 (lot 1, 60 m)
 /// and K-2 (lot 2, 0.2 m, closed after it was thrown away). Job 1, number 2120, two pieces (1 mains, 2 crosses, one
 /// attempt each, 1 and 2), 27.00 in two charges: logged, on the machine, its mains cut (6.2 m off K-1). Job 2, number
-/// 2121, one piece (3, attempt 3): strung and collected.
+/// 2121, one piece (3, attempt 3): strung and collected. All of it in the first 24 ms of 2026 (1767225600000).
 void stockSmallShop(Connection& connection);
 
 /// What the guard that refused `sql` calls itself; "" when nothing refused it. Nothing of it is kept.

@@ -1,13 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/base/world_error.h"
 #include "core/sql/check/engine_check.h"
-#include "core/sql/check/schema_promise.h"
+#include "core/sql/check/postgres_schema.h"
 #include "core/sql/migration.h"
 #include "core/sql/statement.h"
 #include "core/sql/work.h"
 
 #include <array>
-#include <map>
 #include <utility>
 
 namespace rw::sql {
@@ -27,36 +26,6 @@ void checkSettings(Connection& connection, Findings& findings) {
         if (found != value) {
             findings.push_back({kSettings, std::string(name) + " is " + found + ", not " + value});
         }
-    }
-}
-
-void checkSchema(Connection& connection, Findings& findings) {
-    auto missing = promisedSchema(migrations(Dialect::Postgres));
-    Statement query(connection, "list_schema");
-    query.run();
-    while (query.next()) {
-        const auto type = query.text("type");
-        const auto name = type + " " + query.text("name");
-        const auto state = query.text("state");
-        const auto promised = missing.find({type, query.text("name")});
-        if (promised == missing.end()) {
-            // Keys and references that were given no name are counted by the database itself.
-            if (type == "trigger" || type == "function" || type == "view" || type == "table") {
-                findings.push_back({kSchema, name + " does not belong to it"});
-            } else if (state == "off") {
-                findings.push_back({kSchema, name + " is switched off"});
-            }
-            continue;
-        }
-        if (state == "off") {
-            findings.push_back({kSchema, name + " is switched off"});
-        } else if (state != promised->second) {
-            findings.push_back({kSchema, name + " was changed"});
-        }
-        missing.erase(promised);
-    }
-    for (const auto& [key, body] : missing) {
-        findings.push_back({kSchema, key.first + " " + key.second + " is missing"});
     }
 }
 
@@ -104,13 +73,16 @@ void checkColumns(Connection& connection, Findings& findings) {
 
 std::vector<desk::Finding> checkPostgres(Connection& connection) {
     Findings findings;
+    const auto made = schemaAsMade(connection);
     auto work = Work::reading(connection);
     checkSettings(connection, findings);
     if (const int version = schemaVersion(connection); version != latestVersion()) {
         findings.push_back(
             {kSettings, "its schema is " + std::to_string(version) + ", not " + std::to_string(latestVersion())});
     }
-    checkSchema(connection, findings);
+    for (auto& difference : schemaDifferences(schemaOf(connection), made)) {
+        findings.push_back({kSchema, std::move(difference)});
+    }
     checkReferences(connection, findings);
     checkColumns(connection, findings);
     work.commit();

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/money/money.h"
 
+#include "core/money/known_currencies.h"
+
 #include <gtest/gtest.h>
 
 using rw::Code;
@@ -33,6 +35,16 @@ TEST(Money, RoundsHalvesAwayFromZeroAndNowhereElse) {
     EXPECT_EQ(pounds(5).timesRatioHalfAway(1, 2), pounds(3));
     EXPECT_EQ(pounds(-5).timesRatioHalfAway(1, 2), pounds(-3));
     EXPECT_EQ(pounds(66'900).timesRatioHalfAway(90, 100), pounds(60'210));
+}
+
+// Source: ISO 4217, list one.
+TEST(Money, KnowsWhichCodesAreMoney) {
+    for (const std::string_view code : {"AED", "CHF", "EUR", "GBP", "JPY", "KWD", "PLN", "USD", "ZWG"}) {
+        EXPECT_TRUE(rw::isKnownCurrency(code)) << code;
+    }
+    for (const std::string_view code : {"", "GB", "gbp", "GBX", "XTS", "XXX", "D A", "EURO", "AED AFN"}) {
+        EXPECT_FALSE(rw::isKnownCurrency(code)) << code;
+    }
 }
 
 } // namespace
