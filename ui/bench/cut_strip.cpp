@@ -40,7 +40,10 @@ CutStrip::CutStrip(QWidget* parent)
         m_line.note->setWarning({});
         writeNote();
     });
-    connect(m_measured, &ValueEdit::valueChanged, this, &CutStrip::writeNote);
+    connect(m_measured, &ValueEdit::valueChanged, this, [this] {
+        m_measuredLine.note->setWarning({});
+        writeNote();
+    });
     connect(m_lots, &QComboBox::currentIndexChanged, this, &CutStrip::writeNote);
     m_line.note->watch(m_length);
     m_measuredLine.note->watch(m_measured);
@@ -115,6 +118,7 @@ bool CutStrip::mayBeConfirmed() {
     const Length planned = m_of->piece.planned;
     if (desk::isFarFromPlanned(*length(), planned) && m_askedAbout != length()) {
         m_askedAbout = length();
+        m_line.note->setNote({}); // there is room for one of the two
         m_line.note->setWarning(farCutText(*length(), planned));
         return false;
     }
@@ -122,8 +126,11 @@ bool CutStrip::mayBeConfirmed() {
 }
 
 void CutStrip::showRefusal(const Refusal& why) {
-    const bool tooShort = why.code() == Code::NotEnoughString;
-    m_line.note->setProblem(tooShort ? sentenceFor(why) + QLatin1Char(' ') + mayBeSetAsideText() : sentenceFor(why));
+    m_line.note->setProblem(sentenceFor(why));
+    if (why.code() == Code::NotEnoughString) {
+        m_measuredLine.note->setNote({}); // there is room for one of the two
+        m_measuredLine.note->setWarning(mayBeSetAsideText());
+    }
     (why.code() == Code::MeasureFirst ? m_measured : m_length)->setFocus(Qt::OtherFocusReason);
 }
 

@@ -40,6 +40,7 @@ public:
     [[nodiscard]] LengthEdit* measuredEdit() const { return m_measured; }
     [[nodiscard]] QComboBox* lots() const { return m_lots; }
     [[nodiscard]] MarginNote* note() const { return m_line.note; }
+    [[nodiscard]] MarginNote* measuredNote() const { return m_measuredLine.note; }
 
 private:
     void writeNote();

@@ -59,6 +59,7 @@ std::optional<TensionPair> FinishStrip::strung() {
     const TensionPair pair{*m_mains->readable(), *m_crosses->readable()};
     if (desk::isFarFromAsked(pair, *m_asked) && m_askedAbout != pair) {
         m_askedAbout = pair;
+        m_line.note->setNote({}); // there is room for one of the two
         m_line.note->setWarning(farStrungText(pair, *m_asked));
         return std::nullopt;
     }

@@ -42,8 +42,7 @@ QSizeF CardPainter::sheetFor(const QSizeF& area) {
 
 void CardPainter::paint(const QSizeF& sheet) {
     const bool wide = sheet.width() > sheet.height();
-    const double footTop = sheet.height() - footHeight(sheet.width());
-    foot({0, footTop, sheet.width(), sheet.height() - footTop});
+    double footTop = sheet.height() - footHeight(sheet.width());
     double top = heading({0, 0, sheet.width(), kHeading});
     top = notices({0, top, sheet.width(), footTop - top});
     top = steps({0, top, sheet.width(), footTop - top});
@@ -51,6 +50,11 @@ void CardPainter::paint(const QSizeF& sheet) {
     double y = pulls({0, top, left, footTop - top});
     y = cuts({0, 0, left, footTop}, y);
     y = shortSide({0, 0, left, footTop}, y);
+    if (y <= footTop) {
+        foot({0, footTop, sheet.width(), sheet.height() - footTop});
+    } else {
+        footTop = sheet.height(); // what is to be strung comes before the small print
+    }
     if (wide) {
         words({0, y + 2, left, footTop - y - 3});
         drawing({left + kGap, top + 2, sheet.width() - left - kGap, footTop - top - 4});
@@ -81,7 +85,7 @@ double CardPainter::heading(const QRectF& column) {
 }
 
 double CardPainter::notices(const QRectF& column) {
-    constexpr double kNotice = 5.4;
+    constexpr double kNotice = 4.8;
     double y = column.top();
     for (const CardWords::Notice& notice : m_words.notices) {
         const PaperText style{kNotice, notice.warns};
@@ -148,7 +152,9 @@ double CardPainter::pulls(const QRectF& column) {
         pull(each, {x, column.top(), half, column.height()}, dialed);
         x += half + kGap;
     }
-    double y = column.top() + (dialed ? 47 : 34);
+    // A dial in the unit that was asked, on a step, has nothing to explain.
+    const bool explained = std::ranges::any_of(m_words.pulls, [](const auto& each) { return !each.detail.isEmpty(); });
+    double y = column.top() + (!dialed ? 34 : explained ? 47 : 42);
     QString where = m_words.machine;
     if (!m_words.marked.isEmpty()) {
         where = where.isEmpty() ? m_words.marked : Card::tr("%1 · %2").arg(where, m_words.marked);

@@ -170,7 +170,7 @@ QString endSetAsideText(const desk::EndSetAside& aside, PieceRole role, const QL
     return kept + QLatin1Char(' ') + next;
 }
 
-QString mayBeSetAsideText() { return BenchWords::tr("Ctrl+R keeps it as a remnant and goes on with another reel."); }
+QString mayBeSetAsideText() { return BenchWords::tr("Ctrl+R keeps it as a remnant."); }
 
 QString measureToSetAsideText() {
     return BenchWords::tr("Measure the end first: what the tape says is kept as a remnant.");

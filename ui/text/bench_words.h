@@ -43,7 +43,7 @@ namespace rw::ui {
 /// "K-2 is kept as a remnant of 6.05 m. The mains come off K-4."
 [[nodiscard]] QString endSetAsideText(const desk::EndSetAside& aside, PieceRole role,
                                       const QLocale& locale = QLocale());
-/// "Ctrl+R keeps it as a remnant and takes another reel.", beside an end that is too short.
+/// "Ctrl+R keeps it as a remnant.", beside an end that is too short.
 [[nodiscard]] QString mayBeSetAsideText();
 [[nodiscard]] QString measureToSetAsideText();
 
