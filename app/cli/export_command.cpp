@@ -6,7 +6,7 @@
 #include "core/desk/owner.h"
 #include "core/exchange/json_text.h"
 #include "core/exchange/table_csv.h"
-#include "ui/documents/whole_file.h"
+#include "ui/documents/file_set.h"
 #include "ui/text/format.h"
 
 #include <QDir>
@@ -60,19 +60,21 @@ Result<Answer> runExport(const Given& given) {
             return tl::unexpected(guarded.error());
         }
     }
+    ui::FileSet together;
     exchange::JsonText json;
     json.beginObject().key("files").beginList();
     TextTable table({TextTable::Align::Left, TextTable::Align::Right});
     for (const desk::LedgerTable& each : exported->tables) {
         const QString path = pathOf(each);
         const QByteArray bytes = QByteArray::fromStdString(exchange::tableCsv(each, exported->currency));
-        if (const auto written = ui::writeWholeFile(path, bytes); !written) {
-            return tl::unexpected(written.error());
+        if (const auto added = together.add(path, bytes); !added) {
+            return tl::unexpected(added.error());
         }
         const auto rows = static_cast<std::int64_t>(each.rows.size());
         table.add({printable(path), QStringLiteral("%1 rows").arg(rows)});
         json.beginObject().key("file").text(path.toStdString()).key("rows").whole(rows).endObject();
     }
+    together.putInPlace();
     json.endList().endObject();
     return Answer{given.has("--json") ? json.result() : joined(table.lines())};
 }

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "app/cli/ledger_guard.h"
 #include "app/desktop/desktop_options.h"
 #include "app/desktop/pictures.h"
 #include "core/desk/demo_shop.h"
@@ -87,7 +88,9 @@ int openDesktop(const DesktopOptions& options) {
         return refuseToOpen(*why);
     }
     ui::QtFolderChooser folders;
-    const ui::CsvFiles files;
+    const ui::CsvFiles files([ledger = where.toStdString()](const QString& path) {
+        return cli::mustNotReplaceLedger(path.toStdString(), ledger);
+    });
     ui::LedgerDeskRunner runner([address = *address]() -> std::unique_ptr<desk::Ledger> {
         auto ledger = sql::openLedger(address, sql::IfMissing::Refuse);
         if (!ledger) {

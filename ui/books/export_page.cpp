@@ -46,9 +46,8 @@ ExportPage::ExportPage(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, 
         m_outcome->setText(QStringLiteral("✓ ") + exportedText(what.files, what.rows, what.folder));
         Q_EMIT said(exportedText(what.files, what.rows, what.folder));
     });
-    connect(presenter, &ExportPresenter::stopped, this, [this](int files) {
-        m_outcome->setText(tr("Stopped. %1 files were whole by then and stay where they are.").arg(files));
-    });
+    connect(presenter, &ExportPresenter::stopped, this,
+            [this] { m_outcome->setText(tr("Stopped. Nothing was written.")); });
     connect(presenter, &ExportPresenter::refused, this,
             [this](const QString& sentence) { m_outcome->setText(QStringLiteral("✕ ") + sentence); });
     showState();

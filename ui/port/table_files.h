@@ -7,16 +7,21 @@
 
 #include <QString>
 
+#include <functional>
+#include <vector>
+
 namespace rw::ui {
 
 /// Writes tables of the ledger as files that a spreadsheet reads. Called on the ledger's thread.
 class TableFiles {
 public:
     virtual ~TableFiles() = default;
-    /// Writes the table whole into the folder, which is made if it is not there, in place of a file that has its name.
-    /// FileUnwritable; throws FileLost when the disk gives way.
-    [[nodiscard]] virtual Result<void> write(const QString& folder, const desk::LedgerTable& table,
-                                             Currency currency) const = 0;
+    /// Asked before each table, with how many are written, and once more when all are; false: stop.
+    using GoOn = std::function<bool(int written)>;
+    /// Writes all tables into the folder, which is made if it is not there, each in place of a file that has its name;
+    /// or none of them. False when it was stopped. FileUnwritable; throws FileLost when the disk gives way.
+    [[nodiscard]] virtual Result<bool> write(const QString& folder, const std::vector<desk::LedgerTable>& tables,
+                                             Currency currency, const GoOn& goOn) const = 0;
 };
 
 } // namespace rw::ui

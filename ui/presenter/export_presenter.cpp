@@ -35,22 +35,23 @@ Result<ExportPresenter::Outcome> ExportPresenter::writeAll(desk::Transaction& le
     }
     const Currency currency = ledger.shop().currency();
     progress.inAll = static_cast<int>(tables->size());
-    Outcome outcome{{folder, 0, 0}, {}};
+    const auto goOn = [&progress](int done) {
+        progress.done = done;
+        return !progress.stop;
+    };
+    Outcome outcome{.written = {folder, static_cast<int>(tables->size()), 0}, .trouble = {}};
     for (const desk::LedgerTable& table : *tables) {
-        if (progress.stop) {
-            break;
-        }
-        try {
-            if (const auto done = files.write(folder, table, currency); !done) {
-                return tl::unexpected<Refusal>(done.error());
-            }
-        } catch (const FileLost&) {
-            // A disk that gives way is no trouble of the ledger's.
-            outcome.trouble = sentenceFor(std::current_exception());
-            break;
-        }
-        outcome.written.files = ++progress.done;
         outcome.written.rows += static_cast<std::int64_t>(table.rows.size());
+    }
+    try {
+        const auto all = files.write(folder, *tables, currency, goOn);
+        if (!all) {
+            return tl::unexpected<Refusal>(all.error());
+        }
+        outcome.stopped = !*all;
+    } catch (const FileLost&) {
+        // A disk that gives way is no trouble of the ledger's.
+        outcome.trouble = sentenceFor(std::current_exception());
     }
     return outcome;
 }
@@ -64,31 +65,26 @@ void ExportPresenter::begin(const QString& folder, bool forOwner) {
     m_look.start(m_patience);
     Q_EMIT progressed();
     const auto progress = m_progress;
-    m_asked = read([&files = m_files, folder, forOwner, progress](
-                       desk::Transaction& ledger) { return writeAll(ledger, files, folder, forOwner, *progress); },
-                   [this, progress](const Result<Outcome>& outcome) {
-                       if (m_progress != progress) {
-                           return; // it was stopped
-                       }
-                       end();
-                       if (!outcome) {
-                           Q_EMIT refused(sentenceFor(outcome.error()));
-                       } else if (!outcome->trouble.isEmpty()) {
-                           Q_EMIT refused(outcome->trouble);
-                       } else {
-                           Q_EMIT written(outcome->written);
-                       }
-                   },
-                   [this] { end(); });
+    read([&files = m_files, folder, forOwner,
+          progress](desk::Transaction& ledger) { return writeAll(ledger, files, folder, forOwner, *progress); },
+         [this](const Result<Outcome>& outcome) {
+             end();
+             if (!outcome) {
+                 Q_EMIT refused(sentenceFor(outcome.error()));
+             } else if (!outcome->trouble.isEmpty()) {
+                 Q_EMIT refused(outcome->trouble);
+             } else if (outcome->stopped) {
+                 Q_EMIT stopped();
+             } else {
+                 Q_EMIT written(outcome->written);
+             }
+         },
+         [this] { end(); });
 }
 
 void ExportPresenter::stop() {
     if (isUnderWay()) {
         m_progress->stop = true;
-        m_asked.cancel();
-        const int files = filesDone();
-        end();
-        Q_EMIT stopped(files);
     }
 }
 

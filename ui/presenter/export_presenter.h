@@ -28,7 +28,7 @@ public:
 
     /// Without what is for the owner alone unless `forOwner`. One at a time.
     void begin(const QString& folder, bool forOwner);
-    /// What was written whole stays; the file that is being written is finished.
+    /// Between two files; answered by stopped(), or by written() when it was too late.
     void stop();
     [[nodiscard]] bool isUnderWay() const { return m_progress != nullptr; }
     [[nodiscard]] bool isSlow() const { return m_slow; } ///< it is under way for longer than the patience
@@ -44,8 +44,8 @@ public:
 Q_SIGNALS:
     void progressed();
     void written(const rw::ui::ExportPresenter::Written& what);
-    void stopped(int files);
-    void refused(const QString& sentence); ///< why not everything was written
+    void stopped();                        ///< nothing was written
+    void refused(const QString& sentence); ///< why nothing was written
 
 private:
     struct Progress {
@@ -55,6 +55,7 @@ private:
     };
     struct Outcome {
         Written written;
+        bool stopped = false;
         QString trouble; ///< the disk gave way: what to say
     };
     static Result<Outcome> writeAll(desk::Transaction& ledger, const TableFiles& files, const QString& folder,
@@ -65,7 +66,6 @@ private:
     QTimer m_look;
     std::chrono::milliseconds m_patience;
     std::shared_ptr<Progress> m_progress; ///< nothing: none is under way
-    desk::CancelToken m_asked;
     bool m_slow = false;
 };
 

@@ -3,13 +3,26 @@
 
 #include "ui/port/table_files.h"
 
+#include <functional>
+#include <utility>
+
 namespace rw::ui {
 
 /// Tables as CSV (core/exchange): "jobs" becomes jobs.csv.
 class CsvFiles final : public TableFiles {
 public:
-    [[nodiscard]] Result<void> write(const QString& folder, const desk::LedgerTable& table,
-                                     Currency currency) const override;
+    /// Why no file may come to a path, such as that of the ledger itself.
+    using Guard = std::function<Result<void>(const QString& path)>;
+
+    CsvFiles() = default;
+    explicit CsvFiles(Guard guard)
+        : m_guard(std::move(guard)) {}
+
+    [[nodiscard]] Result<bool> write(const QString& folder, const std::vector<desk::LedgerTable>& tables,
+                                     Currency currency, const GoOn& goOn) const override;
+
+private:
+    Guard m_guard;
 };
 
 } // namespace rw::ui

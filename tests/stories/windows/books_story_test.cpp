@@ -223,6 +223,28 @@ TEST_F(AtTheBooks, EverythingGoesIntoAFolderAsFiles) {
     EXPECT_TRUE(lots.readLine().contains("price")) << "no PIN: nothing is left out";
 }
 
+TEST(CsvFilesTest, WhereOneFileMayNotBeNoneComes) {
+    const QTemporaryDir folder;
+    const CsvFiles files([](const QString& path) -> Result<void> {
+        if (path.endsWith(QStringLiteral("lots.csv"))) {
+            return refuse(Code::FileUnwritable, {{"file", path.toStdString()}, {"reason", std::string("the ledger")}});
+        }
+        return {};
+    });
+    const std::vector<desk::LedgerTable> tables{{"jobs", {{"job", desk::ColumnKind::Number}}, {}},
+                                                {"lots", {{"tag", desk::ColumnKind::Words}}, {}}};
+    const auto goOn = [](int) { return true; };
+    const auto refused = files.write(folder.path(), tables, Currency::pounds(), goOn);
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code(), Code::FileUnwritable);
+    EXPECT_TRUE(QDir(folder.path()).isEmpty());
+    EXPECT_EQ(CsvFiles().write(folder.path(), tables, Currency::pounds(), [](int written) { return written < 2; }),
+              false);
+    EXPECT_TRUE(QDir(folder.path()).isEmpty()) << "stopped before they were in place";
+    EXPECT_EQ(CsvFiles().write(folder.path(), tables, Currency::pounds(), goOn), true);
+    EXPECT_EQ(QDir(folder.path()).count(), 4U) << "two files beside . and ..";
+}
+
 TEST_F(AtTheBooks, WhoChoosesNoFolderWritesNothing) {
     goToTheBooks();
     books().open(&page<ExportPage>(), true);
