@@ -61,7 +61,7 @@ TEST_F(Papers, AFullDiskIsSaidAndTheTicketIsNotTriedAfterTheTag) {
     ASSERT_TRUE(becomes([&] { return m_window->counter()->rack()->list()->model()->rowCount() > 0; }));
     press(Qt::Key_Home);
     press(Qt::Key_T, Qt::ControlModifier);
-    EXPECT_TRUE(becomes([&] { return message().contains(QStringLiteral("disk")); })) << message().toStdString();
+    EXPECT_TRUE(becomes([&] { return message().contains(QStringLiteral("could not be written")); })) << message().toStdString();
     EXPECT_FALSE(message().contains(QLatin1Char('\n'))) << message().toStdString();
 }
 
