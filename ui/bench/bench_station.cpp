@@ -92,8 +92,7 @@ void BenchStation::makeKeys() {
     m_nodKey = addCommand(tr("No&d to the change"), {QKeySequence(Qt::Key_N)}, [this] { m_presenter->nod(); });
     m_finishKey = addKey(tr("&Finished"), {QKeySequence(Qt::Key_F)}, [this] { m_strips->openFinish(); });
     m_putDownKey = addCommand(tr("&Put down"), {QKeySequence(Qt::Key_P)}, [this] { m_presenter->putDown(); });
-    m_undoKey = addKey(tr("&Undo"), {QKeySequence(QKeySequence::Undo)},
-                       [this] { m_presenter->askLastDone(); });
+    m_undoKey = addKey(tr("&Undo"), {QKeySequence(QKeySequence::Undo)}, [this] { m_presenter->askLastDone(); });
     m_machineKey = addKey(tr("Other &machine"), {QKeySequence(Qt::Key_M)}, [this] { m_machines->turnToNext(); });
     addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
     addKey(tr("Of this f&rame"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
