@@ -3,9 +3,11 @@
 #include "core/desk/demo_shop.h"
 #include "core/desk/unit_of_work.h"
 #include "core/sql/ledger_address.h"
+#include "tests/ui/support/chosen_folder.h"
 #include "tests/ui/support/known_warnings.h"
 #include "tests/ui/support/paper_tray.h"
 #include "ui/presenter/shift.h"
+#include "ui/qtport/csv_files.h"
 #include "ui/qtport/direct_desk_runner.h"
 #include "ui/shell/main_window.h"
 
@@ -39,9 +41,12 @@ protected:
                             return desk::stockDemoShop(transaction, kThursday);
                         }).has_value());
         }
+        if (GetParam().before) {
+            ASSERT_TRUE(desk::inTransaction(*m_ledger, desk::Access::Write, GetParam().before).has_value());
+        }
         m_runner = std::make_unique<ui::DirectDeskRunner>(*m_ledger);
-        m_window =
-            std::make_unique<ui::MainWindow>(*m_runner, m_shift, ui::Outside{m_tray}, std::chrono::milliseconds(0));
+        m_window = std::make_unique<ui::MainWindow>(*m_runner, m_shift, ui::Outside{m_folders, m_files, m_tray},
+                                                    std::chrono::milliseconds(0));
         m_window->resize(1280, 800);
         m_window->show();
         m_window->activateWindow();
@@ -85,6 +90,8 @@ protected:
     std::unique_ptr<desk::Ledger> m_ledger;
     std::unique_ptr<ui::DirectDeskRunner> m_runner;
     ui::Shift m_shift{m_clock};
+    ui::test::ChosenFolder m_folders;
+    ui::CsvFiles m_files;
     ui::test::PaperTray m_tray;
     std::unique_ptr<ui::MainWindow> m_window;
     QWidget* m_shown = nullptr;
