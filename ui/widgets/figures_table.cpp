@@ -5,6 +5,7 @@
 #include "ui/widgets/look.h"
 
 #include <QHeaderView>
+#include <QItemSelectionModel>
 #include <QPainter>
 #include <QStyledItemDelegate>
 
@@ -93,7 +94,8 @@ void FiguresTable::keepRow() {
 
 void FiguresTable::focusInEvent(QFocusEvent* event) {
     QTableView::focusInEvent(event);
-    if (!currentIndex().isValid()) {
+    // The view has given itself a current row by now; nobody sees one that is not selected.
+    if (!selectionModel()->hasSelection()) {
         keepRow();
     }
 }
