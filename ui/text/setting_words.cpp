@@ -117,15 +117,28 @@ QString settingWord(std::string_view name) {
 }
 
 const std::vector<std::string_view>& settingsShown() {
-    static const std::vector<std::string_view> shown = [] {
-        std::vector<std::string_view> names{setting::kShopName};
-        names.insert(names.end(), setting::kHours.begin(), setting::kHours.end());
-        names.insert(names.end(), {setting::kClosedDays, setting::kMinutesPerJob, setting::kMarginPercent,
-                                   setting::kStepMinutes, setting::kTapeStepMm, setting::kCeilingPercent,
-                                   setting::kSpoiledJobCost, setting::kLabourRate, setting::kRunningShortJobs,
-                                   setting::kShortSide, setting::kBadmintonCrosses, setting::kAboveMarkedWords});
-        return names;
-    }();
+    static const std::vector<std::string_view> shown{
+        setting::kShopName,
+        setting::kHours[0],
+        setting::kHours[1],
+        setting::kHours[2],
+        setting::kHours[3],
+        setting::kHours[4],
+        setting::kHours[5],
+        setting::kHours[6],
+        setting::kClosedDays,
+        setting::kMinutesPerJob,
+        setting::kMarginPercent,
+        setting::kStepMinutes,
+        setting::kTapeStepMm,
+        setting::kCeilingPercent,
+        setting::kSpoiledJobCost,
+        setting::kLabourRate,
+        setting::kRunningShortJobs,
+        setting::kShortSide,
+        setting::kBadmintonCrosses,
+        setting::kAboveMarkedWords,
+    };
     return shown;
 }
 

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 using rw::digitsOf;
+using rw::phoneDigitsOf;
 using rw::searchKey;
 
 namespace {
