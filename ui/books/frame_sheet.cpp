@@ -77,7 +77,7 @@ void FrameSheet::build() {
     for (const HoopEnd end : {HoopEnd::Head, HoopEnd::Throat}) {
         m_start->addItem(tr("mains start at the %1").arg(hoopEndWord(end)), static_cast<int>(end));
     }
-    m_throat->addItem(tr("with a bridge"), false);
+    m_throat->addItem(tr("bridge"), false);
     m_throat->addItem(tr("open throat"), true);
     m_side->addItem(tr("either side"), kUnknown);
     for (const Side side : {Side::Left, Side::Right}) {
@@ -174,9 +174,9 @@ void FrameSheet::start(const FrameModel& frame, TensionUnit unit) {
         line.note->clearAll();
     }
     m_patternLine.note->setNote(tr("mains and crosses, as 16 x 19"));
-    m_markedLine.note->setNote(tr("what its maker stands behind; above it a yes is asked for"));
+    m_markedLine.note->setNote(tr("above it a yes is asked for"));
     m_headLine.note->setNote(tr("inside the hoop; below 200 the size is in square inches. Blank: not known"));
-    m_finerLine.note->setNote(tr("inside the hoop along these strings; they fit the head to the tape"));
+    m_finerLine.note->setNote(tr("inside the hoop, along these strings"));
     m_spanLine.note->setNote(tr("between the outermost strings"));
     m_sideLine.note->setNote(tr("where the frame itself forces it, and why"));
     m_markLine.note->setNote(tr("left and right are told with this up"));
