@@ -256,6 +256,7 @@ std::vector<Scene> counterScenes() {
         {QStringLiteral("counter-told"), true,
          [](ui::MainWindow& window) -> QWidget* {
              window.counter()->showRack();
+             press(window.counter()->rack()->list(), Qt::Key_Down);
              press(window.counter()->rack()->list(), Qt::Key_T);
              return &window;
          }},
@@ -263,16 +264,19 @@ std::vector<Scene> counterScenes() {
          [](ui::MainWindow& window) -> QWidget* {
              auto* rack = window.counter()->rack();
              window.counter()->showRack();
+             press(rack->list(), Qt::Key_Down);
              press(rack->list(), Qt::Key_Return);
              rack->way()->setCurrentIndex(2); // on account
              press(rack->takenBy(), Qt::Key_Return);
              window.counter()->showUnpaid();
+             press(rack->list(), Qt::Key_Down);
              press(rack->list(), Qt::Key_Return);
              return &window;
          }},
         {QStringLiteral("counter-hand-over"), true,
          [](ui::MainWindow& window) -> QWidget* {
              window.counter()->showRack();
+             press(window.counter()->rack()->list(), Qt::Key_Down);
              press(window.counter()->rack()->list(), Qt::Key_Return);
              return &window;
          }},
@@ -300,7 +304,7 @@ void setUpShop(ui::MainWindow& window) {
     auto* page = window.firstDay();
     type(page->person(), QStringLiteral("Oriel Tamm"));
     type(page->labourLine(), QStringLiteral("14"));
-    press(page->shopName(), Qt::Key_Return);
+    press(page->shopName(), Qt::Key_Return, Qt::ControlModifier);
 }
 
 /// The books, turned to the page of that number, with the keyboard on it.
