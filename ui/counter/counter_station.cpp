@@ -99,9 +99,9 @@ void CounterStation::makeKeys() {
     addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
     addKey(tr("Of this &person"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });
-    addKey(tr("Went home &unpaid"), {QKeySequence(Qt::Key_F7)}, [this] { showUnpaid(); });
+    addKey(tr("&Unpaid"), {QKeySequence(Qt::Key_F7)}, [this] { showUnpaid(); });
     addKey(tr("&To be strung"), {QKeySequence(Qt::Key_F9)}, [this] { showToBeStrung(); });
-    m_rackKeys = {addCommand(tr("Bring &back what was handed over last"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] {
+    m_rackKeys = {addCommand(tr("Bring &back the last"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] {
         if (!m_rack->bringBack()) {
             Q_EMIT said(nothingToBringBackText());
         }
@@ -110,7 +110,7 @@ void CounterStation::makeKeys() {
         showIntake();
         m_intakeSheet->startAfresh();
     });
-    m_intakeKeys << addKey(tr("Re&move this person …"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Delete)},
+    m_intakeKeys << addKey(tr("Re&move person …"), {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Delete)},
                            [this] { m_intakeSheet->askRemoval(); });
     showPage(Intake);
 }

@@ -76,6 +76,7 @@ void IntakeSheet::build() {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sheet);
+    m_sheet->setTight(); // the price and the promise stay in view at its foot
 
     m_personFinder->setNames(tr("Person"), tr("a piece of a name, or the last digits of a phone number"));
     m_racketFinder->setNames(tr("Racket"), tr("a piece of the frame's name"));

@@ -23,6 +23,7 @@
 
 #include <QKeyEvent>
 
+#include <algorithm>
 #include <utility>
 
 // How the sheet goes on from line to line.
@@ -178,6 +179,7 @@ void IntakeSheet::racketPicked() {
     if (picked) {
         showNewFrame(false);
     }
+    m_saidToBeHere.reset();
     m_racketFinder->setPicked(racketTitle());
     m_intake.setRacket(picked);
     m_racketLine.note->clearAll();
@@ -325,9 +327,18 @@ bool IntakeSheet::isComplete() {
 }
 
 void IntakeSheet::log() {
-    if (isComplete()) {
-        m_intake.log();
+    if (!isComplete()) {
+        return;
     }
+    const auto& here = m_person.inTheShop();
+    const auto entry = std::ranges::find(here, *m_racket.picked()->racket.id,
+                                         [](const desk::HistoryEntry& each) { return each.job.racket; });
+    if (entry != here.end() && m_saidToBeHere != entry->job.racket) {
+        m_saidToBeHere = entry->job.racket; // the next time it is meant
+        m_racketLine.note->setWarning(hereAlreadyText(inTheShopText(*entry, m_shift.now(), m_shift.zone())));
+        return;
+    }
+    m_intake.log();
 }
 
 } // namespace rw::ui

@@ -2,6 +2,7 @@
 #include "ui/counter/intake_sheet.h"
 
 #include "core/desk/lookups.h"
+#include "core/frames/usual_pull.h"
 #include "ui/counter/outcome_strip.h"
 #include "ui/counter/string_choice.h"
 #include "ui/model/history_model.h"
@@ -58,6 +59,10 @@ void IntakeSheet::showInTheShop() {
     if (!contacts.isEmpty()) {
         lines << contacts.join(QStringLiteral(" · "));
     }
+    if (m_person.account()) {
+        lines << accountText(*m_person.account());
+    }
+    lines.removeAll(QString());
     for (const auto& entry : m_person.inTheShop()) {
         lines << inTheShopText(entry, m_shift.now(), m_shift.zone());
     }
@@ -117,7 +122,9 @@ void IntakeSheet::showNeeded() {
             needed << tr("a string");
             break;
         case Lacking::Tensions:
-            needed << tr("two tensions");
+            needed << (m_intake.form().mainsTension     ? tr("the tension of the crosses")
+                       : m_intake.form().crossesTension ? tr("the tension of the mains")
+                                                        : tr("two tensions"));
             break;
         }
     }
@@ -135,11 +142,18 @@ void IntakeSheet::showTensions() {
         warning = m_intake.preview() ? aboveMarkedText(*m_intake.preview(), pair) : QString();
     }
     if (const auto& racket = m_racket.picked()) {
+        for (const auto& pull : {form.mainsTension, form.crossesTension}) {
+            if (pull && warning.isEmpty() && !isUsualPull(*pull, racket->frame.sport)) {
+                warning = unusualPullText(*pull, racket->frame.sport);
+            }
+        }
         if (form.mainsTension && form.mainsTension != form.crossesTension &&
             form.crossesTension == m_intake.crossesOfOne(*form.mainsTension)) {
             words << crossesHigherText(m_shift.shop().badmintonCrosses);
         }
-        words << markedText(racket->frame.marked);
+        if (!m_intake.preview() || !m_intake.preview()->aboveMarked) { // the warning names the mark
+            words << markedText(racket->frame.marked);
+        }
     }
     words.removeAll(QString());
     m_tensionLine.note->setNote(words.join(QStringLiteral("; ")));

@@ -50,8 +50,9 @@ void JobList::setTitle(const QString& title, const QString& keys) {
     m_list->setAccessibleName(title);
 }
 
-void JobList::begin(const std::optional<CustomerId>& person) {
+void JobList::begin(const std::optional<CustomerId>& person, WithoutPerson without) {
     m_person = person;
+    m_without = without;
     m_beginning = true;
 }
 
@@ -94,7 +95,7 @@ void JobList::chooseNone() {
 int JobList::rowToBeginWith() const {
     const auto& lines = m_lines.rows();
     if (lines.empty() || !m_person) {
-        return lines.empty() ? -1 : 0;
+        return lines.empty() || m_without == WithoutPerson::None ? -1 : 0;
     }
     const auto theirs = std::ranges::find(lines, *m_person, &desk::JobLine::customerId);
     return theirs == lines.end() ? -1 : static_cast<int>(theirs - lines.begin());
@@ -119,6 +120,11 @@ void JobList::enter() {
 }
 
 bool JobList::eventFilter(QObject* watched, QEvent* event) {
+    if (watched == m_list && event->type() == QEvent::Resize) {
+        // A question below takes room from the list: what it is about stays in view.
+        QMetaObject::invokeMethod(
+            this, [this] { m_list->scrollTo(m_list->currentIndex()); }, Qt::QueuedConnection);
+    }
     if (watched != m_list || event->type() != QEvent::KeyPress) {
         return QWidget::eventFilter(watched, event);
     }

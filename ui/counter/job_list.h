@@ -20,8 +20,10 @@ class JobList final : public QWidget {
 public:
     JobList(const QString& title, const QString& keys, QWidget* parent = nullptr);
 
-    /// Begins at the first job of `person`, or at none when nothing of theirs is here. Nobody: at the first job.
-    void begin(const std::optional<CustomerId>& person);
+    /// Begins at the first job of `person`, or at none when nothing of theirs is here. Nobody: at the first job, or at
+    /// none where Enter would act on a stranger's.
+    enum class WithoutPerson { First, None };
+    void begin(const std::optional<CustomerId>& person, WithoutPerson without = WithoutPerson::First);
     /// The jobs as they are now; who was chosen stays chosen. `whenEmpty` is said instead of an empty list.
     void setLines(const std::vector<desk::JobLine>& lines, Instant now, const QTimeZone& zone,
                   const QString& whenEmpty, std::map<JobId, JobRemark> remarks = {});
@@ -48,6 +50,7 @@ private:
 
     JobLineModel m_lines;
     std::optional<CustomerId> m_person;
+    WithoutPerson m_without = WithoutPerson::First;
     std::optional<JobId> m_told; ///< who was chosen when moved() was last sent
     bool m_beginning = false;    ///< nobody has moved since begin()
     QLabel* m_title;

@@ -90,7 +90,7 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
 
 void RackSheet::enter(const std::optional<CustomerId>& person) {
     m_rack.close();
-    m_list->begin(person);
+    m_list->begin(person, JobList::WithoutPerson::None);
     showLines();
     m_rack.refresh();
     m_list->takeKeyboard();

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/person_presenter.h"
 
+#include "core/desk/account.h"
 #include "core/desk/remove_customer.h"
 #include "ui/presenter/request_key.h"
 #include "ui/text/format.h"
@@ -66,6 +67,7 @@ void PersonPresenter::pick(const desk::PersonFound& person) {
     m_pause.stop();
     m_picked = person;
     m_inTheShop.clear();
+    m_account.reset();
     Q_EMIT pickedChanged();
     loadInTheShop();
 }
@@ -78,6 +80,7 @@ void PersonPresenter::clear() {
     m_found.clear();
     m_picked.reset();
     m_inTheShop.clear();
+    m_account.reset();
     Q_EMIT foundChanged();
     Q_EMIT pickedChanged();
     Q_EMIT inTheShopChanged();
@@ -85,17 +88,30 @@ void PersonPresenter::clear() {
 
 void PersonPresenter::loadInTheShop() {
     const CustomerId id = *m_picked->customer.id;
-    read([id](desk::Transaction& ledger) { return desk::historyOfCustomer(ledger, id); },
-         [this, id](Result<std::vector<desk::HistoryEntry>> history) {
-             if (!history || !m_picked || m_picked->customer.id != id) {
-                 return;
-             }
-             std::erase_if(*history, [](const desk::HistoryEntry& entry) {
-                 return entry.job.state == JobState::Collected || entry.job.state == JobState::Withdrawn;
-             });
-             m_inTheShop = std::move(*history);
-             Q_EMIT inTheShopChanged();
-         });
+    struct Here {
+        std::vector<desk::HistoryEntry> history;
+        Money account;
+    };
+    read(
+        [id](desk::Transaction& ledger) -> Result<Here> {
+            auto history = desk::historyOfCustomer(ledger, id);
+            const auto account = desk::accountOf(ledger, id);
+            if (!history || !account) {
+                return tl::unexpected<Refusal>(history ? account.error() : history.error());
+            }
+            return Here{*std::move(history), *account};
+        },
+        [this, id](Result<Here> here) {
+            if (!here || !m_picked || m_picked->customer.id != id) {
+                return;
+            }
+            std::erase_if(here->history, [](const desk::HistoryEntry& entry) {
+                return entry.job.state == JobState::Collected || entry.job.state == JobState::Withdrawn;
+            });
+            m_inTheShop = std::move(here->history);
+            m_account = here->account;
+            Q_EMIT inTheShopChanged();
+        });
 }
 
 Customer PersonPresenter::newPersonFromText() const {

@@ -34,6 +34,9 @@ public:
     /// What of theirs is in the shop now: logged, on a machine, waiting or on the rack.
     [[nodiscard]] const std::vector<desk::HistoryEntry>& inTheShop() const { return m_inTheShop; }
 
+    /// What they owe for what has left the shop, negative in their favour; nothing while nobody is picked or heard of.
+    [[nodiscard]] const std::optional<Money>& account() const { return m_account; }
+
     /// What the text starts a new person with: digits are a phone number, words a name.
     [[nodiscard]] Customer newPersonFromText() const;
     /// Adds and picks. Pressing again while it is on its way, or after its answer was lost, adds nobody twice.
@@ -44,7 +47,7 @@ public:
 Q_SIGNALS:
     void foundChanged();
     void pickedChanged();
-    void inTheShopChanged();
+    void inTheShopChanged(); ///< or what is owed
     void addRefused(const Refusal& why);
     void removed(const QString& name);
     void removeRefused(const Refusal& why);
@@ -63,6 +66,7 @@ private:
     std::vector<desk::PersonFound> m_found;
     std::optional<desk::PersonFound> m_picked;
     std::vector<desk::HistoryEntry> m_inTheShop;
+    std::optional<Money> m_account;
 };
 
 } // namespace rw::ui

@@ -3,6 +3,7 @@
 
 #include "ui/text/format.h"
 #include "ui/text/sentences.h"
+#include "ui/text/words.h"
 
 #include <QCoreApplication>
 #include <QStringList>
@@ -19,8 +20,8 @@ struct CounterWords {
 
 QString aboveMarkedWords(const std::string& shopsOwn) {
     return shopsOwn.empty()
-               ? CounterWords::tr("This is more than the maker of the frame stands behind. It may crack or warp, now or "
-                                  "later, and that is your own risk. Shall we string it all the same?")
+               ? CounterWords::tr("This is more than the frame's maker stands behind: it may crack or warp, at your own "
+                                  "risk. Shall we string it all the same?")
                : fromUtf8(shopsOwn);
 }
 
@@ -68,7 +69,7 @@ QString agreedText(std::int64_t number, const Consent& consent, const QLocale& l
 
 QString crossesHigherText(const CrossesRise& rise) {
     return rise.isNone() ? QString()
-                         : CounterWords::tr("crosses %1 higher, as this shop strings one number")
+                         : CounterWords::tr("crosses %1 higher, by the shop's rule")
                                .arg(QString::fromStdString(rise.text()));
 }
 
@@ -163,6 +164,22 @@ QString removedText(const QString& name) {
 }
 
 QString nobodyToRemoveText() { return CounterWords::tr("Find the person first who asks to be removed."); }
+
+QString accountText(const Money& owed, const QLocale& locale) {
+    if (owed.minor() == 0) {
+        return {};
+    }
+    return owed.minor() > 0 ? CounterWords::tr("%1 owed from before (F7)").arg(moneyText(owed, locale))
+                            : CounterWords::tr("%1 in their favour").arg(moneyText(-owed, locale));
+}
+
+QString unusualPullText(const Tension& pull, Sport sport, const QLocale& locale) {
+    return CounterWords::tr("%1 is unusual for %2: is the unit right?").arg(tensionText(pull, locale), sportWord(sport));
+}
+
+QString hereAlreadyText(const QString& words) {
+    return CounterWords::tr("this racket is in the shop already: %1. Log it again and it becomes a second job").arg(words);
+}
 
 QString historyOfWhatText() {
     return CounterWords::tr("History is that of a person or a racket: find one first.");

@@ -35,7 +35,7 @@ namespace rw::ui {
 [[nodiscard]] QString agreedText(std::int64_t number, const Consent& consent, const QLocale& locale = QLocale());
 /// "30 lb, 4 lb above the marked 26 lb": both in the unit of the mark, and the pull as it was asked too.
 [[nodiscard]] QString aboveText(const AboveMarked& above, const QLocale& locale = QLocale());
-/// "crosses 2 lb higher, as this shop strings one number"; "" for a shop that does not.
+/// "crosses 2 lb higher, by the shop's rule"; "" for a shop that does not.
 [[nodiscard]] QString crossesHigherText(const CrossesRise& rise);
 
 /// "Job 2129 is asked at 52/50 lb now." On the machine: that the bench nods to it first.
@@ -70,6 +70,12 @@ namespace rw::ui {
 [[nodiscard]] QString removedText(const QString& name);
 [[nodiscard]] QString nobodyToRemoveText();
 [[nodiscard]] QString historyOfWhatText();
+/// "£24.00 owed from before (F7)", "£2.00 in their favour"; "" when they are even.
+[[nodiscard]] QString accountText(const Money& owed, const QLocale& locale = QLocale());
+/// "57.3 lb is unusual for squash: is the unit right?"
+[[nodiscard]] QString unusualPullText(const Tension& pull, Sport sport, const QLocale& locale = QLocale());
+/// A racket that is here is about to be logged again; `words` say as what it is here.
+[[nodiscard]] QString hereAlreadyText(const QString& words);
 [[nodiscard]] QString emptyRackText();
 [[nodiscard]] QString nothingToBeStrungText();
 

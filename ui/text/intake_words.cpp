@@ -46,6 +46,11 @@ QString readyText(const desk::IntakePreview& preview, Instant now, const QTimeZo
                                                        : IntakeWords::tr("the %1").arg(pieceWord(piece.role)));
         }
     }
+    const bool setIsShort = std::ranges::any_of(
+        preview.ownSets, [](const desk::OwnSet& set) { return set.verdict == length::PacketVerdict::NotEnough; });
+    if (missing.isEmpty() && setIsShort) {
+        return IntakeWords::tr("not enough string; with enough, ready %1").arg(promise);
+    }
     return missing.isEmpty() ? IntakeWords::tr("ready %1").arg(promise)
                              : IntakeWords::tr("no string for %1; with it, ready %2")
                                    .arg(missing.join(IntakeWords::tr(" and ")), promise);

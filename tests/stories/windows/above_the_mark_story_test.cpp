@@ -109,7 +109,13 @@ TEST_F(AboveTheMark, OneNumberIsReadBackAndTheYesIsOfThisJob) {
     previewed();
     ASSERT_TRUE(sheet().agreed()->isVisible());
     EXPECT_FALSE(sheet().agreed()->isChecked());
+    const auto logged = jobs(JobState::Logged).size();
+    press(Qt::Key_Return, Qt::ControlModifier);
+    EXPECT_TRUE(sheet().racketNote()->text().contains(QStringLiteral("▲ this racket is in the shop already")))
+        << sheet().racketNote()->text().toStdString();
+    EXPECT_EQ(jobs(JobState::Logged).size(), logged) << "said first";
     logIt();
+    EXPECT_EQ(jobs(JobState::Logged).size(), logged + 1);
     EXPECT_TRUE(message().contains(QStringLiteral("Not agreed to 30 lb yet"))) << message().toStdString();
     EXPECT_FALSE(consent(newest()));
 }
@@ -146,6 +152,19 @@ TEST_F(AboveTheMark, AYesIsTakenBackWithTheTensionsItWasGivenTo) {
     type("31");
     EXPECT_FALSE(counter().intakePresenter().form().agreed);
     EXPECT_FALSE(sheet().agreed()->isChecked());
+}
+
+TEST_F(AboveTheMark, AnUnusualPullIsAskedAbout) {
+    twentyEightPlease();
+    press(Qt::Key_Backtab);
+    ASSERT_TRUE(sheet().mainsTension()->hasFocus());
+    type("12");
+    press(Qt::Key_Tab);
+    type("12");
+    ASSERT_TRUE(becomes([&] {
+        return sheet().tensionNote()->text().contains(
+            QStringLiteral("▲ 12 lb is unusual for badminton: is the unit right?"));
+    })) << sheet().tensionNote()->text().toStdString();
 }
 
 TEST_F(AboveTheMark, TheShopsOwnWordsAreReadOut) {

@@ -53,6 +53,13 @@ protected:
         ASSERT_TRUE(becomes([&] { return !rackPresenter().lines().empty() && rack().list()->hasFocus(); }));
         everythingAnswered();
     }
+    /// With its first racket chosen: without a person none is.
+    void atTheFirstOfTheRack() {
+        atTheRack();
+        EXPECT_EQ(rack().chosen(), nullptr);
+        press(Qt::Key_Down);
+        ASSERT_NE(rack().chosen(), nullptr);
+    }
     /// What was asked of the ledger before is answered by then: its answers come in order.
     void everythingAnswered() {
         bool answered = false;
@@ -89,7 +96,7 @@ protected:
 TEST_F(Counter, MashingEnterAtTheRackHandsOverOneRacketAndNoOther) {
     const auto before = jobs(JobState::Strung).size();
     ASSERT_GE(before, 2U);
-    atTheRack();
+    atTheFirstOfTheRack();
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));
     press(Qt::Key_Return);
@@ -118,7 +125,7 @@ TEST_F(Counter, TheRackOfSomebodyWithNothingOnItOpensNobodyElses) {
 }
 
 TEST_F(Counter, MovingOnClosesTheRacketThatWasOpen) {
-    atTheRack();
+    atTheFirstOfTheRack();
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));
     rack().list()->setFocus(Qt::OtherFocusReason);
@@ -127,7 +134,7 @@ TEST_F(Counter, MovingOnClosesTheRacketThatWasOpen) {
 }
 
 TEST_F(Counter, TooMuchIsSaidBeforeItIsTaken) {
-    atTheRack();
+    atTheFirstOfTheRack();
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));
     const JobId job = *rackPresenter().opened()->id;
@@ -296,6 +303,8 @@ TEST_F(Counter, ACustomersOwnSetIsJudgedByItsLength) {
     type("6 m");
     EXPECT_TRUE(becomes([&] { return sheet().mainsNote()->text().contains(QStringLiteral("▲")); }));
     EXPECT_TRUE(sheet().mainsNote()->text().contains(QStringLiteral("not enough")));
+    EXPECT_TRUE(sheet().outcome()->promiseWords().startsWith(QStringLiteral("not enough string; with enough, ready ")))
+        << sheet().outcome()->promiseWords().toStdString();
     press(Qt::Key_A, Qt::ControlModifier);
     type("abc");
     press(Qt::Key_Return, Qt::ControlModifier);

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/account.h"
 #include "tests/stories/windows/at_the_window.h"
 #include "ui/counter/counter_station.h"
 #include "ui/counter/intake_sheet.h"
@@ -43,7 +44,9 @@ protected:
     }
     void atTheRack() {
         press(Qt::Key_F8);
-        ASSERT_TRUE(becomes([&] { return rack().chosen() != nullptr && rack().list()->hasFocus(); }));
+        ASSERT_TRUE(becomes([&] { return !rackPresenter().lines().empty() && rack().list()->hasFocus(); }));
+        press(Qt::Key_Down); // without a person no racket is chosen
+        ASSERT_NE(rack().chosen(), nullptr);
     }
     bool isOnTheRack(JobId id) {
         return std::ranges::find(rackPresenter().lines(), id, &desk::JobLine::id) != rackPresenter().lines().end();
@@ -146,8 +149,9 @@ TEST_F(Terms, WhatWentHomeUnpaidIsPaidLater) {
     ASSERT_TRUE(saysSoon(QStringLiteral("is still owed")));
 
     press(Qt::Key_F7);
+    ASSERT_TRUE(becomes([&] { return rackPresenter().unpaid().size() == 1U; }));
+    press(Qt::Key_Down);
     ASSERT_TRUE(becomes([&] { return rack().chosen() != nullptr && rack().chosen()->id == id; }));
-    ASSERT_EQ(rackPresenter().unpaid().size(), 1U);
     EXPECT_TRUE(rackPresenter().unpaid().front().handover.onAccount);
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));
@@ -159,6 +163,9 @@ TEST_F(Terms, WhatWentHomeUnpaidIsPaidLater) {
     EXPECT_TRUE(message().contains(QStringLiteral("is still owed")));
     EXPECT_EQ(look([&](desk::Transaction& t) { return t.jobs().paid(id); }).minor(), 1000) << "pressed twice, paid once";
     ASSERT_TRUE(becomes([&] { return rackPresenter().unpaid().front().owed.minor() == total.minor() - 1000; }));
+    const Money owed = rackPresenter().unpaid().front().owed;
+    const CustomerId owner = job(id).customer;
+    EXPECT_EQ(look([&](desk::Transaction& t) { return desk::accountOf(t, owner); }), owed);
     press(Qt::Key_Down);
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));

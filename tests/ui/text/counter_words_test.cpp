@@ -31,7 +31,7 @@ TEST(CounterWords, WhatWasNotAgreedIsSaidAfterWhatWasDone) {
 TEST(CounterWords, ARiseIsNamedWhereThereIsOne) {
     EXPECT_EQ(said(crossesHigherText(CrossesRise::none())), "");
     EXPECT_EQ(said(crossesHigherText(*CrossesRise::tryParse("10 %"))),
-              "crosses 10 % higher, as this shop strings one number");
+              "crosses 10 % higher, by the shop's rule");
 }
 
 TEST(CounterWords, TaxIsNamedOnceWhereItIsInThePrice) {
