@@ -64,7 +64,7 @@ TEST(TicketWords, SayWhatWasAgreed) {
               "mains 52 lb, crosses 50 lb\n"
               "two pounds looser than last time: it felt a touch stiff\n"
               "labour: £14.00\n"
-              "full bed: £16.00\n"
+              "string, full bed: £16.00\n"
               "grommet tube × 3: £1.50\n"
               "£31.50\n"
               "\n"
