@@ -102,6 +102,7 @@ void FramesPage::show() {
     const bool turned = open != m_search->isHidden();
     const bool keyboardMoves = turned && sheet() == nullptr && hasKeyboard();
     m_search->setVisible(!open);
+    setTabOrder(m_search, list());
     if (open) {
         showCuts(turned ? 0 : -1);
     } else {
