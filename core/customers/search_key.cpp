@@ -64,12 +64,17 @@ std::string digitsOf(std::string_view text) {
     return digits;
 }
 
+namespace {
+constexpr std::size_t kFewestBesideWords = 4; ///< as many as people say when they give the end of their number
+}
+
 std::string phoneDigitsOf(std::string_view text) {
     const QString words = QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
     const bool isNumber = std::ranges::all_of(words, [](const QChar letter) {
         return letter.isDigit() || letter.isSpace() || QStringView(u"+-./()").contains(letter);
     });
-    return isNumber ? digitsOf(text) : std::string();
+    std::string digits = digitsOf(text);
+    return isNumber || digits.size() >= kFewestBesideWords ? digits : std::string();
 }
 
 } // namespace rw

@@ -14,8 +14,9 @@ namespace rw {
 /// to 9.
 [[nodiscard]] std::string digitsOf(std::string_view text);
 
-/// The digits of a text that looks like a phone number, or like a part of one: nothing but digits and what people write
-/// between them (space, + - . / and brackets). "" for anything else: the 07 of "Club 07" is no number.
+/// The digits of a text by which somebody may look for a phone number: all of them where there is nothing but digits and
+/// what people write between them (space, + - . / and brackets); beside other words only four or more, for the 07 of
+/// "Club 07" is no number. "" otherwise.
 [[nodiscard]] std::string phoneDigitsOf(std::string_view text);
 
 } // namespace rw

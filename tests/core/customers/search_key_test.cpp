@@ -48,6 +48,7 @@ TEST(DigitsOf, KeepsOnlyDigitsOfAnyScript) {
     EXPECT_EQ(phoneDigitsOf("٠٧٧"), "077");
     EXPECT_EQ(phoneDigitsOf("Club 07"), "") << "a name with a number in it is a name";
     EXPECT_EQ(phoneDigitsOf("2nd"), "");
+    EXPECT_EQ(phoneDigitsOf("Petra 0771"), "0771");
 }
 
 } // namespace
