@@ -4,6 +4,7 @@
 #include <sqlite3.h>
 
 #include <atomic>
+#include <utility>
 
 namespace rw::stories {
 
@@ -89,16 +90,15 @@ FullDisk::FullDisk(sql::test::Place& place)
         sqlite3_vfs_register(&filling(), 1);
         return;
     }
+    // In a schema of its own, where the ledger's check has nothing to say.
     const auto connection = m_place.connect();
+    connection->execute("CREATE SCHEMA disk");
     // A sequence counts on when a transaction is rolled back, as a disk does.
-    connection->execute("CREATE SEQUENCE room");
-    connection->execute("CREATE TABLE room_until (writes BIGINT)");
-    connection->execute("CREATE FUNCTION need_room() RETURNS trigger LANGUAGE plpgsql AS 'BEGIN "
-                        "IF nextval(''room'') > (SELECT writes FROM room_until) THEN "
+    connection->execute("CREATE SEQUENCE disk.writes");
+    connection->execute("CREATE TABLE disk.room (writes BIGINT)");
+    connection->execute("CREATE FUNCTION disk.need_room() RETURNS trigger LANGUAGE plpgsql AS 'BEGIN "
+                        "IF nextval(''disk.writes'') > (SELECT writes FROM disk.room) THEN "
                         "RAISE EXCEPTION ''no room'' USING ERRCODE = ''53100''; END IF; RETURN NULL; END'");
-    onEveryTable(*connection, "CREATE TRIGGER need_room AFTER INSERT OR UPDATE OR DELETE ON ",
-                 " FOR EACH ROW EXECUTE FUNCTION need_room()");
-    connection->execute("DROP TRIGGER need_room ON room_until");
 }
 
 FullDisk::~FullDisk() {
@@ -107,11 +107,7 @@ FullDisk::~FullDisk() {
         sqlite3_vfs_register(usual, 1);
         return;
     }
-    const auto connection = m_place.connect();
-    connection->execute("DROP TABLE room_until");
-    onEveryTable(*connection, "DROP TRIGGER need_room ON ", "");
-    connection->execute("DROP FUNCTION need_room()");
-    connection->execute("DROP SEQUENCE room");
+    m_place.connect()->execute("DROP SCHEMA disk CASCADE");
 }
 
 void FullDisk::fillAfter(int writes) {
@@ -121,8 +117,11 @@ void FullDisk::fillAfter(int writes) {
         return;
     }
     const auto connection = m_place.connect();
-    connection->execute("ALTER SEQUENCE room RESTART");
-    connection->execute("INSERT INTO room_until VALUES (" + std::to_string(writes) + ")");
+    connection->execute("ALTER SEQUENCE disk.writes RESTART");
+    connection->execute("INSERT INTO disk.room VALUES (" + std::to_string(writes) + ")");
+    onEveryTable(*connection, "CREATE TRIGGER need_room AFTER INSERT OR UPDATE OR DELETE ON ",
+                 " FOR EACH ROW EXECUTE FUNCTION disk.need_room()");
+    m_filling = true;
 }
 
 bool FullDisk::makeRoom() {
@@ -130,10 +129,14 @@ bool FullDisk::makeRoom() {
         writesLeft = kRoom;
         return wasMet.exchange(false);
     }
+    if (!std::exchange(m_filling, false)) {
+        return false;
+    }
     const auto connection = m_place.connect();
-    const auto rows =
-        connection->rows("SELECT 1 FROM room, room_until WHERE room.is_called AND room.last_value > room_until.writes");
-    connection->execute("DELETE FROM room_until");
+    onEveryTable(*connection, "DROP TRIGGER need_room ON ", "");
+    const auto rows = connection->rows("SELECT 1 FROM disk.writes, disk.room WHERE disk.writes.is_called AND "
+                                       "disk.writes.last_value > disk.room.writes");
+    connection->execute("DELETE FROM disk.room");
     return !rows.empty();
 }
 

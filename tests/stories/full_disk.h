@@ -25,6 +25,7 @@ public:
 private:
     sql::test::Place& m_place;
     bool m_sqlite;
+    bool m_filling = false; ///< on PostgreSQL: between fillAfter() and makeRoom()
 };
 
 } // namespace rw::stories
