@@ -61,7 +61,7 @@ protected:
     }
 
     [[nodiscard]] QRect placeOf(const QWidget& widget) const {
-        return {widget.mapTo(m_shown, QPoint(0, 0)), widget.size()};
+        return {widget.mapTo(m_window.get(), QPoint(0, 0)), widget.size()};
     }
     [[nodiscard]] static std::string nameOf(const QWidget& widget) {
         const QString name = widget.accessibleName().isEmpty() ? widget.objectName() : widget.accessibleName();
