@@ -28,6 +28,7 @@ CutStrip::CutStrip(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sheet);
+    m_sheet->setTight(); // a refusal takes two lines of the margin
     m_length->setAccessibleName(tr("Length that is cut"));
     m_lots->setAccessibleName(tr("Off which reel"));
     m_measured->setMayBeBlank(true);
