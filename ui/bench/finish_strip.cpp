@@ -21,6 +21,7 @@ FinishStrip::FinishStrip(QWidget* parent)
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sheet);
+    m_sheet->setTight();
     m_mains->setAccessibleName(tr("Mains as strung"));
     m_crosses->setAccessibleName(tr("Crosses as strung"));
     m_words->setMaxLength(2000);
