@@ -101,7 +101,7 @@ TEST_F(Models, TheShelfIsOneBoardAString) {
               QStringLiteral("L Larkspun 130, natural; 48.7 m left, 32.4 m promised, 16.3 m free; running short: 1 "
                              "whole job free"));
     EXPECT_EQ(model.index(2, 1).data().toString(),
-              QStringLiteral("T-1: 27.6 m left, nothing promised: 2 jobs; a third would be 0.3 m short"));
+              QStringLiteral("T-1: 27.6 m left, nothing promised: 2 jobs; a third would be 0.3 m short: batch 2204"));
     EXPECT_EQ(model.lotAt(model.index(2, 2)), nullptr);
     EXPECT_FALSE(model.flags(model.index(2, 2)) & Qt::ItemIsSelectable);
     EXPECT_TRUE(model.indexOf(*lot("K-4").id).isValid());
