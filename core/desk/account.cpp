@@ -3,14 +3,6 @@
 
 namespace rw::desk {
 
-Result<Money> accountOf(Transaction& ledger, CustomerId customer) {
-    Money owed = Money::zero(ledger.shop().currency());
-    for (const OpenMatter& matter : ledger.reports().openMatters()) {
-        if (matter.job.customerId == customer && matter.job.state == JobState::Collected) {
-            owed += matter.owed();
-        }
-    }
-    return owed;
-}
+Result<Money> accountOf(Transaction& ledger, CustomerId customer) { return ledger.reports().account(customer); }
 
 } // namespace rw::desk

@@ -33,14 +33,16 @@ Result<ShopFacts> shopFacts(Transaction& ledger, Instant now) {
                     .machines = shop.machines(),
                     .strings = ledger.strings().all(),
                     .extras = {},
-                    .hasPrices = !ledger.priceLists().all().empty(),
+                    .hasPrices = false,
                     .hours = hours,
                     .badmintonCrosses = badmintonCrosses(shop),
                     .aboveMarkedWords = shop.setting(setting::kAboveMarkedWords).value_or("")};
     facts.formerStaff = takeRetired(facts.staff);
     facts.formerMachines = takeRetired(facts.machines);
     facts.formerStrings = takeRetired(facts.strings);
-    if (const auto prices = ledger.priceLists().validOn(localDate(hours, now))) {
+    const auto prices = ledger.priceLists().validOn(localDate(hours, now));
+    facts.hasPrices = prices || !ledger.priceLists().all().empty();
+    if (prices) {
         std::ranges::copy_if(prices->lines, std::back_inserter(facts.extras),
                              [](const PriceLine& line) { return line.kind == ChargeKind::Extra; });
     }

@@ -62,6 +62,8 @@ public:
     virtual ~Reports() = default;
     /// Jobs on the rack, and those that have left with something owed or with too much paid; oldest strung first.
     [[nodiscard]] virtual std::vector<OpenMatter> openMatters() = 0;
+    /// What is owed for a person's jobs that were collected; negative: in their favour.
+    [[nodiscard]] virtual Money account(CustomerId customer) = 0;
     /// Payments in [from, to), oldest first.
     [[nodiscard]] virtual std::vector<PaymentLine> payments(Instant from, Instant to) = 0;
     /// Jobs whose last stringing lies in [from, to), oldest first.

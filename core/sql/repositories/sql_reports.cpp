@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sql/repositories/sql_reports.h"
 
+#include "core/base/world_error.h"
 #include "core/sql/repositories/bound_values.h"
 #include "core/sql/repositories/job_rows.h"
 #include "core/sql/repositories/ledger_tables.h"
@@ -33,6 +34,17 @@ std::vector<desk::OpenMatter> SqlReports::openMatters() {
                            .paid = Money::fromMinor(row.wide("paid_minor"), currency)});
     }
     return matters;
+}
+
+Money SqlReports::account(CustomerId customer) {
+    Statement statement(m_connection, "get_account_of_customer");
+    statement.bind(":customer", stored(customer));
+    statement.run();
+    if (!statement.next()) {
+        throw LedgerCorrupt("ledger: its row is missing");
+    }
+    const Row row(statement, "ledger");
+    return Money::fromMinor(row.wide("owed_minor"), row.currency());
 }
 
 std::vector<desk::LedgerTable> SqlReports::tables() { return ledgerTables(m_connection); }

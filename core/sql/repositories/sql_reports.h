@@ -13,6 +13,7 @@ public:
         : m_connection(connection) {}
 
     [[nodiscard]] std::vector<desk::OpenMatter> openMatters() override;
+    [[nodiscard]] Money account(CustomerId customer) override;
     [[nodiscard]] std::vector<desk::PaymentLine> payments(Instant from, Instant to) override;
     [[nodiscard]] std::vector<desk::StrungJob> strung(Instant from, Instant to) override;
     [[nodiscard]] std::vector<desk::ScrappedEnd> scrap(Instant from, Instant to) override;

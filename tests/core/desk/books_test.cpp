@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/account.h"
 #include "core/desk/books.h"
 #include "core/desk/lot_care.h"
+#include "core/desk/payment.h"
 #include "core/desk/settings.h"
 #include "core/desk/undo.h"
 #include "tests/core/desk/demo_fixture.h"
@@ -72,6 +74,17 @@ TEST_P(Books, WhatIsPaidAndCollectedIsOpenNoMore) {
     const auto before = matters().size();
     ASSERT_TRUE(handOut(*job.id, job.total));
     EXPECT_EQ(matters().size(), before - 1);
+}
+
+TEST_P(Books, AnAccountIsWhatLeftAndIsNotPaidOrPaidTooMuch) {
+    const Job job = strungHybrid();
+    const auto account = [&] { return *read([&](Transaction& t) { return accountOf(t, job.customer); }); };
+    const Money before = account();
+    ASSERT_TRUE(handOut(*job.id, pounds(1000)));
+    EXPECT_EQ(account(), before + job.total - pounds(1000)) << "nothing was owed before it left";
+    const TakePayment rest{"the rest and more", *job.id, job.total, "cash", by("counter")};
+    ASSERT_TRUE(write([&](Transaction& t) { return takePayment(t, rest); }));
+    EXPECT_EQ(account(), before - pounds(1000));
 }
 
 TEST_P(Books, ATellingIsNotedOnlyOfWhatIsReady) {

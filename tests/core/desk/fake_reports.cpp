@@ -43,6 +43,16 @@ std::vector<OpenMatter> FakeReports::openMatters() {
     return matters;
 }
 
+Money FakeReports::account(CustomerId customer) {
+    Money owed = Money::zero(Currency::pounds());
+    for (const OpenMatter& matter : openMatters()) {
+        if (matter.job.customerId == customer && matter.job.state == JobState::Collected) {
+            owed += matter.owed();
+        }
+    }
+    return owed;
+}
+
 std::vector<PaymentLine> FakeReports::payments(Instant from, Instant to) {
     std::vector<PaymentLine> lines;
     for (const auto& [id, payment] : m_rows.payments) {

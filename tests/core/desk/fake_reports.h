@@ -13,6 +13,7 @@ public:
         : m_rows(rows)
         , m_jobs(jobs) {}
     std::vector<OpenMatter> openMatters() override;
+    Money account(CustomerId customer) override;
     std::vector<PaymentLine> payments(Instant from, Instant to) override;
     std::vector<StrungJob> strung(Instant from, Instant to) override;
     std::vector<ScrappedEnd> scrap(Instant from, Instant to) override;
