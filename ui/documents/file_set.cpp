@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/documents/file_set.h"
 
-#include "core/base/world_error.h"
+#include "ui/documents/whole_file.h"
 
 #include <QFileInfo>
 
@@ -9,32 +9,14 @@
 
 namespace rw::ui {
 
-namespace {
-tl::unexpected<Refusal> unwritable(const QString& path, const QString& reason) {
-    return refuse(Code::FileUnwritable, {{"file", path.toStdString()}, {"reason", reason.toStdString()}});
-}
-
-FileLost lost(const QSaveFile& file) {
-    return FileLost(file.fileName().toStdString() + ": " + file.errorString().toStdString());
-}
-} // namespace
-
 Result<void> FileSet::add(const QString& path, const QByteArray& bytes) {
     const QFileInfo there(path);
     if (there.exists() && !there.isFile()) {
         return unwritable(path, QStringLiteral("there is something that is no file"));
     }
     auto file = std::make_unique<QSaveFile>(path);
-    // Without a buffer: what is kept back for later fails later, where Qt has forgotten why.
-    if (!file->open(QIODevice::WriteOnly | QIODevice::Unbuffered)) {
-        return unwritable(path, file->errorString());
-    }
-    for (qsizetype written = 0; written < bytes.size();) {
-        const qint64 more = file->write(bytes.constData() + written, bytes.size() - written);
-        if (more <= 0) {
-            throw lost(*file);
-        }
-        written += more;
+    if (const auto written = writeInto(*file, bytes); !written) {
+        return written;
     }
     m_files.push_back(std::move(file));
     return {};
@@ -42,9 +24,7 @@ Result<void> FileSet::add(const QString& path, const QByteArray& bytes) {
 
 void FileSet::putInPlace() {
     for (const auto& file : m_files) {
-        if (!file->commit()) {
-            throw lost(*file);
-        }
+        commitFile(*file);
     }
     m_files.clear();
 }
