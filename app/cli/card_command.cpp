@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
-#include "app/cli/ledger_guard.h"
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
+#include "app/files/ledger_guard.h"
 #include "core/exchange/json_text.h"
 #include "ui/documents/slip.h"
 #include "ui/text/format.h"
@@ -83,7 +83,7 @@ Result<Answer> runCard(const Given& given) {
     if (!number) {
         return tl::unexpected(number.error());
     }
-    if (const auto guarded = mustNotReplaceLedger(given.value("--out"), given.value("--ledger")); !guarded) {
+    if (const auto guarded = app::mustNotReplaceLedger(given.value("--out"), given.value("--ledger")); !guarded) {
         return tl::unexpected(guarded.error());
     }
     const auto slip = slipCalled(given.maybe("--slip"));

@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
 #include "app/cli/day_story.h"
-#include "app/cli/ledger_guard.h"
 #include "app/cli/moment.h"
 #include "app/cli/reports.h"
+#include "app/files/ledger_guard.h"
 #include "core/exchange/json_text.h"
 #include "ui/documents/job_card.h"
 #include "ui/documents/whole_file.h"
@@ -72,7 +72,7 @@ Result<QStringList> leavePapers(const desk::JobCard& card, const Reader& reader,
     const QString pdf = dir.filePath(QStringLiteral("job-card.pdf"));
     const QString png = dir.filePath(QStringLiteral("head.png"));
     for (const QString& path : {pdf, png}) {
-        if (const auto guarded = mustNotReplaceLedger(path.toStdString(), ledger); !guarded) {
+        if (const auto guarded = app::mustNotReplaceLedger(path.toStdString(), ledger); !guarded) {
             return tl::unexpected(guarded.error());
         }
     }

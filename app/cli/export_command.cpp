@@ -1,16 +1,12 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
-#include "app/cli/ledger_guard.h"
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
+#include "app/files/csv_files.h"
+#include "app/files/ledger_guard.h"
 #include "core/desk/owner.h"
 #include "core/exchange/json_text.h"
-#include "core/exchange/table_csv.h"
-#include "ui/documents/file_set.h"
 #include "ui/text/format.h"
-
-#include <QDir>
-#include <QFileInfo>
 
 namespace rw::cli {
 
@@ -32,10 +28,6 @@ Result<Exported> everything(desk::Transaction& ledger) {
     }
     return Exported{*std::move(tables), ledger.shop().currency()};
 }
-
-tl::unexpected<Refusal> unwritable(const std::string& folder, const char* reason) {
-    return refuse(Code::FileUnwritable, {{"file", folder}, {"reason", std::string(reason)}});
-}
 } // namespace
 
 Result<Answer> runExport(const Given& given) {
@@ -47,34 +39,23 @@ Result<Answer> runExport(const Given& given) {
     if (!exported) {
         return tl::unexpected(exported.error());
     }
-    const std::string& folder = given.value("--out");
-    const QDir out(ui::fromUtf8(folder));
-    if (!out.mkpath(QStringLiteral("."))) {
-        return unwritable(folder, "the folder cannot be made");
+    const std::string& ledger = given.value("--ledger");
+    const QString folder = ui::fromUtf8(given.value("--out"));
+    const app::CsvFiles files(
+        [&ledger](const QString& path) { return app::mustNotReplaceLedger(path.toStdString(), ledger); });
+    const auto toTheEnd = [](int) { return true; };
+    if (const auto written = files.write(folder, exported->tables, exported->currency, toTheEnd); !written) {
+        return tl::unexpected(written.error());
     }
-    const auto pathOf = [&](const desk::LedgerTable& each) {
-        return out.filePath(ui::fromUtf8(each.name) + QStringLiteral(".csv"));
-    };
-    for (const desk::LedgerTable& each : exported->tables) {
-        if (const auto guarded = mustNotReplaceLedger(pathOf(each).toStdString(), given.value("--ledger")); !guarded) {
-            return tl::unexpected(guarded.error());
-        }
-    }
-    ui::FileSet together;
     exchange::JsonText json;
     json.beginObject().key("files").beginList();
     TextTable table({TextTable::Align::Left, TextTable::Align::Right});
     for (const desk::LedgerTable& each : exported->tables) {
-        const QString path = pathOf(each);
-        const QByteArray bytes = QByteArray::fromStdString(exchange::tableCsv(each, exported->currency));
-        if (const auto added = together.add(path, bytes); !added) {
-            return tl::unexpected(added.error());
-        }
+        const QString path = app::CsvFiles::path(folder, each.name);
         const auto rows = static_cast<std::int64_t>(each.rows.size());
         table.add({printable(path), QStringLiteral("%1 rows").arg(rows)});
         json.beginObject().key("file").text(path.toStdString()).key("rows").whole(rows).endObject();
     }
-    together.putInPlace();
     json.endList().endObject();
     return Answer{given.has("--json") ? json.result() : joined(table.lines())};
 }

@@ -1,14 +1,14 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/ledger_guard.h"
 #include "app/desktop/desktop_options.h"
 #include "app/desktop/pictures.h"
+#include "app/files/csv_files.h"
+#include "app/files/ledger_guard.h"
 #include "core/desk/demo_shop.h"
 #include "core/desk/shop_facts.h"
 #include "core/desk/unit_of_work.h"
 #include "core/sql/ledger_address.h"
 #include "ui/presenter/pause.h"
 #include "ui/presenter/shift.h"
-#include "ui/qtport/csv_files.h"
 #include "ui/qtport/ledger_desk_runner.h"
 #include "ui/qtport/qt_folder_chooser.h"
 #include "ui/qtport/station_printer.h"
@@ -88,8 +88,8 @@ int openDesktop(const DesktopOptions& options) {
         return refuseToOpen(*why);
     }
     ui::QtFolderChooser folders;
-    const ui::CsvFiles files([ledger = where.toStdString()](const QString& path) {
-        return cli::mustNotReplaceLedger(path.toStdString(), ledger);
+    const app::CsvFiles files([ledger = where.toStdString()](const QString& path) {
+        return app::mustNotReplaceLedger(path.toStdString(), ledger);
     });
     ui::LedgerDeskRunner runner([address = *address]() -> std::unique_ptr<desk::Ledger> {
         auto ledger = sql::openLedger(address, sql::IfMissing::Refuse);

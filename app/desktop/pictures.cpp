@@ -2,11 +2,11 @@
 #include "app/desktop/pictures.h"
 
 #include "app/desktop/picture_scenes.h"
+#include "app/files/csv_files.h"
 #include "core/desk/demo_shop.h"
 #include "core/desk/unit_of_work.h"
 #include "core/sql/ledger_address.h"
 #include "ui/presenter/shift.h"
-#include "ui/qtport/csv_files.h"
 #include "ui/qtport/direct_desk_runner.h"
 #include "ui/qtport/qt_folder_chooser.h"
 #include "ui/qtport/station_printer.h"
@@ -79,7 +79,7 @@ int drawPictures(const QString& folder) {
         const QTemporaryDir workshop;
         const FixedClock clock(kNow);
         ui::QtFolderChooser folders;
-        const ui::CsvFiles files;
+        const app::CsvFiles files;
         int number = 0;
         for (const Finish& finish : {Finish{QString(), 1, false}, Finish{QStringLiteral("@2x"), 2, false},
                                      Finish{QStringLiteral("-dark"), 1, true}}) {

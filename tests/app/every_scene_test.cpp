@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/desktop/picture_scenes.h"
+#include "app/files/csv_files.h"
 #include "core/desk/demo_shop.h"
 #include "core/desk/unit_of_work.h"
 #include "core/sql/ledger_address.h"
@@ -7,7 +8,6 @@
 #include "tests/ui/support/known_warnings.h"
 #include "tests/ui/support/paper_tray.h"
 #include "ui/presenter/shift.h"
-#include "ui/qtport/csv_files.h"
 #include "ui/qtport/direct_desk_runner.h"
 #include "ui/shell/main_window.h"
 
@@ -91,7 +91,7 @@ protected:
     std::unique_ptr<ui::DirectDeskRunner> m_runner;
     ui::Shift m_shift{m_clock};
     ui::test::ChosenFolder m_folders;
-    ui::CsvFiles m_files;
+    app::CsvFiles m_files;
     ui::test::PaperTray m_tray;
     std::unique_ptr<ui::MainWindow> m_window;
     QWidget* m_shown = nullptr;

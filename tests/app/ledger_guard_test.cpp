@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/ledger_guard.h"
+#include "app/files/ledger_guard.h"
 
 #include "tests/app/cli.h"
 
@@ -64,10 +64,11 @@ TEST_F(LedgerGuard, TheLogLiesBesideTheFileAndNotBesideALinkToIt) {
     ASSERT_TRUE(QFile::link(ledger, link));
     QFile log(ledger + QStringLiteral("-wal"));
     ASSERT_TRUE(log.open(QIODevice::WriteOnly));
-    const auto guarded = mustNotReplaceLedger(log.fileName().toStdString(), link.toStdString());
+    const auto guarded = app::mustNotReplaceLedger(log.fileName().toStdString(), link.toStdString());
     ASSERT_FALSE(guarded);
     EXPECT_EQ(guarded.error().code(), Code::FileUnwritable);
-    EXPECT_TRUE(mustNotReplaceLedger(folder.filePath(QStringLiteral("card.pdf")).toStdString(), link.toStdString()));
+    EXPECT_TRUE(
+        app::mustNotReplaceLedger(folder.filePath(QStringLiteral("card.pdf")).toStdString(), link.toStdString()));
 }
 
 } // namespace

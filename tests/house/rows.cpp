@@ -71,10 +71,8 @@ const std::vector<Upper> kUpper = {
     // what stations are made of
     {"ui/widgets", {"ui/text", "ui/drawing", "ui/model", "ui/port"}, {"Core", "Gui", "Widgets"}},
     {"ui/charts", {"ui/text", "ui/drawing", "ui/model"}, {"Core", "Gui", "Widgets", "Charts"}},
-    // where the world outside is reached: files in their formats too
-    {"ui/qtport",
-     {"core/exchange", "ui/text", "ui/documents", "ui/port", "ui/widgets"},
-     {"Core", "Gui", "Widgets", "PrintSupport"}},
+    // where the world outside is reached
+    {"ui/qtport", {"ui/text", "ui/documents", "ui/port", "ui/widgets"}, {"Core", "Gui", "Widgets", "PrintSupport"}},
 };
 
 const Names kStations = {"ui/counter", "ui/bench", "ui/stockroom", "ui/books"};

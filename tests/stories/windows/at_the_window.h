@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/files/csv_files.h"
 #include "core/desk/unit_of_work.h"
 #include "tests/ui/support/chosen_folder.h"
 #include "tests/ui/support/keyboard.h"
 #include "tests/ui/support/known_warnings.h"
 #include "tests/ui/support/paper_tray.h"
 #include "ui/presenter/shift.h"
-#include "ui/qtport/csv_files.h"
 #include "ui/qtport/ledger_desk_runner.h"
 #include "ui/shell/main_window.h"
 
@@ -52,7 +52,7 @@ protected:
     QTemporaryDir m_folder;
     FixedClock m_clock{kThursday};
     ChosenFolder m_folders;
-    CsvFiles m_files;
+    app::CsvFiles m_files;
     std::unique_ptr<desk::Ledger> m_ledger;
     std::unique_ptr<LedgerDeskRunner> m_runner;
     std::unique_ptr<Shift> m_shift;

@@ -225,7 +225,7 @@ TEST_F(AtTheBooks, EverythingGoesIntoAFolderAsFiles) {
 
 TEST(CsvFilesTest, WhereOneFileMayNotBeNoneComes) {
     const QTemporaryDir folder;
-    const CsvFiles files([](const QString& path) -> Result<void> {
+    const app::CsvFiles files([](const QString& path) -> Result<void> {
         if (path.endsWith(QStringLiteral("lots.csv"))) {
             return refuse(Code::FileUnwritable, {{"file", path.toStdString()}, {"reason", std::string("the ledger")}});
         }
@@ -238,10 +238,10 @@ TEST(CsvFilesTest, WhereOneFileMayNotBeNoneComes) {
     ASSERT_FALSE(refused);
     EXPECT_EQ(refused.error().code(), Code::FileUnwritable);
     EXPECT_TRUE(QDir(folder.path()).isEmpty());
-    EXPECT_EQ(CsvFiles().write(folder.path(), tables, Currency::pounds(), [](int written) { return written < 2; }),
+    EXPECT_EQ(app::CsvFiles().write(folder.path(), tables, Currency::pounds(), [](int written) { return written < 2; }),
               false);
     EXPECT_TRUE(QDir(folder.path()).isEmpty()) << "stopped before they were in place";
-    EXPECT_EQ(CsvFiles().write(folder.path(), tables, Currency::pounds(), goOn), true);
+    EXPECT_EQ(app::CsvFiles().write(folder.path(), tables, Currency::pounds(), goOn), true);
     EXPECT_EQ(QDir(folder.path()).count(), 4U) << "two files beside . and ..";
 }
 

@@ -16,7 +16,8 @@ struct OpenWindow {
         : runner([address] { return std::move(*sql::openLedger(*sql::LedgerAddress::parse(address))); })
         , shift(clock) {
         QObject::connect(&shift, &Shift::ledgerChanged, [this] { ++changes; });
-        window = std::make_unique<MainWindow>(runner, shift, Outside{folders, files, tray}, std::chrono::milliseconds(0));
+        window =
+            std::make_unique<MainWindow>(runner, shift, Outside{folders, files, tray}, std::chrono::milliseconds(0));
         window->show();
         EXPECT_TRUE(becomes([&] { return shift.hasShop(); }));
         bench().refresh();
@@ -32,7 +33,7 @@ struct OpenWindow {
     }
 
     ChosenFolder folders;
-    CsvFiles files;
+    app::CsvFiles files;
     LedgerDeskRunner runner;
     Shift shift;
     PaperTray tray;

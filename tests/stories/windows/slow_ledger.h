@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "app/files/csv_files.h"
 #include "core/desk/demo_shop.h"
 #include "core/desk/unit_of_work.h"
 #include "core/sql/ledger_address.h"
@@ -8,7 +9,6 @@
 #include "tests/ui/support/chosen_folder.h"
 #include "tests/ui/support/held_desk_runner.h"
 #include "tests/ui/support/paper_tray.h"
-#include "ui/qtport/csv_files.h"
 
 #include <QLabel>
 
@@ -25,7 +25,8 @@ protected:
                     }).has_value());
     }
     void openWindow() {
-        window = std::make_unique<MainWindow>(runner, shift, Outside{folders, files, tray}, std::chrono::milliseconds(0));
+        window =
+            std::make_unique<MainWindow>(runner, shift, Outside{folders, files, tray}, std::chrono::milliseconds(0));
         window->show();
         window->activateWindow();
         EXPECT_TRUE(QTest::qWaitForWindowActive(window.get()));
@@ -41,7 +42,7 @@ protected:
     QTemporaryDir folder;
     FixedClock clock{kThursday};
     ChosenFolder folders;
-    CsvFiles files;
+    app::CsvFiles files;
     std::unique_ptr<desk::Ledger> ledger;
     HeldDeskRunner runner{*ledger};
     Shift shift{clock};

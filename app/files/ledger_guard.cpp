@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/cli/ledger_guard.h"
+#include "app/files/ledger_guard.h"
 
 #include <filesystem>
 #include <system_error>
 
-namespace rw::cli {
+namespace rw::app {
 
 Result<void> mustNotReplaceLedger(const std::string& path, const std::string& ledger) {
     namespace fs = std::filesystem;
@@ -22,4 +22,4 @@ Result<void> mustNotReplaceLedger(const std::string& path, const std::string& le
     return {};
 }
 
-} // namespace rw::cli
+} // namespace rw::app

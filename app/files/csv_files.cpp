@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "ui/qtport/csv_files.h"
+#include "app/files/csv_files.h"
 
 #include "core/exchange/table_csv.h"
 #include "ui/documents/file_set.h"
@@ -7,27 +7,30 @@
 
 #include <QDir>
 
-namespace rw::ui {
+namespace rw::app {
+
+QString CsvFiles::path(const QString& folder, const std::string& table) {
+    return QDir(folder).filePath(ui::fromUtf8(table) + QStringLiteral(".csv"));
+}
 
 Result<bool> CsvFiles::write(const QString& folder, const std::vector<desk::LedgerTable>& tables, Currency currency,
                              const GoOn& goOn) const {
-    const QDir out(folder);
-    if (!out.mkpath(QStringLiteral("."))) {
+    if (!QDir(folder).mkpath(QStringLiteral("."))) {
         return refuse(Code::FileUnwritable,
                       {{"file", folder.toStdString()}, {"reason", std::string("the folder cannot be made")}});
     }
-    FileSet files;
+    ui::FileSet files;
     int written = 0;
     for (const desk::LedgerTable& table : tables) {
         if (!goOn(written)) {
             return false;
         }
-        const QString path = out.filePath(fromUtf8(table.name) + QStringLiteral(".csv"));
-        if (const auto may = m_guard ? m_guard(path) : Result<void>(); !may) {
+        const QString file = path(folder, table.name);
+        if (const auto may = m_guard ? m_guard(file) : Result<void>(); !may) {
             return tl::unexpected(may.error());
         }
         const QByteArray bytes = QByteArray::fromStdString(exchange::tableCsv(table, currency));
-        if (const auto added = files.add(path, bytes); !added) {
+        if (const auto added = files.add(file, bytes); !added) {
             return tl::unexpected(added.error());
         }
         ++written;
@@ -39,4 +42,4 @@ Result<bool> CsvFiles::write(const QString& folder, const std::vector<desk::Ledg
     return true;
 }
 
-} // namespace rw::ui
+} // namespace rw::app

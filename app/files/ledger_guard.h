@@ -5,10 +5,10 @@
 
 #include <string>
 
-namespace rw::cli {
+namespace rw::app {
 
 /// FileUnwritable when a file at `path` would be the ledger, or what SQLite keeps beside it, by whatever name and
 /// through whatever link: a paper written over it would be the end of the shop's books.
 [[nodiscard]] Result<void> mustNotReplaceLedger(const std::string& path, const std::string& ledger);
 
-} // namespace rw::cli
+} // namespace rw::app
