@@ -19,7 +19,6 @@ using testing::HasSubstr;
 class LedgerCommands : public sql::test::OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
         m_ledger = QString::fromStdString(place().address());
         const Outcome demo = cli({QStringLiteral("demo"), QStringLiteral("--ledger"), m_ledger, QStringLiteral("--now"),
                                   QStringLiteral("2026-03-12T10:05")});

@@ -4,16 +4,23 @@
 #include "core/sql/check/ledger_check.h"
 #include "tests/sql/damage.h"
 #include "tests/sql/ledgers.h"
+#include "tests/sql/pattern.h"
 #include "tests/sql/small_shop.h"
 
 namespace rw::sql::test {
 
+namespace {
+Pattern g_checkedShop{[](const Place& place) {
+    (void)mustOpen(place.address());
+    const auto connection = place.connect();
+    damage(*connection, {"DELETE FROM ledger"}); // the small shop brings its own
+    stockSmallShop(*connection);
+}};
+} // namespace
+
 void OnCheckedShop::SetUp() {
-    OnEngine::SetUp();
-    (void)mustOpen(place().address());
+    standIn(g_checkedShop.copy(GetParam()));
     m_connection = place().connect();
-    damage(*m_connection, {"DELETE FROM ledger"}); // the small shop brings its own
-    stockSmallShop(*m_connection);
 }
 
 std::vector<std::string> OnCheckedShop::findings() {

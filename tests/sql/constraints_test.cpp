@@ -2,6 +2,7 @@
 #include "core/sql/check/schema_promise.h"
 #include "core/sql/migration.h"
 #include "tests/sql/engines.h"
+#include "tests/sql/pattern.h"
 #include "tests/sql/small_shop.h"
 
 #include <gmock/gmock.h>
@@ -267,9 +268,8 @@ std::string insertOf(const std::string& table, const std::map<std::string, std::
 class ConstraintsTest : public OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
-        m_connection = connectMigrated();
-        stockSmallShop(*m_connection);
+        standIn(smallShop().copy(GetParam()));
+        m_connection = place().connect();
         const std::string consent = insertOf("consent", kGoodRows.at("consent"));
         write(*m_connection, {
                                  "INSERT INTO setting (name, value) VALUES ('words', 'x')",

@@ -1,8 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/sql/engines.h"
 
-#include "core/sql/migration.h"
+#include "tests/sql/pattern.h"
 
+#include <QFile>
 #include <QString>
 #include <QTemporaryDir>
 #include <QUrl>
@@ -22,6 +23,13 @@ public:
     std::string address() const override { return m_folder.filePath(QStringLiteral("shop.ledger")).toStdString(); }
     std::unique_ptr<Connection> connect() const override { return Connection::openSqlite(address()); }
     Dialect dialect() const override { return Dialect::Sqlite; }
+    std::unique_ptr<Place> copy() const override {
+        auto other = std::make_unique<SqlitePlace>();
+        if (!QFile::copy(QString::fromStdString(address()), QString::fromStdString(other->address()))) {
+            throw std::runtime_error("the file of the test is not copied: " + address());
+        }
+        return other;
+    }
 
 private:
     QTemporaryDir m_folder;
@@ -29,7 +37,8 @@ private:
 
 class PostgresPlace final : public Place {
 public:
-    PostgresPlace() {
+    /// template0: what somebody put into template1 is none of a ledger's business.
+    explicit PostgresPlace(const std::string& pattern = "template0") {
         const char* server = std::getenv("REELWRIGHT_TEST_POSTGRES");
         if (server == nullptr || *server == '\0') {
             throw std::runtime_error("REELWRIGHT_TEST_POSTGRES names no PostgreSQL server: run the tests through "
@@ -38,9 +47,8 @@ public:
         static std::atomic<int> count{0};
         m_server = server;
         m_database = "reelwright_" + std::to_string(getpid()) + "_" + std::to_string(++count);
-        // template0: what somebody put into template1 is none of a ledger's business.
-        Connection::openPostgres(m_server)->execute("CREATE DATABASE " + m_database +
-                                                    " TEMPLATE template0 ENCODING 'UTF8'");
+        Connection::openPostgres(m_server)->execute("CREATE DATABASE " + m_database + " TEMPLATE " + pattern +
+                                                    " ENCODING 'UTF8'");
     }
     ~PostgresPlace() override {
         if (m_database.empty()) {
@@ -62,6 +70,7 @@ public:
     }
     std::unique_ptr<Connection> connect() const override { return Connection::openPostgres(address()); }
     Dialect dialect() const override { return Dialect::Postgres; }
+    std::unique_ptr<Place> copy() const override { return std::make_unique<PostgresPlace>(m_database); }
 
 private:
     std::string m_server;
@@ -77,13 +86,16 @@ std::unique_ptr<Place> makePlace(Dialect dialect) {
     return std::make_unique<PostgresPlace>();
 }
 
-std::unique_ptr<Connection> OnEngine::connectMigrated() {
-    auto connection = place().connect();
-    if (onSqlite()) {
-        connection->execute("PRAGMA journal_mode = WAL"); // as in a ledger: who reads stops nobody
+Place& OnEngine::place() {
+    if (!m_place) {
+        m_place = makePlace(GetParam());
     }
-    migrate(*connection, migrations(connection->dialect()), SystemClock().now());
-    return connection;
+    return *m_place;
+}
+
+std::unique_ptr<Connection> OnEngine::connectMigrated() {
+    standIn(migrated().copy(GetParam()));
+    return place().connect();
 }
 
 std::string engineName(const testing::TestParamInfo<Dialect>& info) {

@@ -8,6 +8,7 @@
 
 #include <memory>
 #include <string>
+#include <utility>
 
 namespace rw::sql::test {
 
@@ -21,6 +22,8 @@ public:
     /// A raw connection, without any migration.
     [[nodiscard]] virtual std::unique_ptr<Connection> connect() const = 0;
     [[nodiscard]] virtual Dialect dialect() const = 0;
+    /// Another that holds what this one does. Nobody may be connected to this one.
+    [[nodiscard]] virtual std::unique_ptr<Place> copy() const = 0;
 };
 
 /// Throws std::runtime_error with the sentence that says what is missing.
@@ -29,9 +32,10 @@ public:
 /// A test that runs on both engines: TEST_P(Name, ...) with Name derived from this, and ON_BOTH_ENGINES(Name).
 class OnEngine : public testing::TestWithParam<Dialect> {
 protected:
-    void SetUp() override { m_place = makePlace(GetParam()); }
-    [[nodiscard]] Place& place() { return *m_place; }
-    /// A connection to a migrated database.
+    /// Where the test stands: an empty place, unless it chose another before.
+    [[nodiscard]] Place& place();
+    void standIn(std::unique_ptr<Place> place) { m_place = std::move(place); }
+    /// A connection to a database with every migration, in which place() then stands.
     [[nodiscard]] std::unique_ptr<Connection> connectMigrated();
     [[nodiscard]] bool onSqlite() const { return GetParam() == Dialect::Sqlite; }
 

@@ -2,6 +2,7 @@
 #include "core/base/world_error.h"
 #include "core/sql/work.h"
 #include "tests/sql/engines.h"
+#include "tests/sql/pattern.h"
 #include "tests/sql/small_shop.h"
 
 #include <gmock/gmock.h>
@@ -13,9 +14,8 @@ using testing::AnyOf;
 class GuardsTest : public OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
-        m_connection = connectMigrated();
-        stockSmallShop(*m_connection);
+        standIn(smallShop().copy(GetParam()));
+        m_connection = place().connect();
     }
     [[nodiscard]] Connection& connection() { return *m_connection; }
     [[nodiscard]] std::string guard(std::string_view sql) { return guardAgainst(*m_connection, sql); }

@@ -29,7 +29,6 @@ std::vector<Migration> upTo(Dialect dialect, int version) {
 class MigrationTest : public OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
         m_connection = place().connect();
     }
     [[nodiscard]] Connection& connection() { return *m_connection; }

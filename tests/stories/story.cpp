@@ -52,7 +52,6 @@ std::string findingsOf(desk::Ledger& ledger) {
 }
 
 void Story::SetUp() {
-    OnEngine::SetUp();
     openLedger();
     m_shop = write(*m_ledger, [](desk::Transaction& ledger) { return Result<HarbourLane>(settle(ledger)); });
 }

@@ -3,8 +3,8 @@
 
 #include "core/desk/demo_shop.h"
 #include "core/desk/unit_of_work.h"
-#include "tests/sql/engines.h"
 #include "tests/sql/ledgers.h"
+#include "tests/sql/pattern.h"
 
 namespace rw::desk::test {
 
@@ -14,6 +14,8 @@ void stock(Ledger& ledger) {
         inTransaction(ledger, Access::Write, [](Transaction& transaction) { return stockDemoShop(transaction, kNow); });
     EXPECT_TRUE(done.has_value());
 }
+
+sql::test::Pattern g_stocked{[](const sql::test::Place& place) { stock(*sql::test::mustOpen(place.address())); }};
 
 class InMemory final : public StockedShop {
 public:
@@ -27,10 +29,8 @@ private:
 class OnEngine final : public StockedShop {
 public:
     explicit OnEngine(sql::Dialect dialect)
-        : m_place(sql::test::makePlace(dialect))
-        , m_ledger(sql::test::mustOpen(m_place->address())) {
-        stock(*m_ledger);
-    }
+        : m_place(g_stocked.copy(dialect))
+        , m_ledger(sql::test::mustOpen(m_place->address(), sql::IfMissing::Refuse)) {}
     Ledger& ledger() override { return *m_ledger; }
 
 private:

@@ -13,7 +13,6 @@ Instant at(int minutes) {
 }
 
 void RepositoryTest::SetUp() {
-    OnEngine::SetUp();
     m_connection = connectMigrated();
     m_connection->execute("INSERT INTO ledger (id, application, created_at, time_zone, currency) "
                           "VALUES (1, 'reelwright', 0, 'Europe/London', 'GBP')");

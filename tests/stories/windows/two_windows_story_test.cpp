@@ -21,7 +21,6 @@ namespace {
 class TwoWindows : public sql::test::OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
         const auto ledger = std::move(*sql::openLedger(*sql::LedgerAddress::parse(place().address())));
         ASSERT_TRUE(desk::inTransaction(*ledger, desk::Access::Write, [](desk::Transaction& t) {
                         return desk::stockDemoShop(t, kThursday);
