@@ -4,6 +4,7 @@
 #include "app/cli/text_table.h"
 #include "ui/documents/card_words.h"
 #include "ui/text/format.h"
+#include "ui/text/job_words.h"
 #include "ui/text/plan_words.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/stockroom_words.h"
@@ -57,7 +58,7 @@ QString cutText(const JobPiece& piece, const QLocale& locale) {
         QString cut =
             ui::lengthText(attempt.cut->length, locale) + QStringLiteral(" off ") + words(attempt.cut->lotTag);
         if (attempt.lost) {
-            cut += QStringLiteral(" (lost, ") + ui::lostReasonWord(*attempt.lost) + QLatin1Char(')');
+            cut += QStringLiteral(" (") + ui::lostHowText(attempt) + QLatin1Char(')');
         }
         cuts << cut;
     }

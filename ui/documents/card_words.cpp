@@ -4,6 +4,7 @@
 #include "ui/text/card_notices.h"
 #include "ui/text/cautions.h"
 #include "ui/text/format.h"
+#include "ui/text/job_words.h"
 #include "ui/text/plan_words.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/words.h"
@@ -56,18 +57,6 @@ QString stringName(const StringArticle& article, const QLocale& locale) {
     return parts.join(QStringLiteral(", "));
 }
 
-QString lostWords(const JobPiece& piece, const QLocale& locale) {
-    QStringList lost;
-    for (const Attempt& attempt : piece.attempts) {
-        if (attempt.lost && attempt.cut && attempt.cut->takenBack) {
-            lost << Card::tr("%1 taken back").arg(lengthText(attempt.cut->length, locale));
-        } else if (attempt.lost && attempt.cut) {
-            lost << Card::tr("%1 lost, %2").arg(lengthText(attempt.cut->length, locale), lostReasonWord(*attempt.lost));
-        }
-    }
-    return lost.join(QStringLiteral("; "));
-}
-
 CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
     CardWords::Cut cut{.done = piece.piece.isCut(),
                        .careful = false,
@@ -75,7 +64,7 @@ CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
                        .piece = pieceWord(piece.piece.role),
                        .string = stringName(piece.article, locale),
                        .source = {},
-                       .lost = lostWords(piece.piece, locale)};
+                       .lost = lostText(piece.piece, locale)};
     const QString lot = piece.lot ? fromUtf8(piece.lot->tag) : QString();
     if (cut.done) {
         cut.length = lengthText(piece.piece.current().cut->length, locale);

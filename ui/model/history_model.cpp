@@ -25,8 +25,10 @@ QString whatOf(const desk::HistoryEntry& entry) {
 
 QString factsOf(const desk::HistoryEntry& entry) {
     QStringList facts{askedAndStrungText(entry.job), methodWord(entry.job.method), cutLengthsText(entry.job)};
-    if (const QString lost = lostLengthsText(entry.job); !lost.isEmpty()) {
-        facts << lost;
+    for (const JobPiece& piece : entry.job.pieces) {
+        if (const QString lost = lostText(piece); !lost.isEmpty()) {
+            facts << lost;
+        }
     }
     if (!entry.machine.empty()) {
         facts << fromUtf8(entry.machine);

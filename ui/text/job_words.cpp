@@ -59,17 +59,19 @@ QString cutLengthsText(const Job& job, const QLocale& locale) {
     return job.pieces.empty() ? QString() : lengthText(cutOrPlanned(job.pieces.front()), locale);
 }
 
-QString lostLengthsText(const Job& job, const QLocale& locale) {
+QString lostHowText(const Attempt& attempt) {
+    return attempt.cut && attempt.cut->takenBack ? JobWords::tr("taken back")
+                                                 : JobWords::tr("lost, %1").arg(lostReasonWord(attempt.lost.value()));
+}
+
+QString lostText(const JobPiece& piece, const QLocale& locale) {
     QStringList lost;
-    for (const JobPiece& piece : job.pieces) {
-        for (const Attempt& attempt : piece.attempts) {
-            if (attempt.lost && attempt.cut) {
-                lost << JobWords::tr("lost %1, %2")
-                            .arg(lengthText(attempt.cut->length, locale), lostReasonWord(*attempt.lost));
-            }
+    for (const Attempt& attempt : piece.attempts) {
+        if (attempt.lost && attempt.cut) {
+            lost << JobWords::tr("%1 %2").arg(lengthText(attempt.cut->length, locale), lostHowText(attempt));
         }
     }
-    return lost.join(QStringLiteral(", "));
+    return lost.join(QStringLiteral("; "));
 }
 
 QString lastTimeText(const Job& job, const QString& strings, const QString& machine, const QTimeZone& zone,

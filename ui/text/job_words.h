@@ -21,8 +21,12 @@ namespace rw::ui {
 /// Lengths that were cut, of the pieces' last attempts, else planned: "10.8 m", "6.2 + 5.6 m".
 [[nodiscard]] QString cutLengthsText(const Job& job, const QLocale& locale = QLocale());
 
-/// "lost 6.25 m, came short": the lengths of all pieces that were cut and lost; "" when none was.
-[[nodiscard]] QString lostLengthsText(const Job& job, const QLocale& locale = QLocale());
+/// What became of a cut that is not in the racket: "lost, came short"; "taken back", when it was never made.
+/// Precondition: it was lost.
+[[nodiscard]] QString lostHowText(const Attempt& attempt);
+/// "6.25 m lost, came short; 11.2 m taken back": the cuts of a piece that are not in the racket; "" when there are
+/// none.
+[[nodiscard]] QString lostText(const JobPiece& piece, const QLocale& locale = QLocale());
 
 /// "20 January 2026: Larkspun 130, 54/52 lb asked and strung, one piece, 10.8 m, Bench A".
 /// `strings` and `machine` are names; an empty machine is left out.

@@ -2,6 +2,7 @@
 #include "core/desk/bench.h"
 #include "core/desk/counter.h"
 #include "core/desk/stockroom.h"
+#include "core/desk/undo.h"
 #include "tests/ui/support/at_work.h"
 #include "ui/model/history_model.h"
 #include "ui/model/job_line_model.h"
@@ -34,6 +35,10 @@ protected:
     template<class UseCase>
     auto ask(UseCase useCase) {
         return *desk::inTransaction(ledger, desk::Access::Read, useCase);
+    }
+    template<class UseCase>
+    void done(UseCase useCase) {
+        ASSERT_TRUE(desk::inTransaction(ledger, desk::Access::Write, useCase).has_value());
     }
 };
 
@@ -89,6 +94,28 @@ TEST_F(Models, HistoryLeadsWithThePairThatCounts) {
     ASSERT_GE(model.rowCount(), 1);
     EXPECT_EQ(model.pair(0), QStringLiteral("10.5/11.5 kg"));
     EXPECT_TRUE(model.facts(0).startsWith(QStringLiteral("asked 24/26 lb, strung 10.5/11.5 kg")));
+}
+
+TEST_F(Models, HistoryDoesNotCallACutLostThatWasTakenBack) {
+    const Job job = look([](desk::Transaction& t) { return *t.jobs().get(*t.jobs().byNumber(2122)); });
+    const By by = shift.by("bench");
+    const auto cut = [&](int attempt) {
+        done([&](desk::Transaction& t) {
+            return desk::confirmCut(t,
+                                    {*job.id, PieceRole::Whole, attempt, std::nullopt, metres(10.8), std::nullopt, by});
+        });
+    };
+    cut(1);
+    done([&](desk::Transaction& t) {
+        return desk::loseLength(t, {*job.id, PieceRole::Whole, 1, LostReason::Kinked, by});
+    });
+    cut(2);
+    done([&](desk::Transaction& t) { return desk::takeBackCut(t, {*job.id, PieceRole::Whole, 2, by}); });
+    HistoryModel model;
+    const Watched watched(&model);
+    model.setRows(ask([&](desk::Transaction& t) { return desk::historyOfRacket(t, job.racket); }));
+    EXPECT_TRUE(model.facts(0).contains(QStringLiteral("10.8 m lost, kinked; 10.8 m taken back")))
+        << model.facts(0).toStdString();
 }
 
 TEST_F(Models, TheShelfIsOneBoardAString) {
