@@ -40,6 +40,11 @@ Period monthOf(CivilDate date) {
     return {month / 1, month / std::chrono::last};
 }
 
+CivilDate monthsOn(CivilDate date, int months) {
+    const CivilDate wanted = date + std::chrono::months(months);
+    return wanted.ok() ? wanted : monthOf(wanted).last;
+}
+
 Result<std::vector<OpenMatter>> openMatters(Transaction& ledger) { return ledger.reports().openMatters(); }
 
 Result<Takings> takings(Transaction& ledger, const Period& period) {

@@ -20,6 +20,8 @@ struct Period {
 };
 [[nodiscard]] Period dayOf(CivilDate date);
 [[nodiscard]] Period monthOf(CivilDate date);
+/// The same day so many months on or back, or the last of a shorter month.
+[[nodiscard]] CivilDate monthsOn(CivilDate date, int months);
 
 /// Strung and not told, not paid, not collected, oldest first.
 [[nodiscard]] Result<std::vector<OpenMatter>> openMatters(Transaction& ledger);

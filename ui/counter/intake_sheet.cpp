@@ -51,7 +51,7 @@ IntakeSheet::IntakeSheet(PersonPresenter& person, RacketPresenter& racket, Intak
     , m_side(new Choice(m_sheet))
     , m_rush(new QCheckBox(tr("rush"), m_sheet))
     , m_extrasRow(new QWidget(m_sheet))
-    , m_mustBy(new MomentEdit([this] { return MomentEdit::Calendar{m_shift.now(), openingHours()}; }, m_sheet))
+    , m_mustBy(new MomentEdit([this] { return MomentEdit::Calendar{m_shift.now(), m_shift.hours()}; }, m_sheet))
     , m_discount(new DiscountEdit(Currency::pounds(), m_sheet))
     , m_reason(new QLineEdit(m_sheet))
     , m_cameWith(new QLineEdit(m_sheet))
@@ -137,10 +137,6 @@ void IntakeSheet::build() {
     m_newFrameLine.note->watch(m_newFrame->pattern());
     auto* extras = new QHBoxLayout(m_extrasRow);
     extras->setContentsMargins(0, 0, 0, 0);
-}
-
-OpeningHours IntakeSheet::openingHours() const {
-    return m_shift.hasShop() ? m_shift.shop().hours : OpeningHours();
 }
 
 void IntakeSheet::fillExtras() {

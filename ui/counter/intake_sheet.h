@@ -86,7 +86,6 @@ private:
     void connectForm();
     void orderTabs();
     void fillExtras();
-    [[nodiscard]] OpeningHours openingHours() const;
     void showExtras(); ///< what the form holds of them
     void pickHighlighted();
     void showNote();

@@ -2,7 +2,6 @@
 #include "ui/presenter/earned_presenter.h"
 
 #include "ui/presenter/owner_presenter.h"
-#include "ui/presenter/shop_date.h"
 
 #include <algorithm>
 
@@ -18,7 +17,7 @@ EarnedPresenter::EarnedPresenter(DeskRunner& runner, Shift& shift, OwnerPresente
     });
 }
 
-bool EarnedPresenter::mayGoOn() const { return m_month < desk::monthOf(shopDate(shift())).first; }
+bool EarnedPresenter::mayGoOn() const { return m_month < desk::monthOf(shift().today()).first; }
 
 void EarnedPresenter::load() {
     m_asked.cancel();
@@ -26,7 +25,7 @@ void EarnedPresenter::load() {
         return;
     }
     if (m_followsToday) {
-        m_month = desk::monthOf(shopDate(shift())).first;
+        m_month = desk::monthOf(shift().today()).first;
     }
     m_asked = read([month = desk::monthOf(m_month)](desk::Transaction& ledger) { return desk::earned(ledger, month); },
                    [this](Result<desk::Earned> earned) {
@@ -38,8 +37,8 @@ void EarnedPresenter::load() {
 }
 
 void EarnedPresenter::goMonths(int months) {
-    const CivilDate now = desk::monthOf(shopDate(shift())).first;
-    m_month = std::min(monthsOn(m_month, months), now);
+    const CivilDate now = desk::monthOf(shift().today()).first;
+    m_month = std::min(desk::monthsOn(m_month, months), now);
     m_followsToday = m_month == now;
     m_earned.reset();
     Q_EMIT earnedChanged();

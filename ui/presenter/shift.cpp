@@ -67,6 +67,8 @@ void Shift::setShop(desk::ShopFacts shop) {
 
 QTimeZone Shift::zone() const { return m_shop ? timeZoneOf(m_shop->timeZone) : QTimeZone::utc(); }
 
+OpeningHours Shift::hours() const { return m_shop ? m_shop->hours : OpeningHours(); }
+
 void Shift::setStaff(StaffId staff) {
     if (m_staff != staff) {
         m_staff = staff;
@@ -124,9 +126,13 @@ QString Shift::machineName(MachineId id) const {
     return machine == nullptr ? QString() : fromUtf8(machine->name);
 }
 
-const desk::Machine* Shift::machineOf(MachineId id) const { return m_shop ? findEver(m_shop->machines, m_shop->formerMachines, id) : nullptr; }
+const desk::Machine* Shift::machineOf(MachineId id) const {
+    return m_shop ? findEver(m_shop->machines, m_shop->formerMachines, id) : nullptr;
+}
 
-const StringArticle* Shift::article(StringArticleId id) const { return m_shop ? findEver(m_shop->strings, m_shop->formerStrings, id) : nullptr; }
+const StringArticle* Shift::article(StringArticleId id) const {
+    return m_shop ? findEver(m_shop->strings, m_shop->formerStrings, id) : nullptr;
+}
 
 TensionUnit Shift::usualUnit() const {
     return m_shop && !m_shop->machines.empty() ? m_shop->machines.front().unit : TensionUnit::Pound;

@@ -30,6 +30,8 @@ public:
 
     [[nodiscard]] Instant now() const { return m_clock.now(); }
     [[nodiscard]] QTimeZone zone() const;
+    [[nodiscard]] OpeningHours hours() const; ///< never open, in UTC, while nothing is known of the shop
+    [[nodiscard]] CivilDate today() const { return localDate(hours(), now()); } ///< on the shop's calendar
     [[nodiscard]] QLocale locale() const { return {}; }
 
     [[nodiscard]] const std::optional<StaffId>& staff() const { return m_staff; }

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/takings_presenter.h"
 
-#include "ui/presenter/shop_date.h"
-
 #include <algorithm>
 
 namespace rw::ui {
@@ -17,11 +15,11 @@ struct Asked {
 TakingsPresenter::TakingsPresenter(DeskRunner& runner, Shift& shift, QObject* parent)
     : BooksPresenter(runner, shift, parent) {}
 
-bool TakingsPresenter::mayGoOn() const { return m_day < shopDate(shift()); }
+bool TakingsPresenter::mayGoOn() const { return m_day < shift().today(); }
 
 void TakingsPresenter::load() {
     if (m_followsToday) {
-        m_day = shopDate(shift());
+        m_day = shift().today();
     }
     m_asked.cancel();
     m_asked = read(
@@ -43,8 +41,8 @@ void TakingsPresenter::load() {
 }
 
 void TakingsPresenter::goTo(CivilDate day) {
-    m_day = std::min(day, shopDate(shift()));
-    m_followsToday = m_day == shopDate(shift());
+    m_day = std::min(day, shift().today());
+    m_followsToday = m_day == shift().today();
     m_ofDay.reset();
     m_ofMonth.reset();
     Q_EMIT takingsChanged();
@@ -53,8 +51,8 @@ void TakingsPresenter::goTo(CivilDate day) {
 
 void TakingsPresenter::goDays(int days) { goTo(CivilDate(std::chrono::sys_days(m_day) + std::chrono::days(days))); }
 
-void TakingsPresenter::goMonths(int months) { goTo(monthsOn(m_day, months)); }
+void TakingsPresenter::goMonths(int months) { goTo(desk::monthsOn(m_day, months)); }
 
-void TakingsPresenter::goToday() { goTo(shopDate(shift())); }
+void TakingsPresenter::goToday() { goTo(shift().today()); }
 
 } // namespace rw::ui

@@ -274,5 +274,10 @@ TEST(BooksPeriod, AMonthHasAllItsDays) {
     EXPECT_EQ(monthOf(2028y / February / 3).last, 2028y / February / 29);
 }
 
+TEST(BooksPeriod, AMonthOnIsTheSameDayOrTheLastOfAShorterMonth) {
+    EXPECT_EQ(monthsOn(2027y / December / 3, 2), 2028y / February / 3);
+    EXPECT_EQ(monthsOn(2028y / March / 31, -1), 2028y / February / 29);
+}
+
 } // namespace
 } // namespace rw::desk::test
