@@ -119,7 +119,7 @@ void BenchStation::makeReasonKeys() {
 void BenchStation::connectPresenter() {
     connect(m_presenter.get(), &BenchPresenter::queueChanged, this, &BenchStation::showQueue);
     connect(m_presenter.get(), &BenchPresenter::cardChanged, this, &BenchStation::showCard);
-    connect(m_presenter.get(), &BenchPresenter::stepChanged, this, &BenchStation::showPrompt);
+    connect(m_presenter.get(), &BenchPresenter::actingChanged, this, &BenchStation::showPrompt);
     connect(m_presenter.get(), &BenchPresenter::refused, m_strips, &BenchStrips::showRefusal);
     connect(m_presenter.get(), &BenchPresenter::lastDoneKnown, this, [this](const std::optional<desk::LastDone>& last) {
         if (last) {

@@ -208,29 +208,18 @@ std::vector<Lot> BenchPresenter::lotsFor(const desk::CardPiece& piece) const {
 
 template<class UseCase, class Done>
 void BenchPresenter::act(UseCase useCase, Done done) {
-    m_acting = true;
-    write(
+    writeOnce(
         std::move(useCase),
-        [this, done = std::move(done)](auto result) {
-            m_acting = false;
-            if (!result) {
-                Q_EMIT refused(result.error());
-                refresh(); // what was believed here was not so
-            } else {
-                m_worked = true;
-                m_cardIsOld = true;
-                done(*result);
-            }
-            Q_EMIT stepChanged();
+        [this, done = std::move(done)](const auto& result) {
+            m_worked = true;
+            m_cardIsOld = true;
+            done(result);
         },
-        [this] {
-            m_acting = false;
-            Q_EMIT stepChanged();
+        [this](const Refusal& why) {
+            Q_EMIT refused(why);
+            refresh(); // what was believed here was not so
         });
-    Q_EMIT stepChanged();
 }
-
-bool BenchPresenter::mayAct() { return !m_acting && somebodyWorks(); }
 
 void BenchPresenter::take() {
     if (!canTake() || !mayAct()) {

@@ -91,7 +91,6 @@ public:
 Q_SIGNALS:
     void queueChanged();
     void cardChanged();
-    void stepChanged(); ///< a command is on its way, or was answered
     void taken(const Job& job);
     void putDownDone(const Job& job);
     void cut(const desk::CutDone& done, Length length);
@@ -105,14 +104,13 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] bool isOnTheMachine() const;
-    [[nodiscard]] bool isWaiting() const { return m_acting || m_cardIsOld; }
+    [[nodiscard]] bool isWaiting() const { return isActing() || m_cardIsOld; }
     [[nodiscard]] const desk::CardPiece* find(const PieceInHand& piece) const;
     void loadQueue();
     void selectFirst();
     void loadShelf();
     void loadCard();
     void moveTo(BenchStep step);
-    [[nodiscard]] bool mayAct();
     template<class UseCase, class Done>
     void act(UseCase useCase, Done done);
 
@@ -120,8 +118,7 @@ private:
     std::vector<desk::OnMachine> m_lying;
     bool m_loaded = false;
     bool m_worked = false;    ///< something was done here since it opened
-    bool m_acting = false;    ///< a command is on its way; a second press waits for its answer
-    bool m_cardIsOld = false; ///< it was done; the card that shows it is on its way
+    bool m_cardIsOld = false; ///< a command was done; the card that shows it is on its way
     std::optional<JobId> m_selected;
     std::optional<JobId> m_lastActedOn; ///< by a cut or a finish at this window
     std::optional<desk::JobCard> m_card;

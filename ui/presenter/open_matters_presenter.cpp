@@ -19,22 +19,11 @@ void OpenMattersPresenter::load() {
 
 template<class UseCase, class Done>
 void OpenMattersPresenter::act(UseCase useCase, Done done) {
-    m_acting = true;
-    write(
-        std::move(useCase),
-        [this, done = std::move(done)](auto result) {
-            m_acting = false;
-            if (result) {
-                done(*result);
-            } else {
-                Q_EMIT refused(result.error());
-            }
-        },
-        [this] { m_acting = false; });
+    writeOnce(std::move(useCase), std::move(done), [this](const Refusal& why) { Q_EMIT refused(why); });
 }
 
 void OpenMattersPresenter::tell(JobId job, const QString& how) {
-    if (m_acting || !somebodyWorks()) {
+    if (!mayAct()) {
         return;
     }
     act([command = desk::TellCustomer{job, how.toStdString(), by()}](
@@ -43,7 +32,7 @@ void OpenMattersPresenter::tell(JobId job, const QString& how) {
 }
 
 void OpenMattersPresenter::pay(const Payment& payment) {
-    if (m_acting || !somebodyWorks()) {
+    if (!mayAct()) {
         return;
     }
     act([command = desk::TakePayment{payment.requestKey, payment.job, payment.amount, payment.way.toStdString(), by()}](

@@ -42,13 +42,12 @@ protected:
     void load() override;
 
 private:
-    /// Writes, unless something is being written: what was pressed twice is done once.
+    /// Writes once, and tells of a refusal.
     template<class UseCase, class Done>
     void act(UseCase useCase, Done done);
 
     std::vector<desk::OpenMatter> m_matters;
     bool m_loaded = false;
-    bool m_acting = false;
 };
 
 } // namespace rw::ui

@@ -4,7 +4,6 @@
 #include "core/base/refusal.h"
 #include "ui/presenter/books_presenter.h"
 
-#include <type_traits>
 #include <utility>
 
 namespace rw::ui {
@@ -37,31 +36,14 @@ protected:
         });
     }
 
-    /// Writes, unless something is being written: what was pressed twice is done once. Tells of a refusal.
+    /// Writes once, and tells of a refusal.
     template<class UseCase, class Done>
     void act(UseCase useCase, Done done) {
-        if (m_acting) {
-            return;
-        }
-        m_acting = true;
-        write(
-            std::move(useCase),
-            [this, done = std::move(done)](auto result) mutable {
-                m_acting = false;
-                if (!result) {
-                    Q_EMIT refused(result.error());
-                } else if constexpr (std::is_void_v<typename decltype(result)::value_type>) {
-                    done();
-                } else {
-                    done(*result);
-                }
-            },
-            [this] { m_acting = false; });
+        writeOnce(std::move(useCase), std::move(done), [this](const Refusal& why) { Q_EMIT refused(why); });
     }
 
 private:
     bool m_loaded = false;
-    bool m_acting = false;
 };
 
 } // namespace rw::ui

@@ -9,6 +9,7 @@
 
 #include <functional>
 #include <string>
+#include <type_traits>
 #include <utility>
 
 namespace rw::ui {
@@ -26,6 +27,9 @@ public:
     /// What is wrong with the ledger, as a sentence; "" while it answers.
     [[nodiscard]] const QString& trouble() const { return m_shift.trouble(); }
 
+Q_SIGNALS:
+    void actingChanged(); ///< a command of writeOnce() is on its way, or was answered
+
 protected:
     StationPresenter(DeskRunner& runner, Shift& shift, std::string station, QObject* parent);
 
@@ -33,6 +37,10 @@ protected:
     [[nodiscard]] By by() const { return m_shift.by(m_station); }
     /// Before anything is written: false when nobody said yet who is working, which is asked then.
     [[nodiscard]] bool somebodyWorks();
+    /// A command of writeOnce() is on its way.
+    [[nodiscard]] bool isActing() const { return m_acting; }
+    /// Before such a command is put together: nothing is on its way, and somebody works.
+    [[nodiscard]] bool mayAct() { return !m_acting && somebodyWorks(); }
 
     /// `failed` is called after the trouble was noted, for whoever must take something back.
     template<class UseCase, class Done>
@@ -62,6 +70,34 @@ protected:
             });
     }
 
+    /// Writes, unless a command is on its way: what was pressed twice is done once. `done`: void(T), or void() where
+    /// the use case gives nothing back; `refused`: void(const Refusal&).
+    template<class UseCase, class Done, class Refused>
+    void writeOnce(UseCase useCase, Done done, Refused refused) {
+        if (m_acting) {
+            return;
+        }
+        m_acting = true;
+        write(
+            std::move(useCase),
+            [this, done = std::move(done), refused = std::move(refused)](auto result) mutable {
+                m_acting = false;
+                if (!result) {
+                    refused(result.error());
+                } else if constexpr (std::is_void_v<typename decltype(result)::value_type>) {
+                    done();
+                } else {
+                    done(*result);
+                }
+                Q_EMIT actingChanged();
+            },
+            [this] {
+                m_acting = false;
+                Q_EMIT actingChanged();
+            });
+        Q_EMIT actingChanged();
+    }
+
 private:
     template<class UseCase, class Done>
     desk::CancelToken call(desk::Access access, UseCase useCase, Done done, std::function<void()> failed) {
@@ -82,6 +118,7 @@ private:
     DeskRunner& m_runner;
     Shift& m_shift;
     std::string m_station;
+    bool m_acting = false;
 };
 
 } // namespace rw::ui

@@ -55,21 +55,9 @@ void StockroomPresenter::loadLife() {
 
 template<class UseCase, class Done>
 void StockroomPresenter::act(UseCase useCase, Done done) {
-    if (m_acting || !somebodyWorks()) {
-        return;
+    if (mayAct()) {
+        writeOnce(std::move(useCase), std::move(done), [this](const Refusal& why) { Q_EMIT refused(why); });
     }
-    m_acting = true;
-    write(
-        std::move(useCase),
-        [this, done = std::move(done)](auto result) {
-            m_acting = false;
-            if (!result) {
-                Q_EMIT refused(result.error());
-                return;
-            }
-            done(*result);
-        },
-        [this] { m_acting = false; });
 }
 
 namespace {

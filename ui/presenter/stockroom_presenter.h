@@ -89,14 +89,13 @@ private:
     [[nodiscard]] static Result<Shelves> readShelves(desk::Transaction& ledger);
     void loadLife();
     void setShelves(Shelves shelves);
-    /// Writes, unless something is being written: what was pressed twice is done once. Tells of a refusal.
+    /// Writes once, and tells of a refusal.
     template<class UseCase, class Done>
     void act(UseCase useCase, Done done);
 
     std::vector<desk::ShelfString> m_shelf;
     std::vector<desk::ShelfString> m_kept;
     bool m_loaded = false;
-    bool m_acting = false;
     std::vector<desk::TakeBack::Booked> m_last;
     std::optional<LotId> m_selected;
     std::optional<desk::LotLife> m_life;
