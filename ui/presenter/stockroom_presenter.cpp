@@ -55,9 +55,7 @@ void StockroomPresenter::loadLife() {
 
 template<class UseCase, class Done>
 void StockroomPresenter::act(UseCase useCase, Done done) {
-    if (mayAct()) {
-        writeOnce(std::move(useCase), std::move(done), [this](const Refusal& why) { Q_EMIT refused(why); });
-    }
+    writeOnce(std::move(useCase), std::move(done), [this](const Refusal& why) { Q_EMIT refused(why); });
 }
 
 namespace {
@@ -76,6 +74,9 @@ std::string words(const QString& typed) { return typed.trimmed().toStdString(); 
 } // namespace
 
 void StockroomPresenter::receive(const Receipt& receipt) {
+    if (!mayAct()) {
+        return;
+    }
     const desk::ReceiveLot command{
         words(receipt.tag), receipt.article,  receipt.kind,         receipt.owner, receipt.nominal,
         receipt.price,      receipt.shipping, words(receipt.batch), by(),          receipt.requestKey};
@@ -95,6 +96,9 @@ void StockroomPresenter::receive(const Receipt& receipt) {
 }
 
 void StockroomPresenter::receive(const Parcel& parcel) {
+    if (!mayAct()) {
+        return;
+    }
     using Lots = std::vector<Lot>;
     const desk::ReceiveDelivery command{.requestKey = parcel.requestKey,
                                         .supplier = words(parcel.supplier),
@@ -140,6 +144,9 @@ void StockroomPresenter::readSuppliers() {
 }
 
 void StockroomPresenter::correct(LotId lot, Length measured, const QString& why) {
+    if (!mayAct()) {
+        return;
+    }
     struct Corrected {
         Lot lot;
         Length by;
@@ -163,6 +170,9 @@ void StockroomPresenter::correct(LotId lot, Length measured, const QString& why)
 }
 
 void StockroomPresenter::takeOff(LotId lot, desk::LotLeaves how, const QString& why) {
+    if (!mayAct()) {
+        return;
+    }
     act(
         [command = desk::TakeOffShelf{lot, how, words(why), by()}](desk::Transaction& ledger) -> Result<Booked<Lot>> {
             auto gone = desk::takeOffShelf(ledger, command);
@@ -179,6 +189,9 @@ void StockroomPresenter::takeOff(LotId lot, desk::LotLeaves how, const QString& 
 }
 
 void StockroomPresenter::takeBack() {
+    if (!mayAct()) {
+        return;
+    }
     act([command = desk::TakeBack{m_last, by()}](desk::Transaction& ledger) { return desk::takeBack(ledger, command); },
         [this](const std::vector<Lot>& lots) {
             m_last.clear();
@@ -187,6 +200,9 @@ void StockroomPresenter::takeBack() {
 }
 
 void StockroomPresenter::addString(const desk::SoldString& string) {
+    if (!mayAct()) {
+        return;
+    }
     struct Added {
         StringArticle article;
         Shelves shelves;
@@ -221,6 +237,9 @@ void StockroomPresenter::readString(StringArticleId string) {
 }
 
 void StockroomPresenter::changeString(const desk::SoldString& string) {
+    if (!mayAct()) {
+        return;
+    }
     act([string, now = shift().now()](desk::Transaction& ledger) { return desk::changeString(ledger, string, now); },
         [this](const StringArticle& article) { Q_EMIT stringChanged(article); });
 }

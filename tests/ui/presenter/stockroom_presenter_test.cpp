@@ -59,6 +59,25 @@ TEST_F(Stockroom, AReelIsReceivedOnceUnderTheNextTag) {
     EXPECT_FALSE(onTheShelf("L").runningShort);
 }
 
+TEST_F(Stockroom, WhoWorksIsAskedBeforeAnythingIsWritten) {
+    Shift nobody{clock};
+    nobody.setShop(facts());
+    int asked = 0;
+    QObject::connect(&nobody, &Shift::staffWanted, [&] { ++asked; });
+    StockroomPresenter unmanned{runner, nobody};
+    const Lot k2 = lot("K-2");
+    unmanned.receive(reelOf("L", ""));
+    unmanned.receive(StockroomPresenter::Parcel{"key", {}, {}, Money::zero(Currency::pounds())});
+    unmanned.correct(*k2.id, metres(6.35));
+    unmanned.takeOff(*k2.id, desk::LotLeaves::ThrownAway, QStringLiteral("frayed"));
+    unmanned.takeBack();
+    unmanned.addString({});
+    unmanned.changeString({});
+    EXPECT_EQ(asked, 7);
+    EXPECT_EQ(runner.writes, 0);
+    EXPECT_EQ(lot("K-2").length, k2.length);
+}
+
 TEST_F(Stockroom, ATagInUseIsRefused) {
     stockroom.receive(reelOf("L", "L-3"));
     ASSERT_TRUE(why);
