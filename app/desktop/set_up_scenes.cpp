@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/set_up_scenes.h"
-
-#include "ui/books/books_station.h"
+#include "app/desktop/scene_steps.h"
+#include "app/desktop/station_scenes.h"
 #include "ui/books/frames_page.h"
 #include "ui/books/machines_page.h"
 #include "ui/books/people_page.h"
@@ -14,27 +13,11 @@
 #include "ui/presenter/prices_presenter.h"
 #include "ui/shell/main_window.h"
 
-#include <QApplication>
-
 #include <chrono>
 
 namespace rw::desktop {
 
 namespace {
-
-/// The page of that type, with the keyboard on it.
-template<class Page>
-Page& turnTo(ui::MainWindow& window) {
-    window.goTo(QStringLiteral("books"));
-    for (auto* page : window.books()->pages()) {
-        if (auto* wanted = qobject_cast<Page*>(page)) {
-            window.books()->open(wanted, true);
-            QApplication::processEvents();
-            return *wanted;
-        }
-    }
-    qFatal("the books have no such page");
-}
 
 void goToRow(ui::SetUpPage& page, int row) { page.list()->setCurrentIndex(page.list()->model()->index(row, 0)); }
 
@@ -180,12 +163,6 @@ std::vector<Scene> shopScenes() {
 
 } // namespace
 
-std::vector<Scene> setUpScenes() {
-    std::vector<Scene> all = priceScenes();
-    for (const auto& more : {peopleScenes(), frameScenes(), shopScenes()}) {
-        all.insert(all.end(), more.begin(), more.end());
-    }
-    return all;
-}
+std::vector<Scene> setUpScenes() { return together({priceScenes(), peopleScenes(), frameScenes(), shopScenes()}); }
 
 } // namespace rw::desktop

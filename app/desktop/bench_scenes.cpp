@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "app/desktop/other_station_scenes.h"
-
+#include "app/desktop/scene_steps.h"
+#include "app/desktop/station_scenes.h"
 #include "core/desk/bench.h"
 #include "core/desk/change_asked.h"
 #include "core/desk/consent.h"
@@ -10,7 +10,6 @@
 #include "ui/shell/main_window.h"
 #include "ui/widgets/length_edit.h"
 
-#include <algorithm>
 #include <cassert>
 
 namespace rw::desktop {
@@ -51,8 +50,26 @@ QWidget* atTheBench(ui::MainWindow& window) {
     assert(window.bench()->presenter().card()->job.number == kOnBenchA);
     return &window;
 }
-} // namespace
 
+std::vector<Scene> ownScenes() {
+    return {
+        {QStringLiteral("bench-next"), true, [](ui::MainWindow& window) { return toBench(window, 0); }},
+        {QStringLiteral("bench-taken"), true, [](ui::MainWindow& window) { return toBench(window, 1); }},
+        {QStringLiteral("bench-cutting"), true, [](ui::MainWindow& window) { return toBench(window, 2); }},
+        {QStringLiteral("bench-cut"), true, [](ui::MainWindow& window) { return toBench(window, 3); }},
+        {QStringLiteral("bench-lost"), true,
+         [](ui::MainWindow& window) {
+             toBench(window, 3);
+             window.bench()->openLost();
+             return static_cast<QWidget*>(&window);
+         }},
+        {QStringLiteral("bench-finishing"), true, [](ui::MainWindow& window) { return toBench(window, 4); }},
+        {QStringLiteral("bench-strung"), true, [](ui::MainWindow& window) { return toBench(window, 5); }},
+    };
+}
+
+/// After other stations have had their say: what is not agreed, what was changed, an end that is too short, what is
+/// taken back.
 std::vector<Scene> otherStationScenes() {
     return {
         {QStringLiteral("bench-look-over"), true, atTheBench},
@@ -94,5 +111,8 @@ std::vector<Scene> otherStationScenes() {
          }},
     };
 }
+} // namespace
+
+std::vector<Scene> benchScenes() { return together({ownScenes(), otherStationScenes()}); }
 
 } // namespace rw::desktop
