@@ -29,8 +29,6 @@ public:
     void showRefusal(const Refusal& why);
 
     [[nodiscard]] TensionEdit* mains() const { return m_mains; }
-    [[nodiscard]] TensionEdit* crosses() const { return m_crosses; }
-    [[nodiscard]] QLineEdit* wordsEdit() const { return m_words; }
 
 private:
     std::optional<JobId> m_job;

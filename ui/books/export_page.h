@@ -30,9 +30,7 @@ public:
     void refresh() override;
     bool back() override; ///< stops what is under way
 
-    [[nodiscard]] ExportPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] QString words() const { return m_words->text(); }
-    [[nodiscard]] QString outcome() const { return m_outcome->text(); } ///< of the last time
 
 private:
     void begin();

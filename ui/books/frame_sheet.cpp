@@ -264,12 +264,4 @@ void FrameSheet::showRefusal(const Refusal& why) {
                m_nameLine.note);
 }
 
-QString FrameSheet::margin() const {
-    QStringList words;
-    for (const auto& line : lines()) {
-        words << line.note->text();
-    }
-    return words.join(QLatin1Char('\n'));
-}
-
 } // namespace rw::ui

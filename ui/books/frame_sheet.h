@@ -30,9 +30,6 @@ public:
     std::optional<FrameModel> frame();
     void showRefusal(const Refusal& why);
 
-    [[nodiscard]] QLineEdit* nameEdit() const { return m_name; }
-    [[nodiscard]] QString margin() const;
-
 private:
     void build();
     void showSide();

@@ -28,10 +28,7 @@ public:
     void leave() override;
     bool back() override;
 
-    [[nodiscard]] FramesPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] QLineEdit* search() const { return m_search; }
-    [[nodiscard]] FrameSheet* frameSheet() const { return m_frame; }
-    [[nodiscard]] UsualCutSheet* cutSheet() const { return m_cut; }
     [[nodiscard]] bool isFrameOpen() const; ///< the cuts of one frame are shown
 
     void openCurrent(); ///< of the frames: the frame; of its rows: the sheet

@@ -27,8 +27,6 @@ public:
     std::optional<desk::Machine> machine();
     void showRefusal(const Refusal& why);
 
-    [[nodiscard]] QLineEdit* nameEdit() const { return m_name; }
-
 private:
     std::optional<desk::Machine> m_machine; ///< as it was
     Sheet* m_sheet;

@@ -25,7 +25,6 @@ public:
     void leave() override;
 
     [[nodiscard]] MachinesPresenter& presenter() const { return *m_presenter; }
-    [[nodiscard]] MachineSheet* machineSheet() const { return m_sheet; }
 
     void openNew();
     void openCurrent();

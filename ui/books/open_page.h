@@ -32,9 +32,7 @@ public:
 
     [[nodiscard]] OpenMattersPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] QListView* list() const { return m_list; }
-    [[nodiscard]] TellSheet* tellSheet() const { return m_tell; }
     [[nodiscard]] PaySheet* paySheet() const { return m_pay; }
-    [[nodiscard]] QString words() const { return m_words->text(); }
 
     void openTell();
     void openPay();

@@ -26,7 +26,6 @@ public:
     void showRefusal(const Refusal& why);
 
     [[nodiscard]] MoneyEdit* amount() const { return m_amount; }
-    [[nodiscard]] QComboBox* way() const { return m_way; }
     [[nodiscard]] QString margin() const;
 
 private:

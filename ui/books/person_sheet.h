@@ -28,7 +28,6 @@ public:
     std::optional<desk::StaffMember> member();
     void showRefusal(const Refusal& why);
 
-    [[nodiscard]] QLineEdit* nameEdit() const { return m_name; }
     [[nodiscard]] QString margin() const; ///< everything that is said beside the lines
 
 private:

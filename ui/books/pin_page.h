@@ -23,10 +23,8 @@ public:
     void refresh() override;
     void leave() override; ///< what was typed is gone
 
-    [[nodiscard]] QLineEdit* current() const { return m_current; }
     [[nodiscard]] QLineEdit* pin() const { return m_pin; }
     [[nodiscard]] QLineEdit* again() const { return m_again; }
-    [[nodiscard]] QString words() const { return m_words->text(); }
     [[nodiscard]] QString problem() const; ///< beside whichever line it stands
 
 private:

@@ -74,8 +74,6 @@ void NewListSheet::showRefusal(const Refusal& why) {
     m_date->setFocus(Qt::OtherFocusReason);
 }
 
-QString NewListSheet::margin() const { return m_line.note->text(); }
-
 PriceLineSheet::PriceLineSheet(QWidget* parent)
     : QWidget(parent)
     , m_sheet(sheetIn(this))
@@ -244,10 +242,6 @@ std::optional<desk::StringPrices> StringPriceSheet::prices() {
 
 void StringPriceSheet::showRefusal(const Refusal& why) {
     showBeside(why, {{"price", m_fullBed, m_bedLine.note}, {"tax", m_tax, m_packetLine.note}}, m_bedLine.note);
-}
-
-QString StringPriceSheet::margin() const {
-    return m_bedLine.note->text() + QLatin1Char('\n') + m_packetLine.note->text();
 }
 
 TaxSheet::TaxSheet(QWidget* parent)

@@ -26,7 +26,6 @@ public:
     void start(CivilDate proposed);
     std::optional<CivilDate> from(); ///< nothing while it cannot be read, with the keyboard on it
     void showRefusal(const Refusal& why);
-    [[nodiscard]] QString margin() const;
 
 private:
     Sheet* m_sheet;
@@ -78,7 +77,6 @@ public:
     [[nodiscard]] StringArticleId string() const { return *m_string; }
     std::optional<desk::StringPrices> prices(); ///< nothing while something cannot be read, with the keyboard on it
     void showRefusal(const Refusal& why);
-    [[nodiscard]] QString margin() const;
 
 private:
     std::optional<StringArticleId> m_string;

@@ -34,7 +34,6 @@ public:
     [[nodiscard]] PricesPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] NewListSheet* newListSheet() const { return m_newList; }
     [[nodiscard]] PriceLineSheet* lineSheet() const { return m_line; }
-    [[nodiscard]] StringPriceSheet* stringSheet() const { return m_string; }
     [[nodiscard]] bool isListOpen() const; ///< the lines of one list are shown
 
     void openCurrent(); ///< of the lists: its lines; of the lines: its sheet

@@ -25,7 +25,6 @@ public:
 
     [[nodiscard]] QListView* list() const { return m_list; }
     [[nodiscard]] const WordsModel& rows() const { return m_rows; }
-    [[nodiscard]] QString words() const { return m_words->text(); }
     [[nodiscard]] QWidget* sheet() const; ///< the one that is open; null
 
 protected:

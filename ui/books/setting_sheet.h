@@ -23,8 +23,6 @@ public:
     [[nodiscard]] QString typed() const;
     void showRefusal(const Refusal& why);
 
-    [[nodiscard]] QLineEdit* line() const { return m_text; }
-    [[nodiscard]] QComboBox* choice() const { return m_side; }
     [[nodiscard]] QString margin() const;
 
 private:

@@ -24,7 +24,6 @@ public:
     void refresh() override;
     void leave() override;
 
-    [[nodiscard]] ShopPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] SettingSheet* settingSheet() const { return m_sheet; }
 
     void openCurrent();

@@ -29,7 +29,6 @@ public:
     void leave() override;
 
     [[nodiscard]] TakingsPresenter& presenter() const { return *m_presenter; }
-    [[nodiscard]] const FiguresModel& dayFigures() const { return m_day.figures; }
     [[nodiscard]] const FiguresModel& monthFigures() const { return m_month.figures; }
     [[nodiscard]] QString dayTitle() const { return m_day.title->text(); }
 

@@ -23,8 +23,6 @@ public:
     [[nodiscard]] QString how() const;                 ///< as it is kept: "phone"
     void showRefusal(const Refusal& why);
 
-    [[nodiscard]] QComboBox* choice() const { return m_how; }
-
 private:
     std::optional<JobId> m_job;
     Sheet* m_sheet;

@@ -119,9 +119,4 @@ void UsualCutSheet::showRefusal(const Refusal& why) {
                ofRoute ? m_routeLine.note : m_whatLine.note);
 }
 
-QString UsualCutSheet::margin() const {
-    return m_whatLine.note->text() + QLatin1Char('\n') + m_routeLine.note->text() + QLatin1Char('\n') +
-           m_lengthLine.note->text();
-}
-
 } // namespace rw::ui

@@ -27,9 +27,6 @@ public:
     std::optional<desk::UsualCut> cut();
     void showRefusal(const Refusal& why);
 
-    [[nodiscard]] QComboBox* role() const { return m_role; }
-    [[nodiscard]] QString margin() const;
-
 private:
     void fill(const desk::UsualCut& cut, bool isNew);
     void showRole();

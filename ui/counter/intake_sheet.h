@@ -50,7 +50,6 @@ public:
     [[nodiscard]] Finder* personFinder() const { return m_personFinder; }
     [[nodiscard]] Finder* racketFinder() const { return m_racketFinder; }
     [[nodiscard]] NewPersonForm* newPerson() const { return m_newPerson; }
-    [[nodiscard]] NewFrameForm* newFrame() const { return m_newFrame; }
     [[nodiscard]] StringChoice* mains() const { return m_mains; }
     [[nodiscard]] StringChoice* crosses() const { return m_crosses; }
     [[nodiscard]] TensionEdit* mainsTension() const { return m_mainsTension; }

@@ -25,7 +25,6 @@ public:
     void enter();
     [[nodiscard]] QLineEdit* shopName() const { return m_shopName; }
     [[nodiscard]] QLineEdit* person() const { return m_person; }
-    [[nodiscard]] QLineEdit* machine() const { return m_machine; }
     [[nodiscard]] QLineEdit* labourLine() const;
 
 protected:

@@ -21,9 +21,7 @@ public:
     HistorySheet(DeskRunner& runner, Shift& shift, QWidget* parent = nullptr);
 
     void show(const HistoryOf& of);
-    [[nodiscard]] HistoryPresenter& presenter() const { return *m_presenter; }
     [[nodiscard]] const HistoryModel& history() const { return m_history; }
-    [[nodiscard]] QListView* list() const { return m_list; }
     [[nodiscard]] QString title() const { return m_title->text(); }
     [[nodiscard]] QLabel* empty() const { return m_empty; } ///< why there is nothing to see
 

@@ -27,7 +27,6 @@ public:
     std::optional<Length> measured();
     [[nodiscard]] QString why() const { return m_why->text(); }
     void showRefusal(const Refusal& why);
-    [[nodiscard]] LengthEdit* edit() const { return m_measured; }
 
 private:
     Sheet* m_sheet;

@@ -35,7 +35,6 @@ public:
     [[nodiscard]] Finder* finder() const { return m_finder; }
     [[nodiscard]] QComboBox* strings() const { return m_string; }
     [[nodiscard]] LengthEdit* length() const { return m_length; }
-    [[nodiscard]] QLineEdit* tag() const { return m_tag; }
 
 private:
     void connectPeople();

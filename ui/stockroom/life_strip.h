@@ -25,7 +25,6 @@ public:
     void show(const std::optional<desk::ShelfLot>& there, const std::optional<desk::LotLife>& life,
               const QString& instead);
     [[nodiscard]] QString words() const { return m_words->text(); }
-    [[nodiscard]] QListView* lines() const { return m_lines; }
 
 private:
     Shift& m_shift;

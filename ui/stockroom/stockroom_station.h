@@ -48,7 +48,6 @@ public:
     [[nodiscard]] LifeStrip* lifeStrip() const { return m_life; }
     [[nodiscard]] LifePage* lifePage() const { return m_lifePage; }
     [[nodiscard]] DeliverySheet* deliverySheet() const { return m_delivery; }
-    [[nodiscard]] CorrectStrip* correctStrip() const { return m_correct; }
     [[nodiscard]] TakeOffStrip* takeOffStrip() const { return m_takeOff; }
     [[nodiscard]] KeepStrip* keepStrip() const { return m_keep; }
     [[nodiscard]] StringStrip* stringStrip() const { return m_string; }

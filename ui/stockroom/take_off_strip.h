@@ -27,7 +27,6 @@ public:
     [[nodiscard]] QString why() const { return m_why->text(); }
     void showRefusal(const Refusal& why);
 
-    [[nodiscard]] QComboBox* ways() const { return m_how; }
     [[nodiscard]] QLineEdit* reason() const { return m_why; }
 
 private:
