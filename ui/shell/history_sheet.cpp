@@ -6,7 +6,6 @@
 #include "ui/widgets/look.h"
 
 #include <QKeyEvent>
-#include <QPainter>
 #include <QVBoxLayout>
 
 #include <algorithm>
@@ -62,12 +61,6 @@ void HistorySheet::keyPressEvent(QKeyEvent* event) {
     }
 }
 
-void HistorySheet::paintEvent(QPaintEvent*) {
-    const Palette palette = programPalette();
-    QPainter painter(this);
-    painter.fillRect(rect(), palette.paper);
-    painter.setPen(palette.rule);
-    painter.drawRect(rect().adjusted(0, 0, -1, -1));
-}
+void HistorySheet::paintEvent(QPaintEvent*) { paintPaper(*this); }
 
 } // namespace rw::ui

@@ -14,7 +14,6 @@
 #include <QCompleter>
 #include <QGridLayout>
 #include <QHBoxLayout>
-#include <QPainter>
 #include <QScrollArea>
 #include <QVBoxLayout>
 
@@ -237,12 +236,6 @@ void DeliverySheet::showRefusal(const Refusal& why) {
     showBeside(why, {{"supplier", m_supplier, m_note}, {"shipping", m_shipping, m_note}}, m_note);
 }
 
-void DeliverySheet::paintEvent(QPaintEvent*) {
-    const Palette palette = programPalette();
-    QPainter painter(this);
-    painter.fillRect(rect(), palette.paper);
-    painter.setPen(palette.rule);
-    painter.drawRect(rect().adjusted(0, 0, -1, -1));
-}
+void DeliverySheet::paintEvent(QPaintEvent*) { paintPaper(*this); }
 
 } // namespace rw::ui

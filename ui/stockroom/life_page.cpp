@@ -131,12 +131,6 @@ void LifePage::enter() {
     m_lines->setFocus(Qt::OtherFocusReason);
 }
 
-void LifePage::paintEvent(QPaintEvent*) {
-    const Palette palette = programPalette();
-    QPainter painter(this);
-    painter.fillRect(rect(), palette.paper);
-    painter.setPen(palette.rule);
-    painter.drawRect(rect().adjusted(0, 0, -1, -1));
-}
+void LifePage::paintEvent(QPaintEvent*) { paintPaper(*this); }
 
 } // namespace rw::ui

@@ -2,6 +2,7 @@
 #include "ui/widgets/look.h"
 
 #include <QApplication>
+#include <QPainter>
 #include <QWidget>
 
 namespace rw::ui {
@@ -99,6 +100,14 @@ QFont largeFont(const QWidget& widget, double times) {
         font.setPixelSize(static_cast<int>(font.pixelSize() * times));
     }
     return font;
+}
+
+void paintPaper(QWidget& widget) {
+    const Palette palette = programPalette();
+    QPainter painter(&widget);
+    painter.fillRect(widget.rect(), palette.paper);
+    painter.setPen(palette.rule);
+    painter.drawRect(widget.rect().adjusted(0, 0, -1, -1));
 }
 
 } // namespace rw::ui

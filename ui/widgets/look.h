@@ -22,4 +22,7 @@ namespace rw::ui {
 /// Numerals that are read from a distance, `times` as large as the text around them.
 [[nodiscard]] QFont largeFont(const QWidget& widget, double times);
 
+/// A sheet of paper with its edge, as large as the widget; from its paintEvent.
+void paintPaper(QWidget& widget);
+
 } // namespace rw::ui

@@ -107,17 +107,14 @@ void Sheet::setLineVisible(const Line& line, bool visible) {
 }
 
 void Sheet::paintEvent(QPaintEvent*) {
-    const Palette palette = programPalette();
-    QPainter painter(this);
-    painter.fillRect(rect(), palette.paper);
-    painter.setPen(QPen(palette.rule, 1));
-    painter.drawRect(rect().adjusted(0, 0, -1, -1));
+    paintPaper(*this);
     // The margin rule, as on ruled paper.
     const auto shown =
         std::find_if(m_notes.begin(), m_notes.end(), [](const MarginNote* note) { return note->isVisible(); });
     if (shown != m_notes.end()) {
         const int x = (*shown)->x() - m_grid->horizontalSpacing() - kGutter / 2;
-        painter.setPen(QPen(palette.accent, 1));
+        QPainter painter(this);
+        painter.setPen(QPen(programPalette().accent, 1));
         const int foot = m_across != nullptr ? m_across->y() - m_grid->verticalSpacing() : height() - 1;
         painter.drawLine(x, 1, x, foot - 1);
     }
