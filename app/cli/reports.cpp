@@ -36,13 +36,9 @@ QStringList indented(const QStringList& lines, int by) {
 }
 
 QString articleText(const StringArticle& article, const QLocale& locale) {
-    QStringList parts{words(article.name)};
-    if (!article.colour.empty()) {
-        parts << words(article.colour);
-    }
-    parts << ui::sportWord(article.sport)
-          << ui::materialWord(article.material) + QLatin1Char(' ') + ui::gaugeText(article, locale);
-    return parts.join(QStringLiteral(", "));
+    return QStringList{printable(ui::stringName(article)), ui::sportWord(article.sport),
+                       ui::materialWord(article.material) + QLatin1Char(' ') + ui::gaugeText(article, locale)}
+        .join(QStringLiteral(", "));
 }
 
 QString lotState(const Lot& lot) {

@@ -48,21 +48,12 @@ CardWords::Pull pullWords(const QString& name, const Tension& asked, const std::
     return pull;
 }
 
-QString stringName(const StringArticle& article, const QLocale& locale) {
-    QStringList parts{fromUtf8(article.name)};
-    if (!article.colour.empty()) {
-        parts << fromUtf8(article.colour);
-    }
-    parts << gaugeText(article, locale);
-    return parts.join(QStringLiteral(", "));
-}
-
 CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
     CardWords::Cut cut{.done = piece.piece.isCut(),
                        .careful = false,
                        .length = lengthText(piece.piece.planned, locale),
                        .piece = pieceWord(piece.piece.role),
-                       .string = stringName(piece.article, locale),
+                       .string = Card::tr("%1, %2").arg(stringName(piece.article), gaugeText(piece.article, locale)),
                        .source = {},
                        .lost = lostText(piece.piece, locale)};
     const QString lot = piece.lot ? fromUtf8(piece.lot->tag) : QString();

@@ -14,11 +14,6 @@ struct Slips {
     Q_DECLARE_TR_FUNCTIONS(Slips)
 };
 
-QString stringName(const StringArticle& article) {
-    const QString name = fromUtf8(article.name);
-    return article.colour.empty() ? name : Slips::tr("%1, %2").arg(name, fromUtf8(article.colour));
-}
-
 QStringList stringNames(const desk::JobCard& card) {
     const auto& pieces = card.pieces;
     if (pieces.size() < 2 || pieces.front().article.id == pieces.back().article.id) {

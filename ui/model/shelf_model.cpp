@@ -13,11 +13,7 @@
 namespace rw::ui {
 
 QString articleTitle(const StringArticle& article) {
-    QString title = fromUtf8(article.code) + QLatin1Char(' ') + fromUtf8(article.name);
-    if (!article.colour.empty()) {
-        title += QStringLiteral(", ") + fromUtf8(article.colour);
-    }
-    return title;
+    return fromUtf8(article.code) + QLatin1Char(' ') + stringName(article);
 }
 
 QString boardTitle(const desk::ShelfString& string) {

@@ -217,6 +217,11 @@ QString racketName(const std::string& frame, const std::string& mark) {
     return mark.empty() ? fromUtf8(frame) : fromUtf8(frame) + QLatin1Char(' ') + fromUtf8(mark);
 }
 
+QString stringName(const StringArticle& article) {
+    const QString name = fromUtf8(article.name);
+    return article.colour.empty() ? name : Words::tr("%1, %2").arg(name, fromUtf8(article.colour));
+}
+
 QString patternText(const Pattern& pattern) {
     const QString counts = Words::tr("%1 × %2").arg(QString::number(pattern.mains), QString::number(pattern.crosses));
     if (!pattern.mainsStart) {

@@ -10,6 +10,7 @@
 #include "core/stock/lot.h"
 #include "core/stock/movement.h"
 #include "core/strings/material.h"
+#include "core/strings/string_article.h"
 
 #include <QString>
 
@@ -34,6 +35,8 @@ namespace rw::ui {
     const Charge& charge); ///< the line as it stands on a bill: "labour", "grommet tube × 3"
 /// "Aldermoor 98 A": the frame, and the mark that tells it from its twin when it has one.
 [[nodiscard]] QString racketName(const std::string& frame, const std::string& mark);
+/// "Larkspun 130, natural": a string's name, with its colour when it has one.
+[[nodiscard]] QString stringName(const StringArticle& article);
 /// "16 × 19, mains start at the head".
 [[nodiscard]] QString patternText(const Pattern& pattern);
 

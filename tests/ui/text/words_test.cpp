@@ -55,6 +55,14 @@ TEST(Words, ARacketIsItsFrameAndTheMarkThatTellsItFromItsTwin) {
     EXPECT_EQ(said(racketName("Aldermoor 98", "")), "Aldermoor 98");
 }
 
+TEST(Words, AStringIsItsNameAndItsColourWhenItHasOne) {
+    StringArticle article;
+    article.name = "Larkspun 130";
+    EXPECT_EQ(said(stringName(article)), "Larkspun 130");
+    article.colour = "natural";
+    EXPECT_EQ(said(stringName(article)), "Larkspun 130, natural");
+}
+
 TEST(Words, APatternIsOneSentence) {
     Pattern pattern;
     EXPECT_EQ(said(patternText(pattern)), "16 × 19");
