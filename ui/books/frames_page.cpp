@@ -6,7 +6,6 @@
 #include "ui/presenter/frames_presenter.h"
 #include "ui/presenter/shift.h"
 #include "ui/text/format.h"
-#include "ui/text/sentences.h"
 #include "ui/text/set_up_words.h"
 
 #include <QKeyEvent>
@@ -64,15 +63,8 @@ void FramesPage::connectPresenter() {
         Q_EMIT said(tr("%1: %2 is the usual cut.").arg(usualCutTitle(cut), usualCutText(cut)));
     });
     connect(presenter, &FramesPresenter::cutDropped, this, [this] { Q_EMIT said(tr("The usual cut is forgotten.")); });
-    connect(presenter, &FramesPresenter::refused, this, [this](const Refusal& why) {
-        if (sheet() == m_frame) {
-            m_frame->showRefusal(why);
-        } else if (sheet() == m_cut) {
-            m_cut->showRefusal(why);
-        } else {
-            Q_EMIT said(sentenceFor(why));
-        }
-    });
+    connect(presenter, &FramesPresenter::refused, this,
+            [this](const Refusal& why) { tellRefusal(why, m_frame, m_cut); });
 }
 
 void FramesPage::refresh() { m_presenter->open(); }

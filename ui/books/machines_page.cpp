@@ -4,7 +4,6 @@
 #include "ui/books/machine_sheet.h"
 #include "ui/presenter/machines_presenter.h"
 #include "ui/text/format.h"
-#include "ui/text/sentences.h"
 #include "ui/text/set_up_words.h"
 
 namespace rw::ui {
@@ -33,13 +32,7 @@ MachinesPage::MachinesPage(DeskRunner& runner, Shift& shift, QWidget* parent)
         Q_EMIT said(machine.retired ? tr("%1 is retired: the bench offers it no more.").arg(name)
                                     : tr("%1 is kept; the bench offers it.").arg(name));
     });
-    connect(presenter, &MachinesPresenter::refused, this, [this](const Refusal& why) {
-        if (sheet() != nullptr) {
-            m_sheet->showRefusal(why);
-        } else {
-            Q_EMIT said(sentenceFor(why));
-        }
-    });
+    connect(presenter, &MachinesPresenter::refused, this, [this](const Refusal& why) { tellRefusal(why, m_sheet); });
     enableKeys();
 }
 

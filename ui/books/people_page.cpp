@@ -4,7 +4,6 @@
 #include "ui/books/person_sheet.h"
 #include "ui/presenter/staff_presenter.h"
 #include "ui/text/format.h"
-#include "ui/text/sentences.h"
 #include "ui/text/set_up_words.h"
 
 namespace rw::ui {
@@ -31,13 +30,7 @@ PeoplePage::PeoplePage(DeskRunner& runner, Shift& shift, QWidget* parent)
         Q_EMIT said(member.retired ? tr("%1 works here no more, and stays in the history.").arg(name)
                                    : tr("%1 is kept. Promises from now on count on it.").arg(name));
     });
-    connect(presenter, &StaffPresenter::refused, this, [this](const Refusal& why) {
-        if (sheet() != nullptr) {
-            m_sheet->showRefusal(why);
-        } else {
-            Q_EMIT said(sentenceFor(why));
-        }
-    });
+    connect(presenter, &StaffPresenter::refused, this, [this](const Refusal& why) { tellRefusal(why, m_sheet); });
     enableKeys();
 }
 

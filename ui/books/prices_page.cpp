@@ -7,7 +7,6 @@
 #include "ui/presenter/shift.h"
 #include "ui/text/forecast_words.h"
 #include "ui/text/format.h"
-#include "ui/text/sentences.h"
 #include "ui/text/set_up_words.h"
 
 namespace rw::ui {
@@ -77,7 +76,8 @@ void PricesPage::connectPresenter() {
     });
     connect(presenter, &PricesPresenter::dropped, this,
             [this] { Q_EMIT said(tr("The list is taken back; the one before it goes on.")); });
-    connect(presenter, &PricesPresenter::refused, this, &PricesPage::showRefusal);
+    connect(presenter, &PricesPresenter::refused, this,
+            [this](const Refusal& why) { tellRefusal(why, m_newList, m_line, m_string, m_tax); });
 }
 
 void PricesPage::refresh() { m_presenter->open(); }
@@ -212,20 +212,6 @@ void PricesPage::confirm() {
         }
     } else if (const auto rate = m_tax->rate()) {
         m_presenter->keepTax(*m_seen, m_tax->rule(), *rate);
-    }
-}
-
-void PricesPage::showRefusal(const Refusal& why) {
-    if (sheet() == m_newList) {
-        m_newList->showRefusal(why);
-    } else if (sheet() == m_line) {
-        m_line->showRefusal(why);
-    } else if (sheet() == m_string) {
-        m_string->showRefusal(why);
-    } else if (sheet() == m_tax) {
-        m_tax->showRefusal(why);
-    } else {
-        Q_EMIT said(sentenceFor(why));
     }
 }
 

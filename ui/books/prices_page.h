@@ -51,7 +51,6 @@ private:
     void showLines();
     void takeOff();
     void confirm();
-    void showRefusal(const Refusal& why);
 
     Shift& m_shift;
     OwnerPresenter& m_owner;

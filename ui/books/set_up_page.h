@@ -3,6 +3,7 @@
 
 #include "ui/books/books_page.h"
 #include "ui/model/words_model.h"
+#include "ui/text/sentences.h"
 
 #include <QLabel>
 #include <QListView>
@@ -36,6 +37,20 @@ protected:
     void addTallSheet(QWidget* sheet);
     void openSheet(QWidget* sheet);
     void closeSheet();
+    /// Says why something was refused: in the one of these sheets that is open, else as a message.
+    template<class... Sheets>
+    void tellRefusal(const Refusal& why, Sheets*... sheets) {
+        const auto inSheet = [&](auto* candidate) {
+            if (sheet() != candidate) {
+                return false;
+            }
+            candidate->showRefusal(why);
+            return true;
+        };
+        if (!(inSheet(sheets) || ...)) {
+            Q_EMIT said(sentenceFor(why));
+        }
+    }
     /// Something between the heading and the list.
     void addAboveList(QWidget* widget);
 

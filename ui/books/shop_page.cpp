@@ -4,7 +4,6 @@
 #include "core/desk/settings.h"
 #include "ui/books/setting_sheet.h"
 #include "ui/presenter/shop_presenter.h"
-#include "ui/text/sentences.h"
 #include "ui/text/setting_words.h"
 
 #include <algorithm>
@@ -28,13 +27,7 @@ ShopPage::ShopPage(DeskRunner& runner, Shift& shift, QWidget* parent)
         Q_EMIT said(tr("%1: %2.").arg(settingTitle(setting.name),
                                       settingText(setting.name, setting.value, m_shift.shop().currency)));
     });
-    connect(presenter, &ShopPresenter::refused, this, [this](const Refusal& why) {
-        if (sheet() != nullptr) {
-            m_sheet->showRefusal(why);
-        } else {
-            Q_EMIT said(sentenceFor(why));
-        }
-    });
+    connect(presenter, &ShopPresenter::refused, this, [this](const Refusal& why) { tellRefusal(why, m_sheet); });
     enableKeys();
 }
 

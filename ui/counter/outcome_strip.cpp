@@ -24,9 +24,7 @@ QLabel* words(QWidget* parent, const QString& accessibleName) {
 }
 
 QLabel* quiet(QLabel* label) {
-    QPalette palette = label->palette();
-    palette.setColor(QPalette::WindowText, palette.color(QPalette::PlaceholderText));
-    label->setPalette(palette);
+    quieten(*label);
     return label;
 }
 } // namespace

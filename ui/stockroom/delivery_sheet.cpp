@@ -28,9 +28,7 @@ constexpr std::array<int, 7> kStretch = {26, 6, 11, 10, 10, 12, 16};
 
 QLabel* quietLabel(const QString& words, QWidget* buddy, QWidget* parent) {
     auto* label = new QLabel(words, parent);
-    QPalette quiet = label->palette();
-    quiet.setColor(QPalette::WindowText, quiet.color(QPalette::PlaceholderText));
-    label->setPalette(quiet);
+    quieten(*label);
     label->setBuddy(buddy);
     return label;
 }

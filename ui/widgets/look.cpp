@@ -102,6 +102,12 @@ QFont largeFont(const QWidget& widget, double times) {
     return font;
 }
 
+void quieten(QWidget& words) {
+    QPalette quiet = words.palette();
+    quiet.setColor(QPalette::WindowText, quiet.color(QPalette::PlaceholderText));
+    words.setPalette(quiet);
+}
+
 void paintPaper(QWidget& widget) {
     const Palette palette = programPalette();
     QPainter painter(&widget);

@@ -22,6 +22,9 @@ namespace rw::ui {
 /// Numerals that are read from a distance, `times` as large as the text around them.
 [[nodiscard]] QFont largeFont(const QWidget& widget, double times);
 
+/// Softer ink for words that stand beside what they are about.
+void quieten(QWidget& words);
+
 /// A sheet of paper with its edge, as large as the widget; from its paintEvent.
 void paintPaper(QWidget& widget);
 

@@ -42,9 +42,7 @@ QLabel* Sheet::addLabel(const QString& label, QWidget* buddy) {
     }
     words->setBuddy(buddy);
     words->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    QPalette quiet = words->palette();
-    quiet.setColor(QPalette::WindowText, quiet.color(QPalette::PlaceholderText));
-    words->setPalette(quiet);
+    quieten(*words);
     m_grid->addWidget(words, m_row, kLabelColumn);
     return words;
 }
