@@ -112,7 +112,8 @@ struct IntakePreview {
 };
 
 /// Refusals: NotFound, RouteDoesNotFit, RouteUnknown, ImpossibleValue (one piece of two strings), Missing (a price, the
-/// reason of a discount), OutOfRange (a discount, a count), and of a pinned lot WrongLot and LotClosed. NoLot is not one: a piece may be without a lot.
+/// reason of a discount), OutOfRange (a discount, a count), and of a pinned lot WrongLot and LotClosed. NoLot is not
+/// one: a piece may be without a lot.
 [[nodiscard]] Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draft, Instant now);
 
 struct LogJob {
@@ -121,10 +122,12 @@ struct LogJob {
     RacketId racket;
     IntakeDraft draft;
     std::string note;
-    std::optional<Instant> promised; ///< nothing: the earliest
+    std::optional<Instant> promised; ///< nothing: what was told, or the earliest
     By by;
     Inspection inspection = {};
     std::optional<InformedYes> yes = std::nullopt; ///< to a pull above the marked maximum; kept only when there is one
+    /// The promise that was read out to the customer: it stands where the work can still be done by then.
+    std::optional<Instant> told = std::nullopt;
 };
 
 /// Logs the job, or gives back the one that the same request key logged before. ChangedMeanwhile {what, job} when that

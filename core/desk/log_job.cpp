@@ -2,6 +2,7 @@
 #include "core/desk/intake.h"
 #include "core/desk/logged_wish.h"
 #include "core/desk/lookups.h"
+#include "core/desk/promise_for.h"
 #include "core/desk/settings.h"
 
 namespace rw::desk {
@@ -159,6 +160,10 @@ Result<Job> logJob(Transaction& ledger, const LogJob& command) {
         return tl::unexpected(preview.error());
     }
     Job job = jobFrom(command, *preview, *std::move(note));
+    if (!command.promised && command.told &&
+        canBeDoneBy(ledger, readSettings(ledger.shop()), command.by.at, draft.rush, *command.told)) {
+        job.promised = command.told;
+    }
     job.number = nextJobNumber(ledger);
     return store(ledger, job, *inspection, command);
 }

@@ -21,20 +21,29 @@ std::size_t placeForRush(const std::vector<JobLine>& queue, const std::vector<In
     }
     return place;
 }
-} // namespace
 
-Instant promiseFor(Transaction& ledger, const ShopSettings& settings, Instant now, bool rush) {
+Instant earliest(Transaction& ledger, const ShopSettings& settings, const Workshop& workshop, Instant now, bool rush) {
     std::vector<JobLine> lines = ledger.jobs().inStates({JobState::Logged, JobState::OnTheMachine});
     const auto waiting = std::stable_partition(
         lines.begin(), lines.end(), [](const JobLine& line) { return line.state == JobState::OnTheMachine; });
-    const Workshop workshop = workshopOf(ledger.shop(), settings);
     std::size_t ahead = lines.size();
     if (rush) {
         const std::vector<minutes> jobs(lines.size() + 1, settings.minutesPerJob);
-        ahead = placeForRush(lines, workDone(workshop, now, jobs),
-                             static_cast<std::size_t>(waiting - lines.begin()));
+        ahead = placeForRush(lines, workDone(workshop, now, jobs), static_cast<std::size_t>(waiting - lines.begin()));
     }
     return earliestPromise(workshop, now, std::vector<minutes>(ahead, settings.minutesPerJob), settings.minutesPerJob);
+}
+} // namespace
+
+Instant promiseFor(Transaction& ledger, const ShopSettings& settings, Instant now, bool rush) {
+    return earliest(ledger, settings, workshopOf(ledger.shop(), settings), now, rush);
+}
+
+bool canBeDoneBy(Transaction& ledger, const ShopSettings& settings, Instant now, bool rush, Instant told) {
+    Workshop workshop = workshopOf(ledger.shop(), settings);
+    workshop.marginPercent = 0;
+    workshop.step = minutes(1);
+    return earliest(ledger, settings, workshop, now, rush) <= told;
 }
 
 } // namespace rw::desk

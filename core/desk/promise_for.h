@@ -11,4 +11,8 @@ namespace rw::desk {
 /// machine.
 [[nodiscard]] Instant promiseFor(Transaction& ledger, const ShopSettings& settings, Instant now, bool rush);
 
+/// The work of such a job can be done by `told`, the margin left out: that is there for the minutes between reading a
+/// promise out and logging it.
+[[nodiscard]] bool canBeDoneBy(Transaction& ledger, const ShopSettings& settings, Instant now, bool rush, Instant told);
+
 } // namespace rw::desk

@@ -194,7 +194,8 @@ double CardPainter::cut(const CardWords::Cut& cut, const QRectF& column, double 
         warningMark({left, y + 0.7, 4.6, 4.2});
     }
     const PaperText source{kSmall, cut.careful};
-    for (const QString& shown : source.wrapped(cut.source, width - indent, 2)) {
+    // What has to be done before cutting is never cut short itself.
+    for (const QString& shown : source.wrapped(cut.source, width - indent, cut.careful ? 3 : 2)) {
         line({left + indent, y, width - indent, source.lineStep()}, shown, kSmall,
              cut.careful ? palette().accent : palette().ink, cut.careful);
         y += source.lineStep();

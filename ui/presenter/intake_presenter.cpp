@@ -69,8 +69,7 @@ void IntakePresenter::setOwnLots(const std::vector<Lot>& lots) {
 }
 
 void IntakePresenter::setForm(const IntakeForm& form) {
-    const bool sameTensions =
-        form.mainsTension == m_form.mainsTension && form.crossesTension == m_form.crossesTension;
+    const bool sameTensions = form.mainsTension == m_form.mainsTension && form.crossesTension == m_form.crossesTension;
     m_form = form;
     m_form.agreed = form.agreed && sameTensions;
     m_asking.cancel();
@@ -211,9 +210,11 @@ void IntakePresenter::log() {
                          .promised = std::nullopt,
                          .by = by(),
                          .inspection = {m_form.cameWith.toStdString(), m_form.remarks.toStdString()}};
+    if (m_preview && !m_thinking) {
+        command.told = m_preview->promise;
+    }
     if (m_form.agreed) {
-        command.yes =
-            desk::InformedYes{m_form.agreedBy.trimmed().toStdString(), wordsForTheYes().toStdString()};
+        command.yes = desk::InformedYes{m_form.agreedBy.trimmed().toStdString(), wordsForTheYes().toStdString()};
     }
     write(
         [command, racket = *m_racket](desk::Transaction& ledger) -> Result<LoggedIntake> {

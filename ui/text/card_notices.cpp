@@ -50,7 +50,7 @@ QString handsText(const desk::CardHands& hands, const QTimeZone& zone, const QLo
         return (hands.lies ? CardNotices::tr("%1 has it since %2") : CardNotices::tr("%1 had it until %2"))
             .arg(somebody(hands.name), since);
     }
-    return (hands.lies ? CardNotices::tr("%1 has it on %2 since %3") : CardNotices::tr("%1 had it on %2 until %3"))
+    return (hands.lies ? CardNotices::tr("%1 on %2 since %3") : CardNotices::tr("%1 had it on %2 until %3"))
         .arg(somebody(hands.name), fromUtf8(hands.machine), since);
 }
 

@@ -18,7 +18,7 @@ namespace rw::ui {
 [[nodiscard]] QString changeText(const desk::CardChange& change, const TensionPair& asked, const QTimeZone& zone,
                                  const QLocale& locale = QLocale());
 
-/// "Bastian Quill has it on Bench A since Thu 12 Mar 11:00", "Bastian Quill had it on Bench A until Thu 12 Mar 11:20".
+/// "Bastian Quill on Bench A since Thu 12 Mar 11:00", "Bastian Quill had it on Bench A until Thu 12 Mar 11:20".
 [[nodiscard]] QString handsText(const desk::CardHands& hands, const QTimeZone& zone, const QLocale& locale = QLocale());
 
 /// "came with a cover and a dampener; seen: grommet 7 is worn"; "" when nothing was noted.

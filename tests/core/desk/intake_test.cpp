@@ -179,6 +179,26 @@ TEST_F(Intake, ACustomersReelKeptHereComesWithThePersonAndCostsNoString) {
     EXPECT_EQ(shown->quote.total, pounds(1600)) << "labour with the customer's own string";
 }
 
+// A promise that was read out a minute before the step of the clock is still kept a minute after it; one for which no
+// time is left is not.
+TEST_F(Intake, APromiseThatWasToldStandsWhileTheWorkCanBeDone) {
+    const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
+    const IntakeDraft draft = draftFor(racket, "K", "L", "50", "52");
+    const Instant told = preview(draft)->promise;
+    const auto loggedAt = [&](std::string_view key, Instant when) {
+        LogJob command = logging(racket, draft, key);
+        command.told = told;
+        command.by.at = when;
+        return write([&](Transaction& t) { return logJob(t, command); })->promised;
+    };
+    Instant later = kNow;
+    while (read([&](Transaction& t) { return previewIntake(t, draft, later); })->promise <= told) {
+        later += std::chrono::minutes(1);
+    }
+    EXPECT_EQ(loggedAt("a step later", later), told);
+    EXPECT_GT(loggedAt("too late", told), told);
+}
+
 TEST_F(Intake, KeepsWhatWasShown) {
     const RacketSummary racket = racketOf("Ferreday", "Aldermoor 98");
     IntakeDraft draft = draftFor(racket, "K", "L", "50", "52");

@@ -167,7 +167,7 @@ TEST(CardWords, WhileTheCrossesAreStrungTheirNumberStandsFirst) {
     EXPECT_FALSE(words.pulls[0].quiet);
     EXPECT_TRUE(words.pulls[1].quiet);
     EXPECT_NE(told(words).find("✓ look over, ✓ mains, ▸ crosses, ○ finish | "
-                               "Bastian Quill has it on Bench B since Thu 22 Jan 10:30"),
+                               "Bastian Quill on Bench B since Thu 22 Jan 10:30"),
               std::string::npos)
         << told(words);
     card.job.benchStep = BenchStep::Finish;
