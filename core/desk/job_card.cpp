@@ -77,7 +77,14 @@ Result<length::CutPlan> planOf(const Job& job, const FrameModel& frame, const st
         request.route = job.route;
     }
     request.shortSide = job.shortSide;
-    return length::planCut(request);
+    auto plan = length::planCut(request);
+    if (!plan && !mayStillChange(job)) {
+        // The frame was corrected since. What was done stands in the pieces; the head is drawn as it is known now.
+        request.route.reset();
+        request.method.reset();
+        plan = length::planCut(request);
+    }
+    return plan;
 }
 
 /// Why the side of a logged job is what it is. Somebody chose it when nothing that was known then says so.

@@ -115,6 +115,24 @@ TEST_P(Frames, AJobThatWaitsCanStillBeLaid) {
     EXPECT_TRUE(read([&](Transaction& t) { return jobCard(t, *job.id, std::nullopt); }));
 }
 
+TEST_P(Frames, TheCardOfAStrungJobOpensOnACorrectedFrame) {
+    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    IntakeDraft draft = draftFor(racket, "K", "K", "52", "52");
+    draft.method = Method::OnePiece;
+    draft.route = "plain-2";
+    const Job job = logged(racket, draft, "strung before");
+    ASSERT_TRUE(take(*job.id));
+    ASSERT_TRUE(cut(cutting(*job.id, PieceRole::Whole, metres(11.2))));
+    ASSERT_TRUE(finish(*job.id, job.asked));
+    FrameModel turned = frame("Aldermoor 98");
+    turned.pattern.mainsStart = HoopEnd::Throat;
+    ASSERT_TRUE(keep(turned));
+    const auto opened = read([&](Transaction& t) { return jobCard(t, *job.id, std::nullopt); });
+    ASSERT_TRUE(opened);
+    EXPECT_EQ(opened->job.route, "plain-2") << "what was done stays what was done";
+    EXPECT_EQ(opened->plan.mainsStart, HoopEnd::Throat);
+}
+
 TEST_P(Frames, AUsualCutIsKeptAndForgotten) {
     const auto id = *frame("Aldermoor 98").id;
     const auto before = known(id).usualCuts.size();
