@@ -73,17 +73,7 @@ Money Money::timesRatioHalfAway(std::int64_t numerator, std::int64_t denominator
     return {product < 0 ? -rounded : rounded, m_currency};
 }
 
-std::string Money::text() const {
-    std::string digits = std::to_string(std::llabs(m_minor));
-    const auto places = static_cast<std::size_t>(m_currency.decimals());
-    if (places > 0) {
-        if (digits.size() < places + 1) {
-            digits.insert(0, places + 1 - digits.size(), '0');
-        }
-        digits.insert(digits.size() - places, ".");
-    }
-    return (m_minor < 0 ? "-" : "") + digits;
-}
+std::string Money::text() const { return fullDecimalText(m_minor, m_currency.decimals()); }
 
 Money Money::operator+(const Money& other) const {
     assert(sameCurrency(other));

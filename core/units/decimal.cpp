@@ -86,8 +86,7 @@ Result<Decimal> parseDecimal(std::string_view what, std::string_view text) {
     return decimal;
 }
 
-Result<std::int64_t> scaledTo(int places, const Decimal& decimal, std::string_view what,
-                              std::string_view text) {
+Result<std::int64_t> scaledTo(int places, const Decimal& decimal, std::string_view what, std::string_view text) {
     if (decimal.places > places) {
         return refuse(Code::TooFine, {{"what", std::string(what)}, {"text", std::string(text)}});
     }
@@ -98,20 +97,27 @@ Result<std::int64_t> scaledTo(int places, const Decimal& decimal, std::string_vi
     return decimal.sign == Decimal::Sign::Minus ? -value : value;
 }
 
-std::string decimalText(std::int64_t scaled, int places) {
+std::string fullDecimalText(std::int64_t scaled, int places) {
     std::string digits = std::to_string(std::llabs(scaled));
     if (places > 0) {
         const auto wanted = static_cast<std::size_t>(places) + 1;
         if (digits.size() < wanted) {
             digits.insert(0, wanted - digits.size(), '0');
         }
-        digits.insert(digits.size() - static_cast<std::size_t>(places), ".");
-        digits.erase(digits.find_last_not_of('0') + 1);
-        if (digits.back() == '.') {
-            digits.pop_back();
-        }
+        digits.insert(digits.size() - static_cast<std::size_t>(places), 1, '.');
     }
     return (scaled < 0 ? "-" : "") + digits;
+}
+
+std::string decimalText(std::int64_t scaled, int places) {
+    std::string text = fullDecimalText(scaled, places);
+    if (places > 0) {
+        text.erase(text.find_last_not_of('0') + 1);
+        if (text.back() == '.') {
+            text.pop_back();
+        }
+    }
+    return text;
 }
 
 } // namespace rw

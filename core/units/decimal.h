@@ -28,6 +28,8 @@ struct Decimal {
 
 /// `scaled` units of 10^-places as text with a point: (5450, 2) is "54.5", (5400, 2) is "54".
 [[nodiscard]] std::string decimalText(std::int64_t scaled, int places);
+/// The same with every place written: (5400, 2) is "54.00".
+[[nodiscard]] std::string fullDecimalText(std::int64_t scaled, int places);
 
 /// White space removed at both ends. Understands ASCII space, tab and the no-break space.
 [[nodiscard]] std::string_view trimmed(std::string_view text);
