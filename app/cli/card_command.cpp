@@ -30,7 +30,8 @@ Result<ui::Slip> slipCalled(const std::optional<std::string>& text) {
             return slip;
         }
     }
-    return refuse(Code::ImpossibleValue, {{"key", "--slip"}, {"text", *text}, {"expected", "tag, ticket or card"}});
+    return refuse(Code::ImpossibleValue,
+                  {{"key", "--slip"}, {"text", *text}, {"expected", "card, tag, ticket, label or ready"}});
 }
 
 Result<ui::PaperSize> paperCalled(const std::optional<std::string>& text, ui::Slip slip) {
@@ -49,7 +50,14 @@ Result<ui::PaperSize> paperCalled(const std::optional<std::string>& text, ui::Sl
     if (*text == "A5") {
         return ui::PaperSize::A5Landscape;
     }
-    return refuse(Code::ImpossibleValue, {{"key", "--paper"}, {"text", *text}, {"expected", "A4, A5, A6 or A7"}});
+    if (*text == "62x90") {
+        return ui::PaperSize::RollLong;
+    }
+    if (*text == "62x25") {
+        return ui::PaperSize::RollShort;
+    }
+    return refuse(Code::ImpossibleValue,
+                  {{"key", "--paper"}, {"text", *text}, {"expected", "A4, A5, A6, A7, 62x90 or 62x25"}});
 }
 
 Result<std::optional<MachineId>> machineCalled(desk::Transaction& ledger, const std::optional<std::string>& name) {

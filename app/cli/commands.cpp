@@ -77,8 +77,11 @@ const std::vector<Command>& commands() {
           {"--job", "N", "the number on the racket's tag", true},
           {"--out", "FILE.pdf", "where it goes", true},
           {"--machine", "NAME", "show the dial of this machine; by default the one on which the job lies"},
-          {"--slip", "KIND", "card, tag or ticket; by default the card"},
-          {"--paper", "SIZE", "A4, A6, or A5 and A7 on their side; by default what the slip is made for"},
+          {"--slip", "KIND",
+           "card, tag, ticket, label (stays on the frame) or ready (for the rack); by default the card"},
+          {"--paper", "SIZE",
+           "A4, A6, A5 and A7 on their side, or off a roll of labels 62x90 and 62x25 (mm); by default what the slip is "
+           "made for"},
           kJson},
          always,
          runCard},

@@ -122,8 +122,8 @@ TEST(BadInput, WordsThatAreNoCommandLine) {
     EXPECT_THAT(refused("day --now 2026-02-30T10:00"), HasSubstr("2026-02-30"));
     EXPECT_THAT(refused("card --ledger x --job N --out y"), HasSubstr("“N” cannot be read as a job number"));
     EXPECT_THAT(refused("card --ledger x --job 0 --out y"), HasSubstr("job number"));
-    EXPECT_THAT(refused("card --ledger x --job 1 --out y --paper A3"), HasSubstr("A4, A5, A6 or A7"));
-    EXPECT_THAT(refused("card --ledger x --job 1 --out y --slip receipt"), HasSubstr("tag, ticket or card"));
+    EXPECT_THAT(refused("card --ledger x --job 1 --out y --paper A3"), HasSubstr("A4, A5, A6, A7, 62x90 or 62x25"));
+    EXPECT_THAT(refused("card --ledger x --job 1 --out y --slip receipt"), HasSubstr("card, tag, ticket, label or ready"));
 }
 
 TEST(BadInput, LedgersThatAreNone) {

@@ -95,6 +95,9 @@ TEST_P(LedgerCommands, ACardIsWritten) {
     const Outcome tag = on("card", job + QStringList{path, QStringLiteral("--slip"), QStringLiteral("tag")});
     EXPECT_EQ(tag.code, 0) << tag.err;
     EXPECT_THAT(tag.out, HasSubstr("The tag of job 2120 is in"));
+    const Outcome roll = on("card", job + QStringList{path, QStringLiteral("--slip"), QStringLiteral("tag"),
+                                                      QStringLiteral("--paper"), QStringLiteral("62x90")});
+    EXPECT_EQ(roll.code, 0) << roll.err;
     EXPECT_THAT(refused("card", job + QStringList{folder.filePath(QStringLiteral("no/card.pdf"))}),
                 HasSubstr("cannot be written"));
     EXPECT_THAT(refused("card", job + QStringList{path, QStringLiteral("--machine"), QStringLiteral("Bench Z")}),

@@ -4,6 +4,7 @@
 #include "ui/drawing/paper_text.h"
 
 #include <QPainter>
+#include <QPainterPath>
 
 #include <algorithm>
 
@@ -75,6 +76,34 @@ void PaperPen::warningMark(const QRectF& box) {
     m_painter.setPen(m_palette.onAccent);
     PaperText{box.height() * 0.72, true}.draw(m_painter, box.adjusted(0, box.height() * 0.14, 0, 0), Qt::AlignCenter,
                                               QStringLiteral("!"));
+}
+
+void PaperPen::code(const QRectF& box, const TagCode& code) {
+    const double side = std::min(box.width(), box.height());
+    const QRectF ground(box.center() - QPointF(side, side) / 2, QSizeF(side, side));
+    const double module = side / (code.modules() + 2 * TagCode::kQuietZone);
+    const QPointF corner = ground.topLeft() + QPointF(module, module) * TagCode::kQuietZone;
+    // One path, so that nothing shines through between two modules that touch.
+    QPainterPath dark;
+    dark.setFillRule(Qt::WindingFill);
+    for (int row = 0; row < code.modules(); ++row) {
+        for (int from = 0; from < code.modules();) {
+            int to = from;
+            while (to < code.modules() && code.isDark(to, row)) {
+                ++to;
+            }
+            if (to > from) {
+                dark.addRect(QRectF(corner + QPointF(from, row) * module, QSizeF((to - from) * module, module)));
+            }
+            from = to + 1;
+        }
+    }
+    m_painter.save();
+    // A printer has no grey to soften an edge with.
+    m_painter.setRenderHint(QPainter::Antialiasing, false);
+    m_painter.fillRect(ground, Qt::white);
+    m_painter.fillPath(dark, Qt::black);
+    m_painter.restore();
 }
 
 } // namespace rw::ui

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/documents/tag_code.h"
 #include "ui/drawing/palette.h"
 
 #include <QRectF>
@@ -34,6 +35,9 @@ public:
     void checkBox(const QRectF& box, bool done);
     void tick(const QRectF& box, double thickness);
     void warningMark(const QRectF& box);
+    /// The code in the middle of `box` with its quiet zone, as large as that allows: black on white whatever the
+    /// palette, because that is what scanners read.
+    void code(const QRectF& box, const TagCode& code);
 
     [[nodiscard]] QPainter& painter() const { return m_painter; }
     [[nodiscard]] const Palette& palette() const { return m_palette; }

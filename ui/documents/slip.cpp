@@ -48,19 +48,44 @@ QString slipWord(Slip slip) {
     case Slip::Ticket:
         return Slips::tr("ticket");
     case Slip::JobCard:
+        return Slips::tr("job card");
+    case Slip::FrameLabel:
+        return Slips::tr("frame label");
+    case Slip::Ready:
         break;
     }
-    return Slips::tr("job card");
+    return Slips::tr("ready slip");
 }
 
 QString slipCode(Slip slip) {
-    return slip == Slip::Tag      ? QStringLiteral("tag")
-           : slip == Slip::Ticket ? QStringLiteral("ticket")
-                                  : QStringLiteral("card");
+    switch (slip) {
+    case Slip::Tag:
+        return QStringLiteral("tag");
+    case Slip::Ticket:
+        return QStringLiteral("ticket");
+    case Slip::JobCard:
+        return QStringLiteral("card");
+    case Slip::FrameLabel:
+        return QStringLiteral("label");
+    case Slip::Ready:
+        break;
+    }
+    return QStringLiteral("ready");
 }
 
 PaperSize usualPaper(Slip slip) {
-    return slip == Slip::Tag ? PaperSize::A7Landscape : slip == Slip::Ticket ? PaperSize::A6 : PaperSize::A4;
+    switch (slip) {
+    case Slip::Tag:
+    case Slip::Ready:
+        return PaperSize::A7Landscape;
+    case Slip::Ticket:
+        return PaperSize::A6;
+    case Slip::FrameLabel:
+        return PaperSize::RollShort;
+    case Slip::JobCard:
+        break;
+    }
+    return PaperSize::A4;
 }
 
 QString slipTitle(Slip slip, std::int64_t number) {
@@ -71,9 +96,22 @@ QString slipTitle(Slip slip, std::int64_t number) {
     case Slip::Ticket:
         return Slips::tr("Ticket %1").arg(tag);
     case Slip::JobCard:
+        return Slips::tr("Job card %1").arg(tag);
+    case Slip::FrameLabel:
+        return Slips::tr("Frame label %1").arg(tag);
+    case Slip::Ready:
         break;
     }
-    return Slips::tr("Job card %1").arg(tag);
+    return Slips::tr("Ready slip %1").arg(tag);
+}
+
+Result<void> canBePrinted(Slip slip, const Job& job) {
+    if ((slip == Slip::FrameLabel || slip == Slip::Ready) && !job.strung) {
+        return refuse(Code::WrongState, {{"job", job.number},
+                                         {"state", std::string(jobStateText(job.state))},
+                                         {"wanted", std::string(jobStateText(JobState::Strung))}});
+    }
+    return {};
 }
 
 void paintSlip(QPainter& painter, const QRectF& area, PaperSize size, Slip slip, const desk::JobPaper& paper,
@@ -88,16 +126,30 @@ void paintSlip(QPainter& painter, const QRectF& area, PaperSize size, Slip slip,
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setClipRect(area, Qt::IntersectClip);
-    if (slip == Slip::Tag) {
+    switch (slip) {
+    case Slip::Tag:
         place(painter, area, size, SlipPainter::kTag, tagWords(paper, style), style.palette);
-    } else {
+        break;
+    case Slip::Ticket:
         place(painter, area, size, SlipPainter::kTicket, ticketWords(paper, style), style.palette);
+        break;
+    case Slip::FrameLabel:
+        place(painter, area, size, SlipPainter::kFrameLabel, labelWords(paper, style), style.palette);
+        break;
+    case Slip::Ready:
+        place(painter, area, size, SlipPainter::kReady, readyWords(paper, style), style.palette);
+        break;
+    case Slip::JobCard:
+        break; // above
     }
     painter.restore();
 }
 
 Result<void> writeSlipPdf(const QString& path, Slip slip, const desk::JobPaper& paper, PaperSize size,
                           const JobCardStyle& style) {
+    if (const auto printable = canBePrinted(slip, paper.card.job); !printable) {
+        return printable;
+    }
     return writePdfPage(path, slipTitle(slip, paper.card.job.number), size, [&](QPainter& painter, const QRectF& area) {
         paintSlip(painter, area, size, slip, paper, style);
     });

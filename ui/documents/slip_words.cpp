@@ -7,6 +7,8 @@
 
 #include <QCoreApplication>
 
+#include <cassert>
+
 namespace rw::ui {
 
 namespace {
@@ -60,7 +62,8 @@ QString paidWords(const Money& total, const Money& paid, const QLocale& locale) 
 
 TagWords tagWords(const desk::JobPaper& paper, const JobCardStyle& style) {
     const desk::JobCard& card = paper.card;
-    return {.number = QString::number(card.job.number),
+    return {.tag = card.job.number,
+            .number = QString::number(card.job.number),
             .promise = promiseOf(card.job, style),
             .customer = fromUtf8(card.customer.name),
             .racket = racketName(card.frame.name, card.racket.mark),
@@ -72,6 +75,7 @@ TicketWords ticketWords(const desk::JobPaper& paper, const JobCardStyle& style) 
     const desk::JobCard& card = paper.card;
     const QLocale& locale = style.locale;
     TicketWords words{
+        .tag = card.job.number,
         .shop = fromUtf8(paper.shop),
         .number = QString::number(card.job.number),
         .taken = Slips::tr("taken in %1").arg(momentText(card.job.logged, style.zone, locale)),
@@ -91,6 +95,36 @@ TicketWords ticketWords(const desk::JobPaper& paper, const JobCardStyle& style) 
         words.bill.emplace_back(chargeWord(charge), moneyText(charge.amount, locale));
     }
     return words;
+}
+
+LabelWords labelWords(const desk::JobPaper& paper, const JobCardStyle& style) {
+    const Job& job = paper.card.job;
+    assert(job.strung);
+    return {.tag = job.number,
+            .number = QString::number(job.number),
+            .date = dateText(job.strung->by.at, style.zone, style.locale),
+            .strings = stringNames(paper.card),
+            .pulls = tensionPairText(job.strung->tensions, style.locale),
+            .shop = fromUtf8(paper.shop)};
+}
+
+ReadyWords readyWords(const desk::JobPaper& paper, const JobCardStyle& style) {
+    const desk::JobCard& card = paper.card;
+    const Job& job = card.job;
+    assert(job.strung);
+    const QString cameWith = fromUtf8(card.inspection.cameWith);
+    const Money owed = job.total - paper.paid;
+    return {.tag = job.number,
+            .number = QString::number(job.number),
+            .customer = fromUtf8(card.customer.name),
+            .racket = racketName(card.frame.name, card.racket.mark),
+            .strung =
+                Slips::tr("strung %1: %2, %3")
+                    .arg(momentText(job.strung->by.at, style.zone, style.locale),
+                         tensionPairText(job.strung->tensions, style.locale), stringNames(card).join(Slips::tr(", "))),
+            .gives = cameWith.isEmpty() ? QString() : Slips::tr("give back: %1").arg(cameWith),
+            .owed = owed.minor() > 0 ? Slips::tr("%1 to pay").arg(moneyText(owed, style.locale))
+                                     : Slips::tr("nothing to pay")};
 }
 
 } // namespace rw::ui

@@ -7,6 +7,7 @@
 #include <QString>
 #include <QStringList>
 
+#include <cstdint>
 #include <utility>
 #include <vector>
 
@@ -14,6 +15,7 @@ namespace rw::ui {
 
 /// The tag on the racket as words: enough to find it on the rack and to string it when the card is lost.
 struct TagWords {
+    std::int64_t tag; ///< the number as its code holds it
     QString number;
     QString promise; ///< "" without one
     QString customer;
@@ -25,6 +27,7 @@ struct TagWords {
 
 /// The customer's ticket as words: what was agreed, what it costs, when it is ready.
 struct TicketWords {
+    std::int64_t tag;
     QString shop;
     QString number;
     QString taken; ///< "taken in Thu 22 Jan 10:40"
@@ -40,5 +43,28 @@ struct TicketWords {
     QString promise;
 };
 [[nodiscard]] TicketWords ticketWords(const desk::JobPaper& paper, const JobCardStyle& style);
+
+/// The label that stays on the frame as words: what is in it and since when. Precondition of both: it was strung.
+struct LabelWords {
+    std::int64_t tag;
+    QString number;
+    QString date; ///< when it was strung: "20 January 2026"
+    QStringList strings;
+    QString pulls; ///< as strung: "52/50 lb"
+    QString shop;
+};
+[[nodiscard]] LabelWords labelWords(const desk::JobPaper& paper, const JobCardStyle& style);
+
+/// The ready slip as words: for whoever hands the racket over, what to take and what to give back with it.
+struct ReadyWords {
+    std::int64_t tag;
+    QString number;
+    QString customer;
+    QString racket;
+    QString strung; ///< "strung Thu 22 Jan 15:10: 52/50 lb, Larkspun 130, natural"
+    QString gives;  ///< "give back: a cover", "" when nothing came with it
+    QString owed;   ///< "£21.50 to pay", "nothing to pay"
+};
+[[nodiscard]] ReadyWords readyWords(const desk::JobPaper& paper, const JobCardStyle& style);
 
 } // namespace rw::ui

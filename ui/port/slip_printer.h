@@ -34,7 +34,7 @@ public:
     [[nodiscard]] virtual QString folder() const = 0;       ///< where PDFs go
     [[nodiscard]] virtual SlipChoice choice(Slip slip) const = 0;
     virtual void choose(Slip slip, const SlipChoice& choice) = 0;
-    /// FileUnwritable when the PDF or the printer's own spool can take nothing; throws FileLost on a full disk.
+    /// Precondition: canBePrinted. FileUnwritable when the PDF or the printer's own spool can take nothing; throws FileLost on a full disk.
     [[nodiscard]] virtual Result<PrintedSlip> print(Slip slip, const desk::JobPaper& paper,
                                                     const JobCardStyle& style) = 0;
 };

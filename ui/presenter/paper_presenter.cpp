@@ -35,6 +35,10 @@ QString PaperPresenter::put(Slip slip, const desk::JobPaper& paper, bool& done) 
     JobCardStyle style;
     style.locale = shift().locale();
     style.zone = shift().zone();
+    if (const auto printable = canBePrinted(slip, paper.card.job); !printable) {
+        done = false;
+        return sentenceFor(printable.error());
+    }
     const QString title = slipTitle(slip, paper.card.job.number);
     try {
         const auto printed = m_printer.print(slip, paper, style);

@@ -150,6 +150,8 @@ void MainWindow::makePaperMenu() {
     add(tr("The &job card"), QKeySequence(Qt::CTRL | Qt::Key_P), [this] { print({Slip::JobCard}); });
     add(tr("The &tag alone"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_T), [this] { print({Slip::Tag}); });
     add(tr("The t&icket alone"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_I), [this] { print({Slip::Ticket}); });
+    add(tr("The &frame label"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_L), [this] { print({Slip::FrameLabel}); });
+    add(tr("The &ready slip"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_R), [this] { print({Slip::Ready}); });
     papers->addSeparator();
     add(tr("&Printers and paper"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_P), [this] { showPapers(); });
 }

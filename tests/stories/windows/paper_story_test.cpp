@@ -55,13 +55,30 @@ TEST_F(Papers, OnTheRackItIsTheChosenRacketAndAtTheBenchTheCard) {
     EXPECT_EQ(m_tray.slips.back(), (std::pair{Slip::JobCard, bench.card()->job.number}));
 }
 
+TEST_F(Papers, AReadySlipAndALabelComeOnceItIsStrungAndNotBefore) {
+    press(Qt::Key_2, Qt::ControlModifier);
+    ASSERT_TRUE(becomes([&] { return m_window->bench()->presenter().card().has_value(); }));
+    press(Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_TRUE(saysSoon(QStringLiteral("strung")));
+    EXPECT_TRUE(m_tray.slips.empty());
+    press(Qt::Key_1, Qt::ControlModifier);
+    press(Qt::Key_F8);
+    ASSERT_TRUE(becomes([&] { return m_window->counter()->rack()->list()->model()->rowCount() > 0; }));
+    press(Qt::Key_Home);
+    const auto hanging = m_window->counter()->rack()->chosen()->number;
+    press(Qt::Key_L, Qt::ControlModifier | Qt::ShiftModifier);
+    press(Qt::Key_R, Qt::ControlModifier | Qt::ShiftModifier);
+    EXPECT_TRUE(becomes([&] { return m_tray.slips == Out{{Slip::FrameLabel, hanging}, {Slip::Ready, hanging}}; }));
+}
+
 TEST_F(Papers, AFullDiskIsSaidAndTheTicketIsNotTriedAfterTheTag) {
     m_tray.diskIsFull = true;
     press(Qt::Key_F8);
     ASSERT_TRUE(becomes([&] { return m_window->counter()->rack()->list()->model()->rowCount() > 0; }));
     press(Qt::Key_Home);
     press(Qt::Key_T, Qt::ControlModifier);
-    EXPECT_TRUE(becomes([&] { return message().contains(QStringLiteral("could not be written")); })) << message().toStdString();
+    EXPECT_TRUE(becomes([&] { return message().contains(QStringLiteral("could not be written")); }))
+        << message().toStdString();
     EXPECT_FALSE(message().contains(QLatin1Char('\n'))) << message().toStdString();
 }
 

@@ -11,13 +11,21 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 namespace rw::ui {
 namespace {
 
 Money pounds(std::int64_t pence) { return Money::fromMinor(pence, Currency::pounds()); }
 
+desk::JobCard strung(desk::JobCard card) {
+    card.job.strung = Strung{card.job.asked, MachineId::of(2), {StaffId::of(2), "bench", Instant{}}};
+    return card;
+}
+
 desk::JobPaper crowded() {
-    desk::JobCard card = samples::tomas();
+    desk::JobCard card = strung(samples::tomas());
+    card.inspection.cameWith = std::string(2000, 'c');
     card.customer.name = std::string(10000, 'W');
     card.racket.mark = "🎾🎾🎾";
     for (desk::CardPiece& piece : card.pieces) {
@@ -35,20 +43,21 @@ desk::JobPaper crowded() {
     return {std::move(card), std::string(300, 'H'), pounds(1)};
 }
 
-desk::JobPaper plain() { return {samples::petra(), "Harbour Lane Strings", pounds(0)}; }
+desk::JobPaper plain() { return {strung(samples::petra()), "Harbour Lane Strings", pounds(0)}; }
 
 TEST(SlipPainting, KeepsToItsPaper) {
     const NoWarnings quiet;
     for (const PaperSize size : kPaperSizes) {
         const QSizeF page = printableMillimetres(size);
         const QRect area(30, 30, static_cast<int>(page.width() * 3), static_cast<int>(page.height() * 3));
-        for (const Slip slip : {Slip::Tag, Slip::Ticket}) {
+        for (const Slip slip : {Slip::Tag, Slip::Ticket, Slip::FrameLabel, Slip::Ready}) {
             for (const desk::JobPaper& paper : {plain(), crowded()}) {
                 Canvas canvas(area.width() + 60, area.height() + 60, Palette::print());
                 canvas.draw([&](QPainter& painter) { paintSlip(painter, area, size, slip, paper); });
                 const int inside = canvas.inked(area);
                 EXPECT_EQ(canvas.inked(canvas.all()), inside);
-                EXPECT_GT(inside, 1000);
+                // A twentieth where the paper is small; a slip keeps its size on a large one.
+                EXPECT_GT(inside, std::min(1000, area.width() * area.height() / 20));
             }
         }
     }
@@ -63,6 +72,26 @@ TEST(SlipPainting, ATagOnALargeSheetStaysATag) {
     const int all = canvas.inked(sheet);
     EXPECT_EQ(canvas.inked(QRect(0, 0, 106 * 4, 75 * 4)), all);
     EXPECT_GT(canvas.inked(QRect(0, 0, 105 * 4, 30 * 4)), all / 3) << "the number takes most of it";
+}
+
+TEST(Slips, WhatSaysHowItWasStrungWaitsUntilItWas) {
+    for (const Slip slip : kSlips) {
+        EXPECT_TRUE(canBePrinted(slip, strung(samples::petra()).job));
+    }
+    const Job waiting = samples::petra().job;
+    for (const Slip slip : {Slip::Tag, Slip::Ticket, Slip::JobCard}) {
+        EXPECT_TRUE(canBePrinted(slip, waiting));
+    }
+    const QTemporaryDir folder;
+    const QString path = folder.filePath(QStringLiteral("slip.pdf"));
+    for (const Slip slip : {Slip::FrameLabel, Slip::Ready}) {
+        const auto written = writeSlipPdf(path, slip, {samples::petra(), "", pounds(0)}, PaperSize::A6);
+        ASSERT_FALSE(written);
+        EXPECT_EQ(written.error().code(), Code::WrongState);
+        EXPECT_EQ(written.error().number("job"), 2121);
+        EXPECT_EQ(written.error().text("wanted"), "strung");
+        EXPECT_FALSE(QFile::exists(path));
+    }
 }
 
 TEST(SlipPdf, IsOnePageOfItsPaper) {
@@ -82,6 +111,7 @@ TEST(SlipPdf, IsOnePageOfItsPaper) {
     EXPECT_NEAR(width(Slip::Tag), 105, 0.5);
     EXPECT_NEAR(width(Slip::Ticket), 105, 0.5);
     EXPECT_NEAR(width(Slip::JobCard), 210, 0.5);
+    EXPECT_NEAR(width(Slip::FrameLabel), 62, 0.5) << "a piece of the roll, read across it";
 }
 
 TEST(PaperSizes, AreKeptByTheirCodes) {

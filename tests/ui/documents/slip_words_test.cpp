@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <chrono>
+
 namespace rw::ui {
 namespace {
 
@@ -93,6 +95,43 @@ TEST(TicketWords, SayTheTaxOnce) {
         {.kind = ChargeKind::Tax, .article = {}, .label = {}, .amount = pounds(480), .taxHundredthsPercent = 2000});
     paper.card.job.total = pounds(2880);
     EXPECT_EQ(ticketWords(paper, english()).tax.toStdString(), "") << "added tax is a line of the bill";
+}
+
+desk::JobCard strung(desk::JobCard card) {
+    card.job.strung = Strung{{Tension::tryParse("52 lb", TensionUnit::Pound).value(),
+                              Tension::tryParse("22.5 kg", TensionUnit::Pound).value()},
+                             MachineId::of(2),
+                             {StaffId::of(2), "bench", *card.job.promised - std::chrono::minutes(80)}};
+    return card;
+}
+
+TEST(LabelWords, SayWhatIsInTheFrameAsItWasStrung) {
+    const LabelWords words = labelWords(paperOf(strung(samples::petra())), english());
+    EXPECT_EQ(
+        (QStringList{words.number, words.date, words.strings.join(QStringLiteral(" + ")), words.pulls, words.shop})
+            .join(QStringLiteral(" | "))
+            .toStdString(),
+        "2121 | 22 January 2026 | Larkspun 130, natural | 52 lb / 22.5 kg | Harbour Lane Strings");
+    EXPECT_EQ(labelWords(paperOf(strung(samples::tomas())), english()).strings.size(), 2);
+}
+
+TEST(ReadyWords, SayWhatToTakeAndWhatToGiveBack) {
+    desk::JobCard card = strung(samples::petra());
+    const auto told = [&](std::int64_t paid) {
+        const ReadyWords words = readyWords(paperOf(card, pounds(paid)), english());
+        return (QStringList{words.number, words.customer, words.racket, words.strung, words.gives, words.owed})
+            .join(QLatin1Char('\n'))
+            .toStdString();
+    };
+    EXPECT_EQ(told(1000), "2121\n"
+                          "Petra Lindobi\n"
+                          "Aldermoor 98 A\n"
+                          "strung Thu 22 Jan 15:10: 52 lb / 22.5 kg, Larkspun 130, natural\n"
+                          "\n"
+                          "£21.50 to pay");
+    card.inspection.cameWith = "a cover, one grip";
+    EXPECT_NE(told(3150).find("give back: a cover, one grip\nnothing to pay"), std::string::npos) << told(3150);
+    EXPECT_NE(told(3200).find("nothing to pay"), std::string::npos);
 }
 
 } // namespace
