@@ -4,6 +4,7 @@
 #include "core/desk/lookups.h"
 
 #include <algorithm>
+#include <map>
 
 namespace rw::desk {
 
@@ -51,6 +52,27 @@ Result<PersonFound> withRackets(Transaction& ledger, Customer customer, const st
     return found;
 }
 } // namespace
+
+Result<std::vector<PersonFound>> listPeople(Transaction& ledger, std::string_view text, int atMost) {
+    std::vector<PersonFound> people;
+    std::map<FrameModelId, FrameModel> frames; // most people have one of a few
+    for (Customer& customer : ledger.customers().find(text, atMost)) {
+        PersonFound found{std::move(customer), {}, {}};
+        for (Racket& racket : ledger.customers().racketsOf(*found.customer.id)) {
+            auto known = frames.find(racket.frame);
+            if (known == frames.end()) {
+                auto frame = frameOf(ledger, racket.frame);
+                if (!frame) {
+                    return tl::unexpected(frame.error());
+                }
+                known = frames.emplace(racket.frame, *std::move(frame)).first;
+            }
+            found.rackets.push_back({std::move(racket), known->second, std::nullopt, std::nullopt});
+        }
+        people.push_back(std::move(found));
+    }
+    return people;
+}
 
 Result<std::vector<PersonFound>> findPeople(Transaction& ledger, std::string_view text, int atMost) {
     std::vector<PersonFound> people;

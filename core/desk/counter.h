@@ -25,6 +25,9 @@ struct PersonFound {
     std::vector<Lot> lots;              ///< string of theirs that is kept here: open lots
 };
 
+/// Who is found by `text`, as a list shows them while somebody types: their rackets by name, without what was done to
+/// them and without string of theirs. person() has the rest.
+[[nodiscard]] Result<std::vector<PersonFound>> listPeople(Transaction& ledger, std::string_view text, int atMost = 20);
 [[nodiscard]] Result<std::vector<PersonFound>> findPeople(Transaction& ledger, std::string_view text, int atMost = 20);
 [[nodiscard]] Result<PersonFound> person(Transaction& ledger, CustomerId id);
 

@@ -30,7 +30,7 @@ std::unique_ptr<desk::Transaction> SqlLedger::begin(desk::Access access) {
     if (const int version = schemaVersion(*m_connection); version != latestVersion()) {
         throw LedgerLost("the ledger was brought to schema " + std::to_string(version) + " by another program");
     }
-    return std::make_unique<SqlTransaction>(*m_connection, std::move(work));
+    return std::make_unique<SqlTransaction>(*m_connection, std::move(work), m_people, access);
 }
 
 std::vector<desk::Finding> SqlLedger::check() {

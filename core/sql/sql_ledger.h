@@ -4,6 +4,7 @@
 #include "core/desk/port/ledger.h"
 #include "core/sql/connection.h"
 #include "core/sql/file_identity.h"
+#include "core/sql/repositories/known_people.h"
 
 #include <memory>
 #include <optional>
@@ -26,6 +27,7 @@ private:
     void checkStillThere() const;
 
     std::unique_ptr<Connection> m_connection;
+    KnownPeople m_people;
     std::optional<FileIdentity> m_file; ///< of a SQLite ledger
     std::int64_t m_changes = 0;         ///< on SQLite: how often m_dataVersion has changed
     std::string m_dataVersion;

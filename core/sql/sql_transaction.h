@@ -17,9 +17,11 @@ namespace rw::sql {
 /// A transaction with the repositories that speak in it.
 class SqlTransaction final : public desk::Transaction {
 public:
-    SqlTransaction(Connection& connection, Work work)
+    SqlTransaction(Connection& connection, Work work, KnownPeople& people, desk::Access access)
         : m_work(std::move(work))
-        , m_customers(connection)
+        , m_people(people)
+        , m_lasts(access == desk::Access::Read) // nothing can be taken back of what was only read
+        , m_customers(connection, people)
         , m_frames(connection)
         , m_strings(connection)
         , m_lots(connection)
@@ -27,6 +29,14 @@ public:
         , m_priceLists(connection)
         , m_shop(connection)
         , m_reports(connection) {}
+
+    ~SqlTransaction() override {
+        if (m_lasts) {
+            m_people.keep();
+        } else {
+            m_people.takeBack();
+        }
+    }
 
     desk::Customers& customers() override { return m_customers; }
     desk::Frames& frames() override { return m_frames; }
@@ -36,10 +46,15 @@ public:
     desk::PriceLists& priceLists() override { return m_priceLists; }
     desk::Shop& shop() override { return m_shop; }
     desk::Reports& reports() override { return m_reports; }
-    void commit() override { m_work.commit(); }
+    void commit() override {
+        m_work.commit();
+        m_lasts = true;
+    }
 
 private:
     Work m_work;
+    KnownPeople& m_people;
+    bool m_lasts; ///< what was read in it
     SqlCustomers m_customers;
     SqlFrames m_frames;
     SqlStrings m_strings;

@@ -196,6 +196,19 @@ TEST_P(MigrationTest, AStepThatFailsLeavesNothingBehind) {
     EXPECT_EQ(schemaVersion(connection()), 2);
 }
 
+// In: a ledger with a customer. Out: what happened before has no number, and what happens from then on has one each.
+TEST_P(MigrationTest, CustomerChanges) {
+    migrateTo(6);
+    stockSmallShop(connection());
+    migrateTo(7);
+    EXPECT_EQ(value("SELECT count(*) FROM customer_change"), "0");
+    connection().execute("UPDATE customer SET name = 'P. Lindobi', row_version = row_version + 1");
+    EXPECT_EQ(value("SELECT count(*) FROM customer_change"), value("SELECT count(*) FROM customer"));
+    connection().execute("INSERT INTO customer (name, search_key, created_at) VALUES ('New', 'new', 0)");
+    EXPECT_EQ(value("SELECT customer_id FROM customer_change ORDER BY id DESC LIMIT 1"),
+              value("SELECT max(id) FROM customer"));
+}
+
 TEST_P(MigrationTest, ToldOnceBeforeAnythingChangesAndNeverForAnEmptyDatabase) {
     std::vector<int> told;
     const auto tell = [&](int version) {

@@ -32,8 +32,7 @@ public:
     /// Replaces name and contacts when `version` is still the stored one; else ChangedMeanwhile.
     virtual Result<void> update(const Customer& customer) = 0;
     [[nodiscard]] virtual std::optional<Customer> get(CustomerId id) = 0;
-    /// People whose name holds every word of `text` (searchKey), or one of whose phone numbers holds its digits
-    /// (two or more of them), by name.
+    /// Who PeopleIndex::find finds: by words of a name, the digits of a phone number, and with one letter wrong.
     [[nodiscard]] virtual std::vector<Customer> find(std::string_view text, int atMost) = 0;
     virtual RacketId addRacket(const Racket& racket, std::string_view requestKey) = 0; ///< its key as in add()
     [[nodiscard]] virtual std::optional<RacketId> racketByRequestKey(std::string_view key) = 0;

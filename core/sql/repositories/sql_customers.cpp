@@ -4,17 +4,13 @@
 #include "core/customers/search_key.h"
 #include "core/sql/repositories/bound_values.h"
 #include "core/sql/repositories/row.h"
-#include "core/sql/repositories/search_words.h"
 #include "core/sql/repositories/stored_texts.h"
 
-#include <algorithm>
 #include <cassert>
 
 namespace rw::sql {
 
 namespace {
-constexpr std::size_t kMostDigits = 200; ///< of a contact, by its length
-
 /// People with their contacts, one row a contact (or one without any), rows of one person together.
 std::vector<Customer> peopleIn(Statement& statement) {
     std::vector<Customer> people;
@@ -34,12 +30,6 @@ std::vector<Customer> peopleIn(Statement& statement) {
         }
     }
     return people;
-}
-
-bool phoneHolds(const Customer& customer, const std::string& digits) {
-    return !digits.empty() && std::ranges::any_of(customer.contacts, [&](const Contact& contact) {
-        return contact.kind == Contact::Kind::Phone && digitsOf(contact.text).find(digits) != std::string::npos;
-    });
 }
 
 /// A person as two stations would tell them apart.
@@ -139,20 +129,12 @@ std::optional<Customer> SqlCustomers::get(CustomerId id) {
 }
 
 std::vector<Customer> SqlCustomers::find(std::string_view text, int atMost) {
-    const SearchWords words(text);
-    std::string digits = phoneDigitsOf(text);
-    if (digits.size() < 2 || digits.size() > kMostDigits) {
-        digits.clear(); // one digit is in nearly every number
+    std::vector<Customer> people;
+    for (const CustomerId id : m_people.now(m_connection).find(text, atMost)) {
+        if (auto customer = get(id)) {
+            people.push_back(*std::move(customer));
+        }
     }
-    Statement statement(m_connection, "find_customers");
-    words.bindTo(statement, atMost);
-    statement.bind(":digits", digits.empty() ? std::nullopt : std::optional(holding(digits)));
-    statement.run();
-    std::vector<Customer> people = peopleIn(statement);
-    std::erase_if(people, [&](const Customer& customer) {
-        return !words.holdsRest(searchKey(customer.name)) && !phoneHolds(customer, digits);
-    });
-    people.resize(std::min(people.size(), static_cast<std::size_t>(std::max(atMost, 0))));
     return people;
 }
 

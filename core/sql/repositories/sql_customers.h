@@ -3,14 +3,16 @@
 
 #include "core/desk/port/repositories.h"
 #include "core/sql/connection.h"
+#include "core/sql/repositories/known_people.h"
 
 namespace rw::sql {
 
-/// desk::Customers over the open transaction of a connection, which must outlive it.
+/// desk::Customers over the open transaction of a connection. Both references must outlive it.
 class SqlCustomers final : public desk::Customers {
 public:
-    explicit SqlCustomers(Connection& connection)
-        : m_connection(connection) {}
+    SqlCustomers(Connection& connection, KnownPeople& people)
+        : m_connection(connection)
+        , m_people(people) {}
 
     CustomerId add(const Customer& customer, std::string_view requestKey) override;
     [[nodiscard]] std::optional<CustomerId> byRequestKey(std::string_view key) override;
@@ -25,6 +27,7 @@ public:
 
 private:
     Connection& m_connection;
+    KnownPeople& m_people;
 };
 
 } // namespace rw::sql

@@ -2,6 +2,7 @@
 #include "tests/core/desk/fake_ledger.h"
 
 #include "core/base/world_error.h"
+#include "core/customers/people_index.h"
 #include "core/customers/search_key.h"
 #include "tests/core/desk/fake_reports.h"
 
@@ -57,21 +58,22 @@ public:
     }
     std::optional<Customer> get(CustomerId id) override { return copyOf(m_rows.customers, id); }
     std::vector<Customer> find(std::string_view text, int atMost) override {
-        const std::string words = searchKey(text);
-        const std::string digits = phoneDigitsOf(text);
-        std::vector<Customer> found;
+        PeopleIndex index;
         for (const Customer& customer : m_rows.customers) {
-            const bool byPhone =
-                digits.size() >= 2 && std::ranges::any_of(customer.contacts, [&](const Contact& contact) {
-                    return contact.kind == Contact::Kind::Phone &&
-                           digitsOf(contact.text).find(digits) != std::string::npos;
-                });
-            if (!customer.removed && (byPhone || holdsEveryWord(searchKey(customer.name), words))) {
-                found.push_back(customer);
+            std::vector<std::string> digits;
+            for (const Contact& contact : customer.contacts) {
+                if (contact.kind == Contact::Kind::Phone) {
+                    digits.push_back(digitsOf(contact.text));
+                }
+            }
+            if (!customer.removed) {
+                index.add(*customer.id, searchKey(customer.name), digits);
             }
         }
-        std::ranges::sort(found, {}, [](const Customer& c) { return searchKey(c.name); });
-        found.erase(found.begin() + std::min<std::ptrdiff_t>(atMost, std::ssize(found)), found.end());
+        std::vector<Customer> found;
+        for (const CustomerId id : index.find(text, atMost)) {
+            found.push_back(*get(id));
+        }
         return found;
     }
     void erase(CustomerId id, Instant at) override {

@@ -17,7 +17,7 @@ void RepositoryTest::SetUp() {
     m_connection->execute("INSERT INTO ledger (id, application, created_at, time_zone, currency) "
                           "VALUES (1, 'reelwright', 0, 'Europe/London', 'GBP')");
     m_work.emplace(Work::writing(*m_connection));
-    m_customers.emplace(*m_connection);
+    m_customers.emplace(*m_connection, m_people);
     m_frames.emplace(*m_connection);
     m_strings.emplace(*m_connection);
     m_lots.emplace(*m_connection);

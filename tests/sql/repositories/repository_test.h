@@ -73,6 +73,7 @@ protected:
 private:
     std::unique_ptr<Connection> m_connection;
     std::optional<Work> m_work;
+    KnownPeople m_people;
     std::optional<SqlCustomers> m_customers;
     std::optional<SqlFrames> m_frames;
     std::optional<SqlStrings> m_strings;
