@@ -4,32 +4,29 @@
 #include "ui/bench/bench_strips.h"
 #include "ui/bench/card_view.h"
 #include "ui/bench/machine_choice.h"
+#include "ui/bench/queue_view.h"
 #include "ui/text/bench_words.h"
 #include "ui/text/format.h"
+#include "ui/text/tag_words.h"
 #include "ui/widgets/row_delegate.h"
 
 #include <QHBoxLayout>
 #include <QVBoxLayout>
+
+#include <algorithm>
 
 namespace rw::ui {
 
 namespace {
 constexpr int kQueueWidth = 380;
 constexpr int kReasons = 8;
-
-/// The queue. Its letters are the bench's keys: one that means nothing now must not jump to another racket.
-class Queue final : public QListView {
-public:
-    using QListView::QListView;
-    void keyboardSearch(const QString&) override {}
-};
 } // namespace
 
 BenchStation::BenchStation(DeskRunner& runner, Shift& shift, QWidget* parent)
     : Station(parent)
     , m_shift(shift)
     , m_presenter(std::make_unique<BenchPresenter>(runner, shift))
-    , m_queueView(new Queue(this))
+    , m_queueView(new QueueView(this))
     , m_machines(new MachineChoice(shift, this))
     , m_card(new CardView(this))
     , m_strips(new BenchStrips(*m_presenter, this)) {
@@ -44,6 +41,7 @@ BenchStation::BenchStation(DeskRunner& runner, Shift& shift, QWidget* parent)
 
 BenchStation::~BenchStation() = default;
 
+QListView* BenchStation::queue() const { return m_queueView; }
 QComboBox* BenchStation::machines() const { return m_machines->line(); }
 CutStrip* BenchStation::cutStrip() const { return m_strips->cut(); }
 FinishStrip* BenchStation::finishStrip() const { return m_strips->finish(); }
@@ -134,6 +132,12 @@ void BenchStation::connectPresenter() {
                     m_presenter->select(m_queue.at(current.row()).id);
                 }
             });
+    connect(m_queueView, &QueueView::tagTyped, this, &BenchStation::showPrompt);
+    connect(m_queueView, &QueueView::tagEntered, this, &BenchStation::openTag);
+    connect(m_presenter.get(), &BenchPresenter::notAtTheBench, this,
+            [this](std::int64_t number, const std::optional<JobState>& state) {
+                Q_EMIT said(notAtTheBenchText(number, state));
+            });
     connect(m_machines, &MachineChoice::shown, this, &BenchStation::showPrompt);
 }
 
@@ -220,6 +224,10 @@ void BenchStation::showPrompt() {
         break;
     }
     QStringList lines;
+    if (!m_queueView->typedTag().isEmpty()) {
+        lines << tagTypedText(m_queueView->typedTag());
+        words.clear(); // Enter is the tag's now
+    }
     if (m_presenter->canNod()) {
         const desk::JobCard& card = *m_presenter->card();
         lines << tr("N ▸ %1").arg(nodText(*card.change, card.job.asked));
@@ -255,6 +263,16 @@ void BenchStation::enableKeys() {
 }
 
 void BenchStation::next() { m_strips->next(); }
+
+void BenchStation::openTag(std::int64_t number) {
+    const auto& lines = m_queue.rows();
+    const auto line = std::ranges::find(lines, number, &desk::JobLine::number);
+    if (line == lines.end()) {
+        m_presenter->askWhereItIs(number);
+    } else {
+        m_queueView->setCurrentIndex(m_queue.index(static_cast<int>(line - lines.begin()), 0));
+    }
+}
 
 void BenchStation::openLost() { m_strips->openLost(); }
 

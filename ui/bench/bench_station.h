@@ -10,6 +10,7 @@
 #include <QLabel>
 #include <QListView>
 
+#include <cstdint>
 #include <memory>
 
 namespace rw::ui {
@@ -21,6 +22,7 @@ class CutStrip;
 class FinishStrip;
 class LostStrip;
 class MachineChoice;
+class QueueView;
 class Shift;
 class UndoStrip;
 
@@ -40,7 +42,7 @@ public:
     [[nodiscard]] std::optional<JobId> paperJob() const override;
 
     [[nodiscard]] BenchPresenter& presenter() const { return *m_presenter; }
-    [[nodiscard]] QListView* queue() const { return m_queueView; }
+    [[nodiscard]] QListView* queue() const;
     [[nodiscard]] QComboBox* machines() const;
     [[nodiscard]] CardView* card() const { return m_card; }
     [[nodiscard]] CutStrip* cutStrip() const;
@@ -65,13 +67,14 @@ private:
     void showQueue();
     void showCard();
     void showPrompt();
+    void openTag(std::int64_t number);
     void wantHistory(bool ofRacket);
     void enableKeys();
 
     Shift& m_shift;
     std::unique_ptr<BenchPresenter> m_presenter;
     JobLineModel m_queue;
-    QListView* m_queueView;
+    QueueView* m_queueView;
     MachineChoice* m_machines;
     CardView* m_card;
     BenchStrips* m_strips;

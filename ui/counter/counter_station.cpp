@@ -48,6 +48,8 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     m_pages->addWidget(m_toBeStrungSheet);
     makeKeys();
 
+    connect(m_intakeSheet, &IntakeSheet::tagPicked, this, &CounterStation::openTag);
+    connect(m_rackSheet, &RackSheet::said, this, &CounterStation::said);
     connect(m_rackSheet, &RackSheet::left, this, &CounterStation::showIntake);
     connect(m_toBeStrungSheet, &ToBeStrungSheet::left, this, &CounterStation::showIntake);
     connect(m_toBeStrungSheet, &ToBeStrungSheet::said, this, &CounterStation::said);
@@ -148,6 +150,19 @@ void CounterStation::showRack() {
     m_rack->show(RackPresenter::Shows::Rack);
     showPage(Rack);
     m_rackSheet->enter(pickedPerson());
+}
+
+void CounterStation::openTag(const desk::TaggedJob& tagged) {
+    if (!tagged.isInTheShop()) {
+        m_intakeSheet->takeIn(tagged); // the label on the frame, of a racket that comes in again
+    } else if (tagged.job.state == JobState::Strung) {
+        m_rack->show(RackPresenter::Shows::Rack);
+        showPage(Rack);
+        m_rackSheet->enterAt(*tagged.job.id);
+    } else {
+        showPage(ToBeStrung);
+        m_toBeStrungSheet->enterAt(*tagged.job.id);
+    }
 }
 
 void CounterStation::showUnpaid() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/tagged_job.h"
 #include "ui/port/desk_runner.h"
 #include "ui/presenter/history_presenter.h"
 #include "ui/widgets/station.h"
@@ -45,6 +46,7 @@ public:
     [[nodiscard]] RackPresenter& rackPresenter() const { return *m_rack; }
     [[nodiscard]] ToBeStrungSheet* toBeStrung() const { return m_toBeStrungSheet; }
 
+    void openTag(const desk::TaggedJob& tagged);
     void showRack();
     void showUnpaid();
     void showToBeStrung();

@@ -43,6 +43,7 @@ public:
 
     void enter(); ///< the keyboard where work goes on
     void startAfresh();
+    void takeIn(const desk::TaggedJob& tagged); ///< that racket again
     void repeatLast(bool asStrung);
     /// Logs, or shows what is missing and puts the keyboard there.
     void log();
@@ -74,6 +75,9 @@ public:
     [[nodiscard]] QPushButton* removeButton() const { return m_remove; }
     /// Asks whether the picked person is to be removed; says so when nobody is picked.
     void askRemoval();
+
+Q_SIGNALS:
+    void tagPicked(const rw::desk::TaggedJob& tagged); ///< instead of a person
 
 protected:
     void keyPressEvent(QKeyEvent* event) override; ///< Enter goes on to the next field, and logs in the last

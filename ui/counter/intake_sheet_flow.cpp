@@ -37,12 +37,18 @@ void IntakeSheet::connectPerson() {
     });
     connect(m_personFinder, &Finder::hurried, &m_person, &PersonPresenter::hurry);
     connect(&m_person, &PersonPresenter::foundChanged, this, [this] {
-        m_people.setFound(m_person.found(), m_person.text());
+        m_people.setFound(m_person.found(), m_person.text(), m_person.tagged());
+        m_personFinder->setScannedRow(m_people.taggedRow());
         m_personFinder->setReady(m_person.text().isEmpty() || m_person.isSearched());
     });
     connect(m_personFinder, &Finder::picked, this, [this](int row) {
-        const auto& chosen = m_people.at(row);
-        if (chosen.person) {
+        const PeopleRow chosen = m_people.at(row);
+        if (chosen.tagged) {
+            const auto& before = m_person.picked();
+            m_personFinder->setPicked(before ? fromUtf8(before->customer.name) : QString());
+            m_person.setText({});
+            Q_EMIT tagPicked(*chosen.tagged);
+        } else if (chosen.person) {
             m_person.pick(*chosen.person);
         } else {
             showNewPerson(true);
@@ -61,6 +67,11 @@ void IntakeSheet::connectPerson() {
             [this](const Refusal& why) { m_removeLine.note->setProblem(sentenceFor(why)); });
     connect(&m_person, &PersonPresenter::pickedChanged, this, &IntakeSheet::personPicked);
     connect(&m_person, &PersonPresenter::inTheShopChanged, this, &IntakeSheet::showInTheShop);
+}
+
+void IntakeSheet::takeIn(const desk::TaggedJob& tagged) {
+    m_person.bring(tagged.person);
+    m_racket.pick({tagged.racket(), tagged.racket().frame});
 }
 
 void IntakeSheet::showNewPerson(bool shown) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/counter/job_list.h"
 
+#include "ui/text/tag_words.h"
 #include "ui/widgets/look.h"
 #include "ui/widgets/row_delegate.h"
 
@@ -46,14 +47,25 @@ JobList::JobList(const QString& title, const QString& keys, QWidget* parent)
 
 void JobList::setTitle(const QString& title, const QString& keys) {
     m_title->setText(title);
+    m_keyWords = keys;
     m_keys->setText(keys);
     m_list->setAccessibleName(title);
 }
 
 void JobList::begin(const std::optional<CustomerId>& person, WithoutPerson without) {
     m_person = person;
+    m_beginJob.reset();
     m_without = without;
     m_beginning = true;
+}
+
+void JobList::beginAt(JobId job) {
+    m_beginJob = job;
+    m_beginning = true;
+    if (!m_lines.rows().empty()) {
+        const int row = rowToBeginWith();
+        m_list->setCurrentIndex(row < 0 ? QModelIndex() : m_lines.index(row, 0));
+    }
 }
 
 void JobList::setLines(const std::vector<desk::JobLine>& lines, Instant now, const QTimeZone& zone,
@@ -94,6 +106,9 @@ void JobList::chooseNone() {
 
 int JobList::rowToBeginWith() const {
     const auto& lines = m_lines.rows();
+    if (m_beginJob) {
+        return m_lines.rowOf(*m_beginJob);
+    }
     if (lines.empty() || !m_person) {
         return lines.empty() || m_without == WithoutPerson::None ? -1 : 0;
     }
@@ -119,6 +134,26 @@ void JobList::enter() {
     }
 }
 
+void JobList::chooseTag(std::int64_t number) {
+    const auto& lines = m_lines.rows();
+    const auto line = std::ranges::find(lines, number, &desk::JobLine::number);
+    if (line == lines.end()) {
+        chooseNone(); // Enter must not act on the one before
+        Q_EMIT tagNotHere(number);
+        return;
+    }
+    m_list->setCurrentIndex(m_lines.index(static_cast<int>(line - lines.begin()), 0));
+}
+
+bool JobList::takeTag(const QKeyEvent& key) {
+    const bool isTags = m_tag.take(key);
+    m_keys->setText(m_tag.digits().isEmpty() ? m_keyWords : tagTypedText(m_tag.digits()));
+    if (const auto number = m_tag.finished()) {
+        chooseTag(*number);
+    }
+    return isTags;
+}
+
 bool JobList::eventFilter(QObject* watched, QEvent* event) {
     if (watched == m_list && event->type() == QEvent::Resize) {
         // A question below takes room from the list: what it is about stays in view.
@@ -130,6 +165,9 @@ bool JobList::eventFilter(QObject* watched, QEvent* event) {
     }
     const auto* key = static_cast<QKeyEvent*>(event);
     m_beginning = false;
+    if (takeTag(*key)) {
+        return true;
+    }
     if (key->key() == Qt::Key_Return || key->key() == Qt::Key_Enter) {
         if (!key->isAutoRepeat()) {
             enter();

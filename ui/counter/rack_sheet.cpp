@@ -6,6 +6,7 @@
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/sentences.h"
+#include "ui/text/tag_words.h"
 #include "ui/widgets/choice.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/money_edit.h"
@@ -66,6 +67,8 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
             m_rack.tell(*m_list->chosen(), key == Qt::Key_T ? QStringLiteral("phone") : QStringLiteral("message"));
         }
     });
+    connect(m_list, &JobList::tagNotHere, this,
+            [this](std::int64_t number) { Q_EMIT said(notInThisListText(number)); });
     connect(m_way, &QComboBox::currentIndexChanged, this, [this] {
         m_paid->setEnabled(isPaidNow());
         showPayment();
@@ -96,22 +99,30 @@ void RackSheet::enter(const std::optional<CustomerId>& person) {
     m_list->takeKeyboard();
 }
 
+void RackSheet::enterAt(JobId job) {
+    enter(std::nullopt);
+    m_list->beginAt(job);
+}
+
 bool RackSheet::isOpen() const { return m_rack.opened().has_value(); }
 
 bool RackSheet::isUnpaid() const { return m_rack.shows() == RackPresenter::Shows::Unpaid; }
 
 void RackSheet::showLines() {
     if (!isUnpaid()) {
-        m_list->setTitle(tr("The rack"), tr("↑ ↓ choose   ·   Enter opens, Enter again hands over   ·   T told by phone   ·   "
-                                            "M told by message   ·   Esc back"));
-        m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(), m_rack.isLoaded() ? emptyRackText() : QString());
+        m_list->setTitle(tr("The rack"),
+                         tr("↑ ↓ choose   ·   Enter opens, Enter again hands over   ·   T told by phone   ·   "
+                            "M told by message   ·   Esc back"));
+        m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(),
+                         m_rack.isLoaded() ? emptyRackText() : QString());
         return;
     }
-    m_list->setTitle(tr("Went home unpaid"), tr("↑ ↓ choose   ·   Enter opens, Enter again takes the payment   ·   Esc back"));
+    m_list->setTitle(tr("Went home unpaid"),
+                     tr("↑ ↓ choose   ·   Enter opens, Enter again takes the payment   ·   Esc back"));
     std::map<JobId, JobRemark> remarks;
     for (const desk::UnpaidJob& unpaid : m_rack.unpaid()) {
-        remarks.insert_or_assign(
-            unpaid.job.id, JobRemark{wentHomeMark(unpaid, m_shift.now(), m_shift.zone()), owedMark(unpaid.owed)});
+        remarks.insert_or_assign(unpaid.job.id,
+                                 JobRemark{wentHomeMark(unpaid, m_shift.now(), m_shift.zone()), owedMark(unpaid.owed)});
     }
     m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(), m_rack.isLoaded() ? nothingUnpaidText() : QString(),
                      std::move(remarks));
@@ -149,7 +160,8 @@ bool RackSheet::isPaidNow() const {
 }
 
 std::optional<Money> RackSheet::paying() const {
-    return isPaidNow() && !m_paid->isBlank() ? m_paid->readable() : std::optional(Money::zero(m_rack.owed()->currency()));
+    return isPaidNow() && !m_paid->isBlank() ? m_paid->readable()
+                                             : std::optional(Money::zero(m_rack.owed()->currency()));
 }
 
 void RackSheet::showPayment() {

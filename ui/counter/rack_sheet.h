@@ -28,6 +28,8 @@ public:
     /// Comes into view; see JobList::begin().
     void enter(const std::optional<CustomerId>& person);
 
+    void enterAt(JobId job); ///< comes into view with this one chosen
+
     void takeKeyboard() { m_list->takeKeyboard(); }
     [[nodiscard]] QListView* list() const { return m_list->list(); }
     [[nodiscard]] QComboBox* way() const { return m_way; }
@@ -37,7 +39,8 @@ public:
     [[nodiscard]] const desk::JobLine* chosen() const { return m_list->chosenLine(); }
 
 Q_SIGNALS:
-    void left(); ///< Esc: back to taking in
+    void left();                     ///< Esc: back to taking in
+    void said(const QString& words); ///< what there is no line for
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;

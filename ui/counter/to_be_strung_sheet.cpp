@@ -6,6 +6,7 @@
 #include "ui/presenter/to_be_strung_presenter.h"
 #include "ui/text/counter_words.h"
 #include "ui/text/sentences.h"
+#include "ui/text/tag_words.h"
 #include "ui/widgets/margin_note.h"
 #include "ui/widgets/tension_edit.h"
 
@@ -18,10 +19,11 @@ ToBeStrungSheet::ToBeStrungSheet(ToBeStrungPresenter& jobs, Shift& shift, QWidge
     : QWidget(parent)
     , m_jobs(jobs)
     , m_shift(shift)
-    , m_list(new JobList(tr("To be strung"),
-                         tr("↑ ↓ choose   ·   W wait   ·   G go on   ·   T tensions   ·   A agreed   ·   X withdraw   ·   "
-                            "Esc back"),
-                         this))
+    , m_list(
+          new JobList(tr("To be strung"),
+                      tr("↑ ↓ choose   ·   W wait   ·   G go on   ·   T tensions   ·   A agreed   ·   X withdraw   ·   "
+                         "Esc back"),
+                      this))
     , m_sheet(new Sheet(this))
     , m_whatFor(new QLineEdit(m_sheet))
     , m_withdraw(new QPushButton(tr("Withdraw"), m_sheet))
@@ -31,6 +33,8 @@ ToBeStrungSheet::ToBeStrungSheet(ToBeStrungPresenter& jobs, Shift& shift, QWidge
     build();
     connect(m_list, &JobList::typed, this, &ToBeStrungSheet::act);
     connect(m_list, &JobList::moved, this, [this] { ask(Asking::Nothing); });
+    connect(m_list, &JobList::tagNotHere, this,
+            [this](std::int64_t number) { Q_EMIT said(notInThisListText(number)); });
     connect(m_withdraw, &QPushButton::clicked, this, [this] {
         if (const auto job = m_list->chosen()) {
             m_jobs.withdraw(*job);
@@ -71,6 +75,11 @@ void ToBeStrungSheet::enter(const std::optional<CustomerId>& person) {
     showLines();
     m_jobs.refresh();
     backToTheList();
+}
+
+void ToBeStrungSheet::enterAt(JobId job) {
+    enter(std::nullopt);
+    m_list->beginAt(job);
 }
 
 void ToBeStrungSheet::showLines() {

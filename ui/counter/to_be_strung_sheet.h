@@ -28,6 +28,8 @@ public:
     /// Comes into view; see JobList::begin().
     void enter(const std::optional<CustomerId>& person);
 
+    void enterAt(JobId job); ///< comes into view with this one chosen
+
     void takeKeyboard() { m_list->takeKeyboard(); }
 
     /// The job that is chosen; nullptr when none is.

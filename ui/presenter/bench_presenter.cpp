@@ -91,6 +91,20 @@ void BenchPresenter::select(JobId job) {
     loadCard();
 }
 
+void BenchPresenter::askWhereItIs(std::int64_t number) {
+    read(
+        [number](desk::Transaction& ledger) -> Result<std::optional<JobState>> {
+            const auto id = ledger.jobs().byNumber(number);
+            const auto job = id ? ledger.jobs().get(*id) : std::nullopt;
+            return job ? std::optional(job->state) : std::nullopt;
+        },
+        [this, number](const Result<std::optional<JobState>>& state) {
+            if (state) {
+                Q_EMIT notAtTheBench(number, *state);
+            }
+        });
+}
+
 void BenchPresenter::loadCard() {
     m_cardAsked.cancel();
     m_cardAsked = read(

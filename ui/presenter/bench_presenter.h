@@ -37,6 +37,8 @@ public:
 
     void select(JobId job); ///< takes the old card away at once; the new one comes with cardChanged()
     [[nodiscard]] const std::optional<JobId>& selected() const { return m_selected; }
+    /// Of a tag that is not in the queue: notAtTheBench() answers.
+    void askWhereItIs(std::int64_t number);
     /// The card of the selected job, for the machine it is on or the one that was chosen.
     [[nodiscard]] const std::optional<desk::JobCard>& card() const { return m_card; }
 
@@ -101,6 +103,7 @@ Q_SIGNALS:
     void lastDoneKnown(const std::optional<desk::LastDone>& last); ///< nothing: there is nothing to take back
     void takenBack(const desk::LastDone& last);
     void refused(const Refusal& why);
+    void notAtTheBench(std::int64_t number, const std::optional<JobState>& state); ///< no state: no such job
 
 private:
     [[nodiscard]] bool isOnTheMachine() const;

@@ -33,10 +33,11 @@ void PersonPresenter::setText(const QString& text) {
     m_text = text.trimmed();
     m_requestKey = newRequestKey();
     m_search.cancel();
+    m_picking.cancel();
     m_searched = false;
     if (m_text.isEmpty()) {
         m_pause.stop();
-        m_found.clear();
+        forgetFound();
         Q_EMIT foundChanged();
         return;
     }
@@ -49,22 +50,56 @@ void PersonPresenter::hurry() {
     }
 }
 
+void PersonPresenter::forgetFound() {
+    m_found.clear();
+    m_tagged.reset();
+}
+
 void PersonPresenter::search() {
     if (m_text.isEmpty()) {
         return;
     }
+    struct Found {
+        std::vector<desk::PersonFound> people;
+        std::optional<desk::TaggedJob> tagged;
+    };
     m_search.cancel();
-    m_search = read([text = m_text.toStdString()](desk::Transaction& ledger) { return desk::findPeople(ledger, text); },
-                    [this](Result<std::vector<desk::PersonFound>> people) {
-                        m_found = people ? std::move(*people) : std::vector<desk::PersonFound>();
-                        m_searched = true;
-                        Q_EMIT foundChanged();
-                    });
+    m_search = read(
+        [text = m_text.toStdString()](desk::Transaction& ledger) -> Result<Found> {
+            auto people = desk::listPeople(ledger, text);
+            auto tagged = desk::jobByTag(ledger, text);
+            if (!people || !tagged) {
+                return tl::unexpected(people ? tagged.error() : people.error());
+            }
+            return Found{*std::move(people), *std::move(tagged)};
+        },
+        [this](Result<Found> found) {
+            forgetFound();
+            if (found) {
+                m_found = std::move(found->people);
+                m_tagged = std::move(found->tagged);
+            }
+            m_searched = true;
+            Q_EMIT foundChanged();
+        });
 }
 
 void PersonPresenter::pick(const desk::PersonFound& person) {
     m_search.cancel();
     m_pause.stop();
+    m_picking.cancel();
+    m_picking = read([id = *person.customer.id](desk::Transaction& ledger) { return desk::person(ledger, id); },
+                     [this](const Result<desk::PersonFound>& whole) {
+                         if (whole) {
+                             bring(*whole);
+                         }
+                     });
+}
+
+void PersonPresenter::bring(const desk::PersonFound& person) {
+    m_search.cancel();
+    m_pause.stop();
+    m_picking.cancel();
     m_picked = person;
     m_inTheShop.clear();
     m_account.reset();
@@ -74,10 +109,11 @@ void PersonPresenter::pick(const desk::PersonFound& person) {
 
 void PersonPresenter::clear() {
     m_search.cancel();
+    m_picking.cancel();
     m_pause.stop();
     m_text.clear();
     m_requestKey = newRequestKey();
-    m_found.clear();
+    forgetFound();
     m_picked.reset();
     m_inTheShop.clear();
     m_account.reset();
@@ -143,7 +179,7 @@ void PersonPresenter::add(const Customer& customer) {
             m_adding = false;
             m_requestKey = newRequestKey();
             if (person) {
-                pick(*person);
+                bring(*person);
             } else {
                 Q_EMIT addRefused(person.error());
             }

@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
-#include "core/desk/counter.h"
+#include "core/desk/tagged_job.h"
 #include "ui/presenter/pause.h"
 #include "ui/presenter/station_presenter.h"
 
@@ -11,7 +11,7 @@
 
 namespace rw::ui {
 
-/// Who stands at the counter: found by a piece of a name or a number, or added.
+/// Who stands at the counter: found by a piece of a name or a number, by the tag of a racket, or added.
 class PersonPresenter final : public StationPresenter {
     Q_OBJECT
 
@@ -25,10 +25,13 @@ public:
     void hurry(); ///< the text is complete: looks for it at once
     [[nodiscard]] const QString& text() const { return m_text; }
     [[nodiscard]] const std::vector<desk::PersonFound>& found() const { return m_found; }
+    /// The job whose number was typed, or scanned off its tag.
+    [[nodiscard]] const std::optional<desk::TaggedJob>& tagged() const { return m_tagged; }
     /// An answer has come for the text as it stands.
     [[nodiscard]] bool isSearched() const { return m_searched; }
 
-    void pick(const desk::PersonFound& person);
+    void pick(const desk::PersonFound& person);  ///< one who was found: looked up whole, then picked
+    void bring(const desk::PersonFound& person); ///< picks somebody who is known whole
     void clear();
     [[nodiscard]] const std::optional<desk::PersonFound>& picked() const { return m_picked; }
     /// What of theirs is in the shop now: logged, on a machine, waiting or on the rack.
@@ -54,6 +57,7 @@ Q_SIGNALS:
 
 private:
     void search();
+    void forgetFound();
     void loadInTheShop();
 
     Pause m_pause;
@@ -63,7 +67,9 @@ private:
     bool m_adding = false;
     bool m_removing = false;
     desk::CancelToken m_search;
+    desk::CancelToken m_picking;
     std::vector<desk::PersonFound> m_found;
+    std::optional<desk::TaggedJob> m_tagged;
     std::optional<desk::PersonFound> m_picked;
     std::vector<desk::HistoryEntry> m_inTheShop;
     std::optional<Money> m_account;

@@ -11,8 +11,7 @@
 
 namespace rw::ui {
 
-/// Which printer and which paper serve the tag, the ticket and the job card at this station. What is chosen is kept at
-/// once.
+/// Which printer and which paper serve each slip at this station. What is chosen is kept at once.
 class PaperSheet final : public QWidget {
     Q_OBJECT
 

@@ -116,7 +116,8 @@ std::optional<int> Finder::highlighted() const {
 }
 
 void Finder::pickHighlighted() {
-    const int row = std::max(0, m_list->currentIndex().row());
+    const bool isScanned = !m_scan.scanned().isEmpty() && m_scan.scanned() == m_line->text();
+    const int row = isScanned && m_scannedRow ? *m_scannedRow : std::max(0, m_list->currentIndex().row());
     hideResults();
     Q_EMIT picked(row);
 }
@@ -181,6 +182,7 @@ bool Finder::eventFilter(QObject* watched, QEvent* event) {
     }
     case QEvent::KeyPress: {
         const auto* key = static_cast<QKeyEvent*>(event);
+        m_scan.see(*key);
         const bool plain = (key->modifiers() & ~Qt::KeypadModifier) == Qt::NoModifier;
         if (plain && handleKey(key->key())) {
             return true;

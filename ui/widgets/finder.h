@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "ui/widgets/scan_watch.h"
+
 #include <QString>
 #include <QWidget>
 
@@ -13,7 +15,8 @@ class QListView;
 namespace rw::ui {
 
 /// A line in which a piece of a name is typed, with what was found right below it. The arrow keys move, Enter or Tab
-/// picks. Enter may come before the answer does: it waits for it and picks its first row then.
+/// picks. Enter may come before the answer does: it waits for it and picks its first row then, or the one of the tag
+/// that a scanner typed.
 class Finder final : public QWidget {
     Q_OBJECT
 
@@ -29,6 +32,9 @@ public:
     /// The row that Enter would pick now; nothing while the list is not open.
     [[nodiscard]] std::optional<int> highlighted() const;
     void pickHighlighted(); ///< precondition: highlighted()
+
+    /// Which row a tag's number means, when the text is one: a scanner's Enter picks it and no other.
+    void setScannedRow(std::optional<int> row) { m_scannedRow = row; }
 
     void setPicked(const QString& text); ///< what stands in the line; "": nothing is picked
     [[nodiscard]] bool hasPicked() const { return !m_picked.isEmpty(); }
@@ -57,6 +63,8 @@ private:
     bool m_searching = false; ///< somebody typed since something was picked
     bool m_ready = true;
     bool m_pickWhenReady = false;
+    ScanWatch m_scan;
+    std::optional<int> m_scannedRow;
 };
 
 } // namespace rw::ui

@@ -1,4 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/lookups.h"
+#include "core/desk/tagged_job.h"
 #include "tests/core/desk/demo_fixture.h"
 
 #include <algorithm>
@@ -37,6 +39,36 @@ TEST_F(Counter, PeopleAreFoundByNameOrPhone) {
     EXPECT_TRUE(read([](Transaction& t) { return findPeople(t, "nobody such"); })->empty());
     EXPECT_EQ(read([](Transaction& t) { return findPeople(t, "", 5); })->size(), 5U);
     EXPECT_EQ(refusalOf(read([](Transaction& t) { return person(t, CustomerId::of(999'999)); })), Code::NotFound);
+}
+
+TEST_F(Counter, AListNamesTheRacketsAndLeavesTheRestForLater) {
+    const auto listed = read([](Transaction& t) { return listPeople(t, "lindobi"); });
+    ASSERT_EQ(listed->size(), 1U);
+    const PersonFound whole = personCalled("lindobi");
+    EXPECT_EQ(listed->front().customer.name, whole.customer.name);
+    ASSERT_EQ(listed->front().rackets.size(), whole.rackets.size());
+    for (const RacketSummary& racket : listed->front().rackets) {
+        EXPECT_EQ(racket.frame.name, "Aldermoor 98");
+        EXPECT_FALSE(racket.lastJob);
+    }
+    EXPECT_TRUE(read([](Transaction& t) { return listPeople(t, "nobody such"); })->empty());
+}
+
+TEST_F(Counter, ATagsNumberLeadsToItsJobAndNothingElseDoes) {
+    const auto tagged = [&](std::string_view text) { return *read([&](Transaction& t) { return jobByTag(t, text); }); };
+    const JobId hanging = onRack();
+    const Job job = *read([&](Transaction& t) { return jobOf(t, hanging); });
+    const auto found = tagged(std::to_string(job.number));
+    ASSERT_TRUE(found);
+    EXPECT_EQ(found->job.id, hanging);
+    EXPECT_EQ(found->person.customer.id, job.customer);
+    EXPECT_EQ(found->racket().racket.id, job.racket);
+    EXPECT_TRUE(found->isInTheShop());
+    for (const std::string& text :
+         {std::string(), std::string("999999"), '0' + std::to_string(job.number), std::to_string(job.number) + 'a',
+          '-' + std::to_string(job.number), std::string("99999999999999999999")}) {
+        EXPECT_FALSE(tagged(text)) << text;
+    }
 }
 
 TEST_F(Counter, ALastJobIsTheLastStrungOne) {
