@@ -6,6 +6,9 @@
 #include <QString>
 #include <QUrl>
 
+#include <algorithm>
+#include <optional>
+
 namespace rw::sql {
 
 namespace {
@@ -14,14 +17,38 @@ bool isUtf8(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size())).toStdString() == text;
 }
 
+/// "postgresql:user@host/shop", "postgres:/…": an address whose slashes were forgotten, and no file's name.
+bool lacksItsSlashes(std::string_view text) { return text.starts_with("postgresql:") || text.starts_with("postgres:"); }
+
+/// "host=db password = 'secret'" is how other programs of PostgreSQL are told where to go, and no file's name either.
+/// Where the password's key ends; nothing where there is none.
+std::optional<std::size_t> passwordKeyIn(std::string_view text) {
+    constexpr std::string_view kKey = "password";
+    for (auto at = text.find(kKey); at != std::string_view::npos; at = text.find(kKey, at + 1)) {
+        const auto next = text.find_first_not_of(' ', at + kKey.size());
+        if (next != std::string_view::npos && text[next] == '=') {
+            return at + kKey.size();
+        }
+    }
+    return std::nullopt;
+}
+
+/// Where the user's name begins; the end of the text where none does.
+std::size_t authorityOf(std::string_view text) {
+    if (const auto scheme = text.find("://"); scheme != std::string_view::npos) {
+        return scheme + 3;
+    }
+    return lacksItsSlashes(text) ? std::min(text.find_first_not_of('/', text.find(':') + 1), text.size()) : text.size();
+}
+
 /// "user:secret@host" is "user@host". By hand, because an address that cannot be read must not show its password
 /// either.
 std::string passwordRemoved(std::string_view text) {
-    const auto scheme = text.find("://");
-    if (scheme == std::string_view::npos) {
-        return std::string(text);
+    const bool isAddress = text.find("://") != std::string_view::npos || lacksItsSlashes(text);
+    if (const auto end = passwordKeyIn(text); end && !isAddress) {
+        return std::string(text.substr(0, *end)); // what is quoted there may hold anything
     }
-    const auto start = scheme + 3;
+    const auto start = authorityOf(text);
     const std::string_view rest = text.substr(start);
     const std::string_view authority = rest.substr(0, rest.find_first_of("/?#"));
     const auto colon = authority.find(':');
@@ -56,10 +83,11 @@ Result<LedgerAddress> LedgerAddress::parse(std::string_view text) {
     if (text.find('\0') != std::string_view::npos || !isUtf8(text)) {
         return unreadable();
     }
-    if (text.find("://") == std::string_view::npos) {
+    const bool isAddress = text.find("://") != std::string_view::npos;
+    if (!isAddress && !lacksItsSlashes(text) && !passwordKeyIn(text)) {
         return LedgerAddress(Engine::Sqlite, std::string(text));
     }
-    if (!PostgresAddress::parse(text)) {
+    if (!isAddress || !PostgresAddress::parse(text)) {
         return unreadable();
     }
     return LedgerAddress(Engine::Postgres, std::string(text));

@@ -5,6 +5,10 @@
 
 #include <gtest/gtest.h>
 
+#include <string>
+#include <utility>
+#include <vector>
+
 namespace rw::sql::test {
 
 TEST(LedgerAddress, AnythingWithoutASchemeIsAFile) {
@@ -50,6 +54,22 @@ TEST(LedgerAddress, NeverShowsAPassword) {
             << raw;
     }
     EXPECT_EQ(shown("postgresql://host:5433/shop?user=ines@harbour"), "postgresql://host:5433/shop?user=ines@harbour");
+}
+
+TEST(LedgerAddress, WhatIsMeantForAServerIsNoFileAndHidesItsPasswordToo) {
+    for (const auto& [text, shown] : std::vector<std::pair<std::string, std::string>>{
+             {"postgresql:ines:s3cret@host/shop", "postgresql:ines@host/shop"},
+             {"postgresql:/ines:s3cret@host/shop", "postgresql:/ines@host/shop"},
+             {"postgres:ines:s3cret@host/shop", "postgres:ines@host/shop"},
+             {"postgresql:host/shop", "postgresql:host/shop"},
+             {"postgresql:", "postgresql:"},
+             {"host=db user=ines password=s3cret dbname=shop", "host=db user=ines password"},
+             {"host=db password = 's3 cret'", "host=db password"}}) {
+        const auto address = LedgerAddress::parse(text);
+        ASSERT_FALSE(address.has_value()) << text;
+        EXPECT_EQ(address.error().code(), Code::Unreadable) << text;
+        EXPECT_EQ(address.error().text("text"), shown);
+    }
 }
 
 TEST(PostgresAddress, IsTakenApart) {
