@@ -92,7 +92,8 @@ Result<std::string> maybeWordsOf(std::string_view what, std::string_view typed, 
     if (!isReadableText(typed)) {
         return refuse(Code::Unreadable, {{"what", std::string(what)}, {"text", std::string(typed)}});
     }
-    const std::string_view words = withoutSpaceAround(typed);
+    const std::string shown = withoutBidiControls(typed);
+    const std::string_view words = withoutSpaceAround(shown);
     if (const std::int64_t length = characters(words); length > most) {
         return refuse(Code::TooLong, {{"what", std::string(what)}, {"length", length}, {"most", most}});
     }

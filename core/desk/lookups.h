@@ -27,7 +27,8 @@ namespace rw::desk {
 /// Whether the job is still to be strung, so that what was agreed for it can change: WrongState {job, state, wanted}.
 [[nodiscard]] Result<void> mayStillChange(const Job& job);
 
-/// Words as they are kept: without white space around them. Missing {what} when nothing is left, TooLong {what,
+/// Words as they are kept: without white space around them, and without characters that turn the direction of writing.
+/// Missing {what} when nothing is left, TooLong {what,
 /// length, most} beyond `most` characters (code points), Unreadable {what, text} for bytes that are no text.
 [[nodiscard]] Result<std::string> wordsOf(std::string_view what, std::string_view typed, std::int64_t most);
 /// The same, but nothing is allowed too.

@@ -6,6 +6,7 @@
 #include <string>
 
 using rw::isReadableText;
+using rw::withoutBidiControls;
 
 namespace {
 
@@ -16,6 +17,16 @@ TEST(ReadableText, IsWellFormed) {
 }
 
 TEST(ReadableText, HoldsNoNul) { EXPECT_FALSE(isReadableText(std::string_view("Petra\0Lindobi", 13))); }
+
+// The twelve characters of the property Bidi_Control: Unicode, PropList.txt.
+TEST(ReadableText, LosesWhatTurnsTheLineAround) {
+    EXPECT_EQ(withoutBidiControls("Petra\u202E Lindobi\u202C"), "Petra Lindobi");
+    EXPECT_EQ(withoutBidiControls("\u061C\u200E\u200F\u202A\u202B\u202C\u202D\u202E\u2066\u2067\u2068\u2069"), "");
+    for (const char* stays :
+         {"", "Zoë שירה 李小龍 🎾", "\u061B\u061D", "\u200D\u2010", "\u2029\u202F", "\u2065\u206A"}) {
+        EXPECT_EQ(withoutBidiControls(stays), stays);
+    }
+}
 
 // The ill-formed sequences that RFC 3629, section 3 and 4, rules out.
 TEST(ReadableText, IsNothingElse) {

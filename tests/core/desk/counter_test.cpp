@@ -80,6 +80,16 @@ TEST_F(Counter, ALastJobIsTheLastStrungOne) {
     EXPECT_EQ(racketOf("Ferreday", "Aldermoor 98").lastJob->state, JobState::Logged) << "better than nothing";
 }
 
+TEST_F(Counter, ANameDoesNotTurnItsLineAround) {
+    const auto id =
+        add(Customer{std::nullopt, "\u202ENira Vell\u202C", {{Contact::Kind::Phone, "\u20660700 1\u2069"}}});
+    ASSERT_TRUE(id);
+    const Customer kept = read([&](Transaction& t) { return person(t, *id); })->customer;
+    EXPECT_EQ(kept.name, "Nira Vell");
+    EXPECT_EQ(kept.contacts.front().text, "0700 1");
+    EXPECT_EQ(refusalOf(add(Customer{std::nullopt, " \u202E ", {}})), Code::Missing);
+}
+
 TEST_F(Counter, NamesHaveSomethingInThemAndAnEnd) {
     EXPECT_EQ(refusalOf(add(Customer{std::nullopt, " \t ", {}})), Code::Missing);
     const auto tooLong = add(Customer{std::nullopt, std::string(10'000, 'x'), {}});
