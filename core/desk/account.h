@@ -5,7 +5,8 @@
 
 namespace rw::desk {
 
-/// What a person owes for rackets that have left the shop; negative: what is in their favour.
+/// What a person owes for rackets that have left the shop, less what was paid for jobs that were withdrawn; negative:
+/// what is in their favour.
 [[nodiscard]] Result<Money> accountOf(Transaction& ledger, CustomerId customer);
 
 } // namespace rw::desk

@@ -59,6 +59,10 @@ OpenPage::OpenPage(DeskRunner& runner, Shift& shift, QWidget* parent)
         back();
         Q_EMIT said(paymentTakenText(taken));
     });
+    connect(presenter, &OpenMattersPresenter::gaveBack, this, [this](const desk::GivenBack& given) {
+        back();
+        Q_EMIT said(gaveBackText(given));
+    });
     connect(presenter, &OpenMattersPresenter::refused, this, [this](const Refusal& why) {
         if (!isSheetOpen()) {
             Q_EMIT said(sentenceFor(why));
@@ -166,7 +170,9 @@ void OpenPage::enableKeys() {
     m_confirmKey->setEnabled(writing);
     m_historyKey->setEnabled(!writing && matter != nullptr);
     m_tellKey->setEnabled(!writing && matter != nullptr && matter->job.state == JobState::Strung);
-    m_payKey->setEnabled(!writing && matter != nullptr && matter->job.state != JobState::Withdrawn);
+    m_payKey->setEnabled(!writing && matter != nullptr);
+    m_payKey->setText(matter != nullptr && matter->owed().minor() < 0 ? tr("Give back what was &paid")
+                                                                      : tr("Take a &payment"));
     Q_EMIT keysChanged();
 }
 
@@ -174,7 +180,11 @@ void OpenPage::confirm() {
     if (m_sheets->currentWidget() == m_tell) {
         m_presenter->tell(m_tell->job(), m_tell->how());
     } else if (const auto payment = m_pay->payment()) {
-        m_presenter->pay(*payment);
+        if (m_pay->givesBack()) {
+            m_presenter->giveBack(*payment);
+        } else {
+            m_presenter->pay(*payment);
+        }
     }
 }
 

@@ -3,6 +3,7 @@
 
 #include "ui/model/job_line_model.h"
 #include "ui/presenter/request_key.h"
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
 #include "ui/text/sentences.h"
@@ -39,11 +40,17 @@ void PaySheet::start(const desk::OpenMatter& matter) {
     m_matter = matter;
     m_requestKey = newRequestKey();
     m_line.note->clearAll();
+    const Money owed = matter.owed();
+    m_line.label->setText(givesBack() ? tr("Given back") : tr("Paid"));
+    m_amount->setAccessibleName(givesBack() ? tr("Given back now") : tr("Paid now"));
+    m_way->setAccessibleName(givesBack() ? tr("How it is given back") : tr("How it is paid"));
     m_amount->setCurrency(matter.total.currency());
-    m_amount->setValue(matter.owed().minor() > 0 ? std::optional(matter.owed()) : std::nullopt);
-    m_line.note->setNote(tr("%1 of %2: %3 of %4 is paid. Enter takes it, Esc goes back")
-                             .arg(jobLineTitle(matter.job), fromUtf8(matter.job.customer), moneyText(matter.paid),
-                                  moneyText(matter.total)));
+    m_amount->setValue(givesBack() ? std::optional(-owed) : owed.minor() > 0 ? std::optional(owed) : std::nullopt);
+    const QString whose = tr("%1 of %2").arg(jobLineTitle(matter.job), fromUtf8(matter.job.customer));
+    m_line.note->setNote(givesBack()
+                             ? tr("%1: %2 is theirs. Enter gives it back, Esc goes back").arg(whose, moneyText(-owed))
+                             : tr("%1: %2 of %3 is paid. Enter takes it, Esc goes back")
+                                   .arg(whose, moneyText(matter.paid), moneyText(matter.total)));
     showLeft();
     m_amount->setFocus(Qt::OtherFocusReason);
     m_amount->selectAll();
@@ -52,7 +59,13 @@ void PaySheet::start(const desk::OpenMatter& matter) {
 void PaySheet::showLeft() {
     m_surplusShown = false;
     const auto amount = m_amount->readable();
-    m_line.note->setWarning(m_matter && amount ? paymentText(m_matter->owed(), *amount) : QString());
+    if (!m_matter || !amount) {
+        m_line.note->setWarning({});
+    } else if (givesBack()) {
+        m_line.note->setWarning(giveBackText(-m_matter->owed(), *amount));
+    } else {
+        m_line.note->setWarning(paymentText(m_matter->owed(), *amount));
+    }
 }
 
 std::optional<OpenMattersPresenter::Payment> PaySheet::payment() {
@@ -62,7 +75,7 @@ std::optional<OpenMattersPresenter::Payment> PaySheet::payment() {
         return std::nullopt;
     }
     const Money amount = *m_amount->readable();
-    if (amount.minor() > std::max<std::int64_t>(0, m_matter->owed().minor()) && !m_surplusShown) {
+    if (!givesBack() && amount.minor() > std::max<std::int64_t>(0, m_matter->owed().minor()) && !m_surplusShown) {
         m_surplusShown = true; // it stands in the margin; the next Enter takes it
         return std::nullopt;
     }

@@ -13,7 +13,8 @@ namespace rw::ui {
 
 class MoneyEdit;
 
-/// What is paid for a job now, and how. More than is owed is said beside it first, and taken by the next Enter.
+/// What is paid for a job now, and how; or given back, where more is paid than the job costs. More than is owed is said
+/// beside it first, and taken by the next Enter.
 class PaySheet final : public QWidget {
     Q_OBJECT
 
@@ -21,6 +22,7 @@ public:
     explicit PaySheet(QWidget* parent = nullptr);
 
     void start(const desk::OpenMatter& matter);
+    [[nodiscard]] bool givesBack() const { return m_matter && m_matter->owed().minor() < 0; }
     /// Nothing while it cannot be read, with the keyboard on it, or while a surplus was not read yet.
     std::optional<OpenMattersPresenter::Payment> payment();
     void showRefusal(const Refusal& why);

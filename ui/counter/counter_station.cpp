@@ -55,6 +55,8 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     connect(m_toBeStrungSheet, &ToBeStrungSheet::said, this, &CounterStation::said);
     connect(m_toBeStrung.get(), &ToBeStrungPresenter::done, this,
             [this](const Job& job) { Q_EMIT said(jobCourseText(job)); });
+    connect(m_toBeStrung.get(), &ToBeStrungPresenter::withdrawn, this,
+            [this](const Job& job, const Money& paid) { Q_EMIT said(withdrawnText(job, paid)); });
     connect(m_toBeStrung.get(), &ToBeStrungPresenter::agreed, this,
             [this](std::int64_t number, const Consent& consent) { Q_EMIT said(agreedText(number, consent)); });
     connect(m_toBeStrung.get(), &ToBeStrungPresenter::askedChanged, this, [this](const Job& job, bool notAgreed) {
@@ -66,6 +68,8 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
             [this](const Job& job) { Q_EMIT said(broughtBackText(job)); });
     connect(m_rack.get(), &RackPresenter::paid, this,
             [this](const desk::PaymentTaken& taken) { Q_EMIT said(paidText(taken)); });
+    connect(m_rack.get(), &RackPresenter::gaveBack, this,
+            [this](const desk::GivenBack& given) { Q_EMIT said(gaveBackText(given)); });
     connect(m_rack.get(), &RackPresenter::told, this, [this](const Job& job) { Q_EMIT said(toldText(job)); });
     connect(m_rack.get(), &RackPresenter::notDone, this,
             [this](const Refusal& why) { Q_EMIT said(sentenceFor(why)); });

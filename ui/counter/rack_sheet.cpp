@@ -84,6 +84,7 @@ RackSheet::RackSheet(RackPresenter& rack, Shift& shift, QWidget* parent)
     };
     connect(&m_rack, &RackPresenter::handedOver, this, chooseAnew);
     connect(&m_rack, &RackPresenter::paid, this, chooseAnew);
+    connect(&m_rack, &RackPresenter::gaveBack, this, chooseAnew);
     connect(&m_rack, &RackPresenter::broughtBack, this, [this] { m_list->takeKeyboard(); });
     connect(&m_rack, &RackPresenter::refused, this,
             [this](const Refusal& why) { m_takenLine.note->setProblem(sentenceFor(why)); });
@@ -108,6 +109,8 @@ bool RackSheet::isOpen() const { return m_rack.opened().has_value(); }
 
 bool RackSheet::isUnpaid() const { return m_rack.shows() == RackPresenter::Shows::Unpaid; }
 
+bool RackSheet::isGivingBack() const { return isUnpaid() && isOpen() && m_rack.owed()->minor() < 0; }
+
 void RackSheet::showLines() {
     if (!isUnpaid()) {
         m_list->setTitle(tr("The rack"),
@@ -117,12 +120,15 @@ void RackSheet::showLines() {
                          m_rack.isLoaded() ? emptyRackText() : QString());
         return;
     }
-    m_list->setTitle(tr("Went home unpaid"),
-                     tr("↑ ↓ choose   ·   Enter opens, Enter again takes the payment   ·   Esc back"));
+    m_list->setTitle(tr("Went home unpaid, and to give back"),
+                     tr("↑ ↓ choose   ·   Enter opens, Enter again takes the payment or gives it back   ·   Esc back"));
     std::map<JobId, JobRemark> remarks;
     for (const desk::UnpaidJob& unpaid : m_rack.unpaid()) {
         remarks.insert_or_assign(unpaid.job.id,
                                  JobRemark{wentHomeMark(unpaid, m_shift.now(), m_shift.zone()), owedMark(unpaid.owed)});
+    }
+    for (const desk::ToGiveBack& back : m_rack.toGiveBack()) {
+        remarks.insert_or_assign(back.job.id, JobRemark{QString(), toGiveBackMark(back)});
     }
     m_list->setLines(m_rack.lines(), m_shift.now(), m_shift.zone(), m_rack.isLoaded() ? nothingUnpaidText() : QString(),
                      std::move(remarks));
@@ -140,14 +146,19 @@ void RackSheet::showOpened() {
     }
     const Job& job = *m_rack.opened();
     const Money owed = *m_rack.owed();
+    const bool givesBack = isGivingBack();
     const bool nothingOwed = owed.minor() <= 0;
+    m_paidLine.label->setText(givesBack ? tr("&Given back now") : tr("&Paid now"));
+    m_paid->setAccessibleName(givesBack ? tr("Given back now") : tr("Paid now"));
+    m_way->setAccessibleName(givesBack ? tr("How it is given back") : tr("How it is paid"));
     m_paid->setCurrency(job.total.currency());
-    m_paid->setMayBeBlank(nothingOwed);
-    m_paid->setValue(nothingOwed ? std::nullopt : std::optional(owed));
+    m_paid->setMayBeBlank(nothingOwed && !givesBack);
+    m_paid->setValue(givesBack ? std::optional(-owed) : nothingOwed ? std::nullopt : std::optional(owed));
     m_way->setCurrentIndex(0);
     m_takenBy->clear();
-    m_handOver->setText(isUnpaid() ? tr("Take the payment for %1").arg(job.number)
-                                   : tr("Hand over %1").arg(job.number));
+    m_handOver->setText(givesBack    ? tr("Give back for %1").arg(job.number)
+                        : isUnpaid() ? tr("Take the payment for %1").arg(job.number)
+                                     : tr("Hand over %1").arg(job.number));
     m_takenLine.note->setNote(isUnpaid() ? QString() : tr("look at the tag and the mark, not only at the name"));
     showPayment();
     m_paid->setFocus(Qt::OtherFocusReason);
@@ -171,12 +182,20 @@ void RackSheet::showPayment() {
     }
     const Job& job = *m_rack.opened();
     const Money owed = *m_rack.owed();
-    QString words = chargesText(job.charges) + tr("\ntotal %1").arg(moneyText(job.total));
-    if (owed != job.total) {
-        words += tr(", %1 of it is paid").arg(moneyText(job.total - owed));
+    if (job.state == JobState::Withdrawn) {
+        m_paidLine.note->setNote(tr("withdrawn, %1 is paid").arg(moneyText(-owed)));
+    } else {
+        QString words = chargesText(job.charges) + tr("\ntotal %1").arg(moneyText(job.total));
+        if (owed != job.total) {
+            words += tr(", %1 of it is paid").arg(moneyText(job.total - owed));
+        }
+        m_paidLine.note->setNote(words);
     }
-    m_paidLine.note->setNote(words);
     const auto money = paying();
+    if (isGivingBack()) {
+        m_paidLine.note->setWarning(money ? giveBackText(-owed, *money) : QString());
+        return;
+    }
     m_paidLine.note->setWarning(money ? paymentText(owed, *money) : QString());
 }
 
@@ -217,8 +236,22 @@ void RackSheet::takePayment() {
     }
 }
 
+void RackSheet::giveBack() {
+    if (!isPaidNow()) {
+        m_way->setFocus(Qt::OtherFocusReason); // it is still theirs: that is nothing new
+        return;
+    }
+    if (!m_paidLine.note->showProblems()) {
+        m_paid->setFocus(Qt::OtherFocusReason);
+        return;
+    }
+    m_rack.giveBack(*paying(), m_way->currentData().toString());
+}
+
 void RackSheet::act() {
-    if (isUnpaid()) {
+    if (isGivingBack()) {
+        giveBack();
+    } else if (isUnpaid()) {
         takePayment();
     } else {
         handOver();

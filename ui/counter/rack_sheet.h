@@ -18,7 +18,7 @@ class RackPresenter;
 class Shift;
 
 /// The rack: what waits to be collected, and handing one over: what is paid, how, and who takes it. The same for what
-/// went home unpaid: money that comes later.
+/// went home unpaid: money that comes later, or goes back.
 class RackSheet final : public QWidget {
     Q_OBJECT
 
@@ -51,8 +51,10 @@ private:
     void showPayment();
     void handOver();
     void takePayment();
-    void act(); ///< Enter, or the button: hands over, or takes what is paid
+    void giveBack();
+    void act(); ///< Enter, or the button: hands over, takes what is paid, or gives back
     [[nodiscard]] bool isUnpaid() const;
+    [[nodiscard]] bool isGivingBack() const; ///< of what is open
     [[nodiscard]] bool surplusMustBeSaid(const Money& payment);
     [[nodiscard]] bool isPaidNow() const; ///< not on account, and not left open
     [[nodiscard]] std::optional<Money> paying() const; ///< nothing while it cannot be read

@@ -42,6 +42,7 @@ ToBeStrungSheet::ToBeStrungSheet(ToBeStrungPresenter& jobs, Shift& shift, QWidge
     });
     connect(&m_jobs, &ToBeStrungPresenter::linesChanged, this, &ToBeStrungSheet::showLines);
     connect(&m_jobs, &ToBeStrungPresenter::done, this, &ToBeStrungSheet::backToTheList);
+    connect(&m_jobs, &ToBeStrungPresenter::withdrawn, this, &ToBeStrungSheet::backToTheList);
     connect(&m_jobs, &ToBeStrungPresenter::agreed, this, &ToBeStrungSheet::backToTheList);
     connect(&m_jobs, &ToBeStrungPresenter::askedChanged, this, &ToBeStrungSheet::backToTheList);
     connect(&m_jobs, &ToBeStrungPresenter::askedDiffers, this, &ToBeStrungSheet::showTheirs);

@@ -40,4 +40,13 @@ void OpenMattersPresenter::pay(const Payment& payment) {
         [this](const desk::PaymentTaken& taken) { Q_EMIT paid(taken); });
 }
 
+void OpenMattersPresenter::giveBack(const Payment& payment) {
+    if (m_acting || !somebodyWorks()) {
+        return;
+    }
+    act([command = desk::GiveBack{payment.requestKey, payment.job, payment.amount, payment.way.toStdString(), by()}](
+            desk::Transaction& ledger) { return desk::giveBack(ledger, command); },
+        [this](const desk::GivenBack& given) { Q_EMIT gaveBack(given); });
+}
+
 } // namespace rw::ui

@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/desk/books.h"
+#include "core/desk/give_back.h"
 #include "core/desk/payment.h"
 #include "ui/presenter/books_presenter.h"
 
@@ -31,11 +32,14 @@ public:
         std::string requestKey; ///< of the sheet that was filled in
     };
     void pay(const Payment& payment);
+    /// The same amount the other way: money that goes back to the customer.
+    void giveBack(const Payment& payment);
 
 Q_SIGNALS:
     void mattersChanged();
     void told(const rw::Job& job);
     void paid(const rw::desk::PaymentTaken& taken);
+    void gaveBack(const rw::desk::GivenBack& given);
     void refused(const Refusal& why);
 
 protected:

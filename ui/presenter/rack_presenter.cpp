@@ -14,23 +14,29 @@ void RackPresenter::refresh() {
     struct Lists {
         std::vector<desk::JobLine> rack;
         std::vector<desk::UnpaidJob> unpaid;
+        std::vector<desk::ToGiveBack> toGiveBack;
     };
     read(
         [](desk::Transaction& ledger) -> Result<Lists> {
             auto rack = desk::onTheRack(ledger);
             auto unpaid = desk::collectedUnpaid(ledger);
-            if (!rack || !unpaid) {
-                return tl::unexpected<Refusal>(rack ? unpaid.error() : rack.error());
+            auto toGiveBack = desk::toGiveBack(ledger);
+            if (!rack || !unpaid || !toGiveBack) {
+                return tl::unexpected<Refusal>(!rack ? rack.error() : !unpaid ? unpaid.error() : toGiveBack.error());
             }
-            return Lists{*std::move(rack), *std::move(unpaid)};
+            return Lists{*std::move(rack), *std::move(unpaid), *std::move(toGiveBack)};
         },
         [this](Result<Lists> lists) {
             if (lists) {
                 m_lines = std::move(lists->rack);
                 m_unpaid = std::move(lists->unpaid);
-                m_unpaidLines.clear();
+                m_toGiveBack = std::move(lists->toGiveBack);
+                m_moneyLines.clear();
                 for (const desk::UnpaidJob& unpaid : m_unpaid) {
-                    m_unpaidLines.push_back(unpaid.job);
+                    m_moneyLines.push_back(unpaid.job);
+                }
+                for (const desk::ToGiveBack& back : m_toGiveBack) {
+                    m_moneyLines.push_back(back.job);
                 }
                 m_loaded = true;
                 Q_EMIT linesChanged();
@@ -58,7 +64,7 @@ void RackPresenter::open(JobId job) {
             if (!found) {
                 return refuse(Code::NotFound, {{"what", "job"}, {"text", std::to_string(job.value())}});
             }
-            const Money owed = found->total - ledger.jobs().paid(job);
+            const Money owed = desk::owedFor(*found, ledger.jobs().paid(job));
             return Owing{std::move(*found), owed};
         },
         [this](Result<Owing> owing) {
@@ -123,6 +129,27 @@ void RackPresenter::takePayment(const Money& amount, const QString& way) {
                   close();
               }
               Q_EMIT paid(*taken);
+          },
+          [this] { m_handing = false; });
+}
+
+void RackPresenter::giveBack(const Money& amount, const QString& way) {
+    if (m_handing || !m_opened || !somebodyWorks()) {
+        return;
+    }
+    m_handing = true;
+    const desk::GiveBack command{m_requestKey, *m_opened->id, amount, way.toStdString(), by()};
+    write([command](desk::Transaction& ledger) { return desk::giveBack(ledger, command); },
+          [this](const Result<desk::GivenBack>& given) {
+              m_handing = false;
+              if (!given) {
+                  Q_EMIT refused(given.error());
+                  return;
+              }
+              if (m_opened && m_opened->id == given->job.id) {
+                  close();
+              }
+              Q_EMIT gaveBack(*given);
           },
           [this] { m_handing = false; });
 }

@@ -47,11 +47,28 @@ void ToBeStrungPresenter::resume(JobId job) {
 }
 
 void ToBeStrungPresenter::withdraw(JobId job) {
-    if (somebodyWorks()) {
-        change([command = desk::JobStep{job, by()}](desk::Transaction& ledger) {
-            return desk::withdrawJob(ledger, command);
-        });
+    if (!somebodyWorks()) {
+        return;
     }
+    struct Gone {
+        Job job;
+        Money paid;
+    };
+    write(
+        [command = desk::JobStep{job, by()}](desk::Transaction& ledger) -> Result<Gone> {
+            auto gone = desk::withdrawJob(ledger, command);
+            if (!gone) {
+                return tl::unexpected<Refusal>(gone.error());
+            }
+            return Gone{*std::move(gone), ledger.jobs().paid(command.job)};
+        },
+        [this](const Result<Gone>& gone) {
+            if (gone) {
+                Q_EMIT withdrawn(gone->job, gone->paid);
+            } else {
+                Q_EMIT refused(gone.error());
+            }
+        });
 }
 
 void ToBeStrungPresenter::agree(JobId job, const QString& agreedBy, const QString& words) {

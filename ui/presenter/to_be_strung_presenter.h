@@ -36,6 +36,7 @@ public:
 Q_SIGNALS:
     void linesChanged();
     void done(const Job& job);
+    void withdrawn(const Job& job, const Money& paid); ///< and what was paid for it, to be given back
     void agreed(std::int64_t number, const rw::Consent& consent);
     void askedChanged(const Job& job, bool notAgreed); ///< and whether nobody said yes to the new pull
     void askedDiffers(const Job& job);

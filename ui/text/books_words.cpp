@@ -26,12 +26,12 @@ QString openMatterText(const desk::OpenMatter& matter, const QLocale& locale) {
         parts << (matter.told ? Words::tr("told, not collected") : Words::tr("not told"));
     }
     const Money owed = matter.owed();
-    if (matter.job.state == JobState::Withdrawn) {
-        parts << Words::tr("withdrawn, %1 paid").arg(moneyText(matter.paid, locale));
-    } else if (owed.minor() > 0) {
+    const bool withdrawn = matter.job.state == JobState::Withdrawn;
+    if (owed.minor() > 0) {
         parts << Words::tr("%1 owed").arg(moneyText(owed, locale));
     } else if (owed.minor() < 0) {
-        parts << Words::tr("%1 too much paid").arg(moneyText(-owed, locale));
+        parts << (withdrawn ? Words::tr("withdrawn, %1 to give back") : Words::tr("%1 too much paid"))
+                     .arg(moneyText(-owed, locale));
     }
     return parts.join(QStringLiteral(", "));
 }
@@ -44,7 +44,7 @@ QString openMattersText(const std::vector<desk::OpenMatter>& matters, const QLoc
     }
     Money owed = Money::zero(matters.front().total.currency());
     for (const desk::OpenMatter& matter : matters) {
-        if (matter.job.state != JobState::Withdrawn && matter.owed().minor() > 0) {
+        if (matter.owed().minor() > 0) {
             owed += matter.owed();
         }
     }

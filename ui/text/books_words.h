@@ -14,7 +14,8 @@
 // The owner's books in words.
 namespace rw::ui {
 
-/// "not told, 14.00 owed": what is still to be done with a job that is strung; "3.00 too much paid" for a credit.
+/// "not told, 14.00 owed": what is still to be done with a job that is strung; "3.00 too much paid" for a credit,
+/// "withdrawn, 14.00 to give back".
 [[nodiscard]] QString openMatterText(const desk::OpenMatter& matter, const QLocale& locale = QLocale());
 /// "5 rackets, £61.00 owed together", or what an empty list means.
 [[nodiscard]] QString openMattersText(const std::vector<desk::OpenMatter>& matters, const QLocale& locale = QLocale());

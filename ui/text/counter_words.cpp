@@ -152,7 +152,40 @@ QString paidText(const desk::PaymentTaken& taken, const QLocale& locale) {
     return words;
 }
 
-QString nothingUnpaidText() { return CounterWords::tr("Nothing that went home is still owed."); }
+QString nothingUnpaidText() {
+    return CounterWords::tr("Nothing that went home is still owed, and nothing is to be given back.");
+}
+
+QString withdrawnText(const Job& job, const Money& paid, const QLocale& locale) {
+    const QString words =
+        CounterWords::tr("Job %1 is withdrawn; the string promised to it is free again.").arg(job.number);
+    return paid.minor() > 0 ? CounterWords::tr("%1 %2 was paid for it and is to be given back (F7).")
+                                  .arg(words, moneyText(paid, locale))
+                            : words;
+}
+
+QString toGiveBackMark(const desk::ToGiveBack& back, const QLocale& locale) {
+    const QString theirs = moneyText(back.amount, locale);
+    return back.job.state == JobState::Withdrawn ? CounterWords::tr("%1 to give back").arg(theirs)
+                                                 : CounterWords::tr("%1 in their favour").arg(theirs);
+}
+
+QString gaveBackText(const desk::GivenBack& given, const QLocale& locale) {
+    const QString what = given.already ? CounterWords::tr("%1 was given back before for job %2.")
+                                       : CounterWords::tr("Given back %1 for job %2.");
+    const QString words = what.arg(moneyText(given.givenNow, locale), QString::number(given.job.number));
+    return given.left.minor() > 0
+               ? CounterWords::tr("%1 %2 is still to be given back.").arg(words, moneyText(given.left, locale))
+               : words;
+}
+
+QString giveBackText(const Money& theirs, const Money& giving, const QLocale& locale) {
+    const Money left = theirs - giving;
+    if (left.minor() < 0) {
+        return CounterWords::tr("%1 more than is theirs").arg(moneyText(-left, locale));
+    }
+    return left.minor() > 0 ? CounterWords::tr("%1 stays to be given back").arg(moneyText(left, locale)) : QString();
+}
 
 QString askRemovalText() {
     return CounterWords::tr("name, numbers, notes and who agreed or collected are erased for good; jobs, string and "
@@ -170,7 +203,7 @@ QString accountText(const Money& owed, const QLocale& locale) {
         return {};
     }
     return owed.minor() > 0 ? CounterWords::tr("%1 owed from before (F7)").arg(moneyText(owed, locale))
-                            : CounterWords::tr("%1 in their favour").arg(moneyText(-owed, locale));
+                            : CounterWords::tr("%1 in their favour (F7)").arg(moneyText(-owed, locale));
 }
 
 QString unusualPullText(const Tension& pull, Sport sport, const QLocale& locale) {

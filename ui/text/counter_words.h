@@ -2,6 +2,7 @@
 #pragma once
 
 #include "core/desk/counter.h"
+#include "core/desk/give_back.h"
 #include "core/desk/intake.h"
 #include "core/desk/payment.h"
 #include "core/jobs/consent.h"
@@ -65,12 +66,20 @@ namespace rw::ui {
 /// "Paid £10.00 for job 2119. £20.00 is still owed."
 [[nodiscard]] QString paidText(const desk::PaymentTaken& taken, const QLocale& locale = QLocale());
 [[nodiscard]] QString nothingUnpaidText();
+/// "Job 2119 is withdrawn; …": and what of `paid` is to be given back.
+[[nodiscard]] QString withdrawnText(const Job& job, const Money& paid, const QLocale& locale = QLocale());
+/// "£24.00 to give back"; "£2.00 in their favour" where the job was done.
+[[nodiscard]] QString toGiveBackMark(const desk::ToGiveBack& back, const QLocale& locale = QLocale());
+/// "Given back £10.00 for job 2119. £14.00 is still to be given back."
+[[nodiscard]] QString gaveBackText(const desk::GivenBack& given, const QLocale& locale = QLocale());
+/// Beside the amount: what of `theirs` stays to be given back.
+[[nodiscard]] QString giveBackText(const Money& theirs, const Money& giving, const QLocale& locale = QLocale());
 
 [[nodiscard]] QString askRemovalText(); ///< what goes and what stays
 [[nodiscard]] QString removedText(const QString& name);
 [[nodiscard]] QString nobodyToRemoveText();
 [[nodiscard]] QString historyOfWhatText();
-/// "£24.00 owed from before (F7)", "£2.00 in their favour"; "" when they are even.
+/// "£24.00 owed from before (F7)", "£2.00 in their favour (F7)"; "" when they are even.
 [[nodiscard]] QString accountText(const Money& owed, const QLocale& locale = QLocale());
 /// "57.3 lb is unusual for squash: is the unit right?"
 [[nodiscard]] QString unusualPullText(const Tension& pull, Sport sport, const QLocale& locale = QLocale());

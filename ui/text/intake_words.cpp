@@ -179,8 +179,6 @@ QString jobCourseText(const Job& job) {
     switch (job.state) {
     case JobState::Waiting:
         return IntakeWords::tr("Job %1 waits now: %2.").arg(job.number).arg(fromUtf8(job.note).section(u'\n', -1));
-    case JobState::Withdrawn:
-        return IntakeWords::tr("Job %1 is withdrawn; the string promised to it is free again.").arg(job.number);
     default:
         return IntakeWords::tr("Job %1 goes on.").arg(job.number);
     }

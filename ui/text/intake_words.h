@@ -48,7 +48,7 @@ namespace rw::ui {
 /// 10:40; nothing was booked now. £30.00 was paid for it."
 [[nodiscard]] QString handedOverText(const desk::HandedOver& done, Instant now, const QTimeZone& zone,
                                      const QLocale& locale = QLocale());
-/// "Job 2119 waits now: a call back." / "Job 2119 is withdrawn." / "Job 2119 goes on."
+/// "Job 2119 waits now: a call back." / "Job 2119 goes on."
 [[nodiscard]] QString jobCourseText(const Job& job);
 /// "£2.00 stays owed", "£1.50 too much: …"; "" when `paying` is just what is owed.
 [[nodiscard]] QString paymentText(const Money& owed, const Money& paying, const QLocale& locale = QLocale());

@@ -17,7 +17,7 @@ struct OpenMatter {
     std::optional<Instant> strung; ///< the last time
     std::optional<Instant> told;   ///< the last time since it was strung
     std::optional<Instant> collected;
-    Money total;
+    Money total; ///< nothing for a job that is withdrawn
     Money paid;
     /// What is still owed; negative when too much was paid.
     [[nodiscard]] Money owed() const { return total - paid; }
@@ -60,9 +60,11 @@ struct ScrappedEnd {
 class Reports {
 public:
     virtual ~Reports() = default;
-    /// Jobs on the rack, and those that have left with something owed or with too much paid; oldest strung first.
+    /// Jobs on the rack, those that have left with something owed or with too much paid, and those that were withdrawn
+    /// with something paid; oldest strung first.
     [[nodiscard]] virtual std::vector<OpenMatter> openMatters() = 0;
-    /// What is owed for a person's jobs that were collected; negative: in their favour.
+    /// What is owed for a person's jobs that were collected, less what was paid for those that were withdrawn; negative:
+    /// in their favour.
     [[nodiscard]] virtual Money account(CustomerId customer) = 0;
     /// Payments in [from, to), oldest first.
     [[nodiscard]] virtual std::vector<PaymentLine> payments(Instant from, Instant to) = 0;

@@ -18,7 +18,8 @@ SELECT job_line.id, job_line.number, job_line.state, job_line.customer_id, job_l
        ready.strung_at, CASE WHEN job_line.state = 'collected' THEN ready.collected_at END AS collected_at,
        (SELECT max(telling.at) FROM telling WHERE telling.job_id = job_line.id AND telling.at >= ready.strung_at)
            AS told_at,
-       job_line.total_minor, job_line.currency, coalesce(received.paid_minor, 0) AS paid_minor
+       CASE WHEN job_line.state = 'withdrawn' THEN 0 ELSE job_line.total_minor END AS total_minor,
+       job_line.currency, coalesce(received.paid_minor, 0) AS paid_minor
 FROM job_line
 LEFT JOIN ready ON ready.job_id = job_line.id
 LEFT JOIN received ON received.job_id = job_line.id

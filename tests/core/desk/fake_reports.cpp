@@ -26,16 +26,14 @@ std::vector<OpenMatter> FakeReports::openMatters() {
                           .told = std::nullopt,
                           .collected =
                               job.state == JobState::Collected ? last(line.id, JobEventKind::Collected) : std::nullopt,
-                          .total = job.total,
+                          .total = job.state == JobState::Withdrawn ? Money::zero(job.total.currency()) : job.total,
                           .paid = m_jobs.paid(line.id)};
         for (const Rows::Telling& telling : m_rows.tellings) {
             if (telling.job == line.id && matter.strung && telling.at >= *matter.strung) {
                 matter.told = telling.at;
             }
         }
-        const bool open = line.state == JobState::Strung ||
-                          (line.state == JobState::Collected ? matter.owed().minor() != 0 : matter.paid.minor() != 0);
-        if (open) {
+        if (line.state == JobState::Strung || matter.owed().minor() != 0) {
             matters.push_back(matter);
         }
     }
@@ -46,7 +44,7 @@ std::vector<OpenMatter> FakeReports::openMatters() {
 Money FakeReports::account(CustomerId customer) {
     Money owed = Money::zero(Currency::pounds());
     for (const OpenMatter& matter : openMatters()) {
-        if (matter.job.customerId == customer && matter.job.state == JobState::Collected) {
+        if (matter.job.customerId == customer && matter.job.state != JobState::Strung) {
             owed += matter.owed();
         }
     }

@@ -380,6 +380,39 @@ TEST_F(Counter, AJobWaitsGoesOnAndIsWithdrawnByKey) {
     EXPECT_TRUE(sheet().isVisible());
 }
 
+TEST_F(Counter, WhatWasPaidForAJobThatIsWithdrawnIsSaidAndGivenBack) {
+    atTheJobs();
+    const JobId id = counter().toBeStrung()->chosen()->id;
+    const desk::TakePayment deposit{"deposit", id, Money::fromMinor(2000, Currency::pounds()), "card",
+                                    m_shift->by("counter")};
+    ASSERT_TRUE(desk::inTransaction(*m_ledger, desk::Access::Write,
+                                    [&](desk::Transaction& t) { return desk::takePayment(t, deposit); }));
+    press(Qt::Key_X);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("£20.00 was paid for it and is to be given back (F7).")));
+
+    press(Qt::Key_F7);
+    ASSERT_TRUE(becomes([&] { return rackPresenter().toGiveBack().size() == 1U; }));
+    press(Qt::Key_Down);
+    ASSERT_TRUE(becomes([&] { return rack().chosen() != nullptr && rack().chosen()->id == id; }));
+    press(Qt::Key_Return);
+    ASSERT_TRUE(becomes([&] { return rack().isOpen(); }));
+    EXPECT_EQ(rack().paid()->readable(), deposit.amount) << "all of it is proposed";
+    type("25");
+    press(Qt::Key_Return);
+    everythingAnswered();
+    EXPECT_TRUE(rack().isOpen()) << "more than is theirs";
+    rack().paid()->setFocus(Qt::OtherFocusReason);
+    press(Qt::Key_A, Qt::ControlModifier);
+    type("15");
+    press(Qt::Key_Return);
+    press(Qt::Key_Return);
+    ASSERT_TRUE(
+        saysSoon(QStringLiteral("Given back £15.00 for job %1. £5.00 is still to be given back.").arg(job(id).number)));
+    EXPECT_EQ(look([&](desk::Transaction& t) { return t.jobs().paid(id); }).minor(), 500)
+        << "pressed twice, given once";
+}
+
 TEST_F(Counter, WhoeverTypesWhatAJobWaitsForIsNotDisturbedByAnotherStation) {
     atTheJobs();
     const desk::JobLine asked = *counter().toBeStrung()->chosen();

@@ -65,6 +65,18 @@ TEST_F(StillOpen, WhatIsNoPaymentIsRefusedAndNothingIsTaken) {
     EXPECT_EQ(paymentsOf(job), before);
 }
 
+TEST_F(StillOpen, WhatIsTooMuchGoesBackAndNoMoreThanThat) {
+    const JobId job = first().job.id;
+    const Money total = first().total;
+    open.pay({job, total + pounds(300), QStringLiteral("cash"), "sheet 1"});
+    EXPECT_TRUE(openMatterText(first()).contains(QStringLiteral("£3.00 too much paid")));
+    open.giveBack({job, pounds(301), QStringLiteral("cash"), "sheet 2"});
+    ASSERT_TRUE(why) << "more than is theirs";
+    EXPECT_EQ(why->code(), Code::ImpossibleValue);
+    open.giveBack({job, pounds(300), QStringLiteral("cash"), "sheet 2"});
+    EXPECT_EQ(first().paid, total);
+}
+
 TEST_F(StillOpen, APageThatNobodyLooksAtAsksNothing) {
     open.close();
     const int reads = runner.reads;

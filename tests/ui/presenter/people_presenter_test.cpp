@@ -4,6 +4,8 @@
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/rack_presenter.h"
 #include "ui/presenter/racket_presenter.h"
+#include "ui/presenter/to_be_strung_presenter.h"
+#include "ui/text/counter_words.h"
 
 namespace rw::ui::test {
 namespace {
@@ -206,6 +208,41 @@ TEST_F(People, ARacketIsHandedOverOnceWithWhatWasPaid) {
     EXPECT_EQ(handed, 1);
     EXPECT_EQ(rack.lines().size(), before - 1);
     EXPECT_EQ(look([&](desk::Transaction& t) { return t.jobs().paid(job); }), total);
+}
+
+TEST_F(People, WhatWasPaidForAWithdrawnJobIsGivenBackOnce) {
+    ToBeStrungPresenter jobs{runner, shift};
+    jobs.refresh();
+    const JobId job = jobs.lines().back().id;
+    const desk::TakePayment deposit{"deposit", job, Money::fromMinor(2000, Currency::pounds()), "card",
+                                    shift.by("counter")};
+    ASSERT_TRUE(desk::inTransaction(ledger, desk::Access::Write,
+                                    [&](desk::Transaction& t) { return desk::takePayment(t, deposit); }));
+    QString said;
+    QObject::connect(&jobs, &ToBeStrungPresenter::withdrawn,
+                     [&](const Job& gone, const Money& paid) { said = withdrawnText(gone, paid); });
+    jobs.withdraw(job);
+    EXPECT_TRUE(said.contains(QStringLiteral("£20.00 was paid for it and is to be given back"))) << said.toStdString();
+
+    RackPresenter rack{runner, shift};
+    rack.refresh();
+    rack.show(RackPresenter::Shows::Unpaid);
+    ASSERT_EQ(rack.toGiveBack().size(), 1U);
+    ASSERT_EQ(rack.lines().size(), rack.unpaid().size() + 1);
+    rack.open(job);
+    ASSERT_TRUE(rack.opened());
+    EXPECT_EQ(*rack.owed(), -deposit.amount);
+    QStringList given;
+    QObject::connect(&rack, &RackPresenter::gaveBack,
+                     [&](const desk::GivenBack& done) { given << gaveBackText(done); });
+    runner.held = true;
+    rack.giveBack(deposit.amount, QStringLiteral("cash"));
+    rack.giveBack(deposit.amount, QStringLiteral("cash"));
+    runner.release();
+    EXPECT_EQ(given.size(), 1);
+    EXPECT_EQ(look([&](desk::Transaction& t) { return t.jobs().paid(job); }).minor(), 0);
+    EXPECT_TRUE(rack.toGiveBack().empty());
+    EXPECT_FALSE(rack.opened());
 }
 
 TEST_F(People, ALateHandOverLeavesTheRacketThatWasOpenedMeanwhile) {

@@ -46,5 +46,42 @@ TEST(CounterWords, TaxIsNamedOnceWhereItIsInThePrice) {
     EXPECT_EQ(said(taxInsideText(quote, kBritish)), "");
 }
 
+Money pounds(std::int64_t pence) { return Money::fromMinor(pence, Currency::pounds()); }
+
+Job jobNumbered(std::int64_t number) {
+    return {.id = JobId::of(1),
+            .number = number,
+            .requestKey = {},
+            .customer = CustomerId::of(1),
+            .racket = RacketId::of(1),
+            .route = {},
+            .shortSideLength = std::nullopt,
+            .asked = {tension("52"), tension("50")},
+            .pieces = {},
+            .charges = {},
+            .total = pounds(2400),
+            .promised = std::nullopt,
+            .note = {},
+            .logged = {},
+            .strung = std::nullopt,
+            .collected = std::nullopt};
+}
+
+TEST(CounterWords, WhatIsToBeGivenBackIsSaidWithTheWithdrawal) {
+    const Job job = jobNumbered(2119);
+    EXPECT_EQ(said(withdrawnText(job, pounds(0), kBritish)),
+              "Job 2119 is withdrawn; the string promised to it is free again.");
+    EXPECT_EQ(
+        said(withdrawnText(job, pounds(2400), kBritish)),
+        "Job 2119 is withdrawn; the string promised to it is free again. £24.00 was paid for it and is to be given "
+        "back (F7).");
+    EXPECT_EQ(said(giveBackText(pounds(2400), pounds(2400), kBritish)), "");
+    EXPECT_EQ(said(giveBackText(pounds(2400), pounds(1000), kBritish)), "£14.00 stays to be given back");
+    EXPECT_EQ(said(giveBackText(pounds(2400), pounds(2500), kBritish)), "£1.00 more than is theirs");
+    EXPECT_EQ(said(gaveBackText({job, false, pounds(2400), pounds(0)}, kBritish)), "Given back £24.00 for job 2119.");
+    EXPECT_EQ(said(gaveBackText({job, true, pounds(1000), pounds(1400)}, kBritish)),
+              "£10.00 was given back before for job 2119. £14.00 is still to be given back.");
+}
+
 } // namespace
 } // namespace rw::ui
