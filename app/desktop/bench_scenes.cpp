@@ -4,12 +4,20 @@
 #include "core/desk/bench.h"
 #include "core/desk/change_asked.h"
 #include "core/desk/consent.h"
+#include "core/desk/job_course.h"
+#include "core/desk/payment.h"
 #include "ui/bench/bench_station.h"
 #include "ui/bench/bench_strips.h"
+#include "ui/counter/counter_station.h"
+#include "ui/counter/rack_sheet.h"
 #include "ui/presenter/bench_presenter.h"
 #include "ui/shell/main_window.h"
 #include "ui/widgets/length_edit.h"
 
+#include <QApplication>
+#include <QKeyEvent>
+
+#include <algorithm>
 #include <cassert>
 
 namespace rw::desktop {
@@ -43,6 +51,15 @@ Result<void> stepTo(desk::Transaction& ledger, BenchStep step) {
     const auto moved =
         desk::moveStep(ledger, {jobNumbered(ledger, kOnBenchA), BenchStep::LookOver, step, counter(ledger)});
     return moved ? Result<void>() : tl::unexpected(moved.error());
+}
+
+/// Somebody paid for 2122, and it is withdrawn all the same.
+Result<void> withdrawPaid(desk::Transaction& ledger) {
+    const JobId job = jobNumbered(ledger, kOnBenchA);
+    const Money amount = Money::fromMinor(2000, ledger.shop().currency());
+    const auto paid = desk::takePayment(ledger, {"deposit", job, amount, "card", counter(ledger)});
+    const auto gone = paid ? desk::withdrawJob(ledger, {job, counter(ledger)}) : tl::unexpected(paid.error());
+    return gone ? Result<void>() : tl::unexpected(gone.error());
 }
 
 QWidget* atTheBench(ui::MainWindow& window) {
@@ -101,6 +118,25 @@ std::vector<Scene> otherStationScenes() {
              window.bench()->next();
              return static_cast<QWidget*>(&window);
          }},
+        {QStringLiteral("bench-beside-another"), true,
+         [](ui::MainWindow& window) {
+             atTheBench(window);
+             auto& presenter = window.bench()->presenter();
+             presenter.select(std::ranges::find(presenter.queue(), JobState::Logged, &desk::JobLine::state)->id);
+             presenter.take();
+             return static_cast<QWidget*>(&window);
+         }},
+        {QStringLiteral("counter-give-back"), true,
+         [](ui::MainWindow& window) {
+             auto* list = window.counter()->rack()->list();
+             window.counter()->showUnpaid();
+             QKeyEvent down(QEvent::KeyPress, Qt::Key_Down, Qt::NoModifier);
+             QKeyEvent enter(QEvent::KeyPress, Qt::Key_Return, Qt::NoModifier);
+             QApplication::sendEvent(list, &down);
+             QApplication::sendEvent(list, &enter);
+             return static_cast<QWidget*>(&window);
+         },
+         withdrawPaid},
         {QStringLiteral("bench-taking-back"), true,
          [](ui::MainWindow& window) {
              atTheBench(window);

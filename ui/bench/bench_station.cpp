@@ -118,6 +118,10 @@ void BenchStation::connectPresenter() {
     connect(m_presenter.get(), &BenchPresenter::queueChanged, this, &BenchStation::showQueue);
     connect(m_presenter.get(), &BenchPresenter::cardChanged, this, &BenchStation::showCard);
     connect(m_presenter.get(), &BenchPresenter::actingChanged, this, &BenchStation::showPrompt);
+    connect(m_presenter.get(), &BenchPresenter::otherLies, this, [this](std::int64_t number) {
+        m_strips->sayOtherLies(number);
+        showPrompt();
+    });
     connect(m_presenter.get(), &BenchPresenter::refused, m_strips, &BenchStrips::showRefusal);
     connect(m_presenter.get(), &BenchPresenter::lastDoneKnown, this, [this](const std::optional<desk::LastDone>& last) {
         if (last) {
@@ -214,7 +218,7 @@ void BenchStation::showPrompt() {
     case BenchPresenter::Step::Nothing:
         break;
     case BenchPresenter::Step::Take:
-        words = takeText(m_shift.machineName(*m_shift.machine()), m_presenter->lyingThere());
+        words = whatTakingSays();
         break;
     case BenchPresenter::Step::Cut:
         words = cutText(*m_presenter->nextToCut());
@@ -237,6 +241,12 @@ void BenchStation::showPrompt() {
     }
     m_strips->prompt()->setText(lines.join(QLatin1Char('\n')));
     enableKeys();
+}
+
+QString BenchStation::whatTakingSays() const {
+    const QString machine = m_shift.machineName(*m_shift.machine());
+    const auto other = m_presenter->lyingThere();
+    return m_presenter->isAskedAboutOther() ? takeAllTheSameText(machine, *other) : takeText(machine, other);
 }
 
 void BenchStation::enableKeys() {

@@ -68,6 +68,7 @@ private:
     void showCard();
     void showPrompt();
     void openTag(std::int64_t number);
+    [[nodiscard]] QString whatTakingSays() const;
     void wantHistory(bool ofRacket);
     void enableKeys();
 

@@ -160,6 +160,12 @@ void BenchStrips::closeWithoutItsCard() {
     }
 }
 
+void BenchStrips::sayOtherLies(std::int64_t number) {
+    if (isCutting() && m_presenter.card()) {
+        m_cut->warn(cutAllTheSameText(number, m_presenter.card()->job.number));
+    }
+}
+
 void BenchStrips::showRefusal(const Refusal& why) {
     if (isCutting()) {
         m_cut->showRefusal(why);

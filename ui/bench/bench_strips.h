@@ -38,6 +38,8 @@ public:
     void setEndAside();   ///< of the open strip of a cut
     void close();
     void closeWithoutItsCard();
+    /// Beside a cut: another job lies on its machine.
+    void sayOtherLies(std::int64_t number);
     /// Beside what was typed, where a strip is open; else as a message.
     void showRefusal(const Refusal& why);
 

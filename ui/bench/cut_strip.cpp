@@ -119,11 +119,15 @@ bool CutStrip::mayBeConfirmed() {
     const Length planned = m_of->piece.planned;
     if (desk::isFarFromPlanned(*length(), planned) && m_askedAbout != length()) {
         m_askedAbout = length();
-        m_line.note->setNote({}); // there is room for one of the two
-        m_line.note->setWarning(farCutText(*length(), planned));
+        warn(farCutText(*length(), planned));
         return false;
     }
     return true;
+}
+
+void CutStrip::warn(const QString& words) {
+    m_line.note->setNote({}); // there is room for one of the two
+    m_line.note->setWarning(words);
 }
 
 void CutStrip::showRefusal(const Refusal& why) {

@@ -33,6 +33,7 @@ public:
     /// The same, and a length far from the planned one is asked about once.
     bool mayBeConfirmed();
     void showRefusal(const Refusal& why);
+    void warn(const QString& words); ///< what the next Enter means
     /// Before an end is set aside somebody must have held a tape to it.
     void askToMeasure();
 

@@ -4,6 +4,7 @@
 #include "core/desk/change_asked.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace rw::ui {
 
@@ -78,6 +79,7 @@ void BenchPresenter::selectFirst() {
     const JobState first = m_worked ? JobState::Logged : JobState::OnTheMachine;
     const auto next = std::ranges::find_if(m_queue, [&](const auto& line) { return line.state == first; });
     m_selected = next == m_queue.end() ? m_queue.front().id : next->id;
+    m_askedAbout.reset();
     loadCard();
 }
 
@@ -86,6 +88,7 @@ void BenchPresenter::select(JobId job) {
         return;
     }
     m_selected = job;
+    m_askedAbout.reset();
     m_card.reset();
     Q_EMIT cardChanged();
     loadCard();
@@ -141,8 +144,11 @@ BenchPresenter::Step BenchPresenter::step() const {
 }
 
 std::optional<std::int64_t> BenchPresenter::lyingThere() const {
+    const auto itself =
+        std::ranges::find(m_lying, m_selected, [](const auto& lying) { return std::optional(lying.job); });
+    const auto machine = itself == m_lying.end() ? shift().machine() : std::optional(itself->machine);
     for (const desk::OnMachine& other : m_lying) {
-        if (other.machine == shift().machine() && other.job != m_selected) {
+        if (other.machine == machine && other.job != m_selected) {
             return other.number;
         }
     }
@@ -235,8 +241,17 @@ void BenchPresenter::act(UseCase useCase, Done done) {
         });
 }
 
+bool BenchPresenter::isMeant() {
+    const auto other = lyingThere();
+    if (!other || std::exchange(m_askedAbout, other) == other) {
+        return true;
+    }
+    Q_EMIT otherLies(*other);
+    return false;
+}
+
 void BenchPresenter::take() {
-    if (!canTake() || !mayAct()) {
+    if (!canTake() || !mayAct() || !isMeant()) {
         return;
     }
     const desk::TakeJob command{*m_card->job.id, *shift().machine(), by()};
@@ -255,7 +270,7 @@ void BenchPresenter::putDown() {
 
 void BenchPresenter::confirmCut(const PieceInHand& piece, const std::optional<LotId>& lot, Length length,
                                 const std::optional<Length>& measuredLeft) {
-    if (find(piece) == nullptr || !mayAct()) {
+    if (find(piece) == nullptr || !mayAct() || !isMeant()) {
         return;
     }
     const desk::ConfirmCut command{piece.job, piece.role, piece.attempt, lot, length, measuredLeft, by()};

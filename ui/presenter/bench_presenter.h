@@ -47,8 +47,10 @@ public:
     /// Nothing, too, from a command on until the card that shows what became of it.
     [[nodiscard]] Step step() const;
     [[nodiscard]] bool canTake() const { return step() == Step::Take; }
-    /// The number of another job that lies on the machine on which this one would be taken.
+    /// The number of another job that lies on the machine where this one lies, or would be taken.
     [[nodiscard]] std::optional<std::int64_t> lyingThere() const;
+    /// That was said of this job, and the next press means it.
+    [[nodiscard]] bool isAskedAboutOther() const { return lyingThere() && m_askedAbout == lyingThere(); }
     [[nodiscard]] bool canPutDown() const { return isOnTheMachine() && !isWaiting(); }
     [[nodiscard]] bool canLose() const { return canPutDown() && !cutPieces().empty(); }
     [[nodiscard]] bool canFinish() const { return step() == Step::Finish; }
@@ -73,9 +75,10 @@ public:
     /// Open lots of the shop that hold a piece's string, the planned one first.
     [[nodiscard]] std::vector<Lot> lotsFor(const desk::CardPiece& piece) const;
 
-    void take();
+    void take(); ///< where another job lies, the second time
     void putDown();
-    /// `lot` nothing: the planned one. `measuredLeft` is what the tape says is on it before the cut.
+    /// Where another job lies, the second time. `lot` nothing: the planned one. `measuredLeft` is what the tape says is
+    /// on it before the cut.
     void confirmCut(const PieceInHand& piece, const std::optional<LotId>& lot, Length length,
                     const std::optional<Length>& measuredLeft);
     void lose(const PieceInHand& piece, LostReason reason);
@@ -93,6 +96,7 @@ public:
 Q_SIGNALS:
     void queueChanged();
     void cardChanged();
+    void otherLies(std::int64_t number); ///< on that machine: said once, the next press means it
     void taken(const Job& job);
     void putDownDone(const Job& job);
     void cut(const desk::CutDone& done, Length length);
@@ -114,6 +118,7 @@ private:
     void loadShelf();
     void loadCard();
     void moveTo(BenchStep step);
+    [[nodiscard]] bool isMeant();
     template<class UseCase, class Done>
     void act(UseCase useCase, Done done);
 
@@ -123,6 +128,7 @@ private:
     bool m_worked = false;    ///< something was done here since it opened
     bool m_cardIsOld = false; ///< a command was done; the card that shows it is on its way
     std::optional<JobId> m_selected;
+    std::optional<std::int64_t> m_askedAbout; ///< the other job on its machine that was said of the selected one
     std::optional<JobId> m_lastActedOn; ///< by a cut or a finish at this window
     std::optional<desk::JobCard> m_card;
     std::vector<desk::ShelfString> m_shelf;

@@ -87,6 +87,16 @@ QString takeText(const QString& machine, const std::optional<std::int64_t>& lyin
                : BenchWords::tr("take it on %1").arg(machine);
 }
 
+QString takeAllTheSameText(const QString& machine, std::int64_t other) {
+    return BenchWords::tr("%1 lies on %2 already. Enter again takes this one too.")
+        .arg(QString::number(other), machine);
+}
+
+QString cutAllTheSameText(std::int64_t other, std::int64_t mine) {
+    return BenchWords::tr("%1 lies on this machine too. Enter again cuts for %2.")
+        .arg(QString::number(other), QString::number(mine));
+}
+
 QString cutText(const desk::CardPiece& piece, const QLocale& locale) {
     const QString length = lengthText(piece.piece.planned, locale);
     const QString role = pieceWord(piece.piece.role);

@@ -22,6 +22,9 @@ namespace rw::ui {
 /// "take it on Bench B", "take it on Bench A, where 2122 lies already", "cut 10.8 m off L-3 for one piece", "say what
 /// was strung".
 [[nodiscard]] QString takeText(const QString& machine, const std::optional<std::int64_t>& lyingThere = std::nullopt);
+/// "2122 lies on Bench A already. Enter again takes this one too."; the same beside a cut for job `mine`.
+[[nodiscard]] QString takeAllTheSameText(const QString& machine, std::int64_t other);
+[[nodiscard]] QString cutAllTheSameText(std::int64_t other, std::int64_t mine);
 [[nodiscard]] QString cutText(const desk::CardPiece& piece, const QLocale& locale = QLocale());
 [[nodiscard]] QString finishText();
 /// "nod: 50/48 lb instead of 52/50 lb"; and what is said when somebody would finish first.

@@ -57,6 +57,7 @@ protected:
                 presenter().select(line.id);
                 bench().queue()->setFocus();
                 press(Qt::Key_T);
+                press(Qt::Key_T); // beside 2122, and meant
                 ASSERT_EQ(presenter().card()->pieces.size(), 2U);
                 return;
             }

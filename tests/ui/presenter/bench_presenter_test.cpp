@@ -49,6 +49,7 @@ TEST_F(Bench, EnterByEnterFromTakingToTheRack) {
     selectLogged("K");
     EXPECT_EQ(bench.step(), Step::Take);
     bench.take();
+    bench.take(); // 2122 lies there: it is meant
     EXPECT_EQ(bench.step(), Step::Cut);
     const Length planned = bench.nextToCut()->piece.planned;
     const std::string tag = bench.nextToCut()->lot->tag;
@@ -223,6 +224,46 @@ TEST_F(Bench, WhatLiesOnTheMachineAlreadyIsKnownBeforeAnotherIsTaken) {
     EXPECT_FALSE(bench.lyingThere());
 }
 
+TEST_F(Bench, TakingBesideAnotherRacketIsMeantTheSecondTime) {
+    std::vector<std::int64_t> asked;
+    QObject::connect(&bench, &BenchPresenter::otherLies, [&](std::int64_t number) { asked.push_back(number); });
+    selectLogged("K");
+    const JobId mine = *bench.selected();
+    bench.take();
+    EXPECT_EQ(asked, std::vector<std::int64_t>{2122});
+    EXPECT_TRUE(bench.isAskedAboutOther());
+    EXPECT_EQ(bench.step(), Step::Take) << "nothing was taken";
+
+    bench.select(bench.queue().front().id == mine ? bench.queue().back().id : bench.queue().front().id);
+    bench.select(mine);
+    EXPECT_FALSE(bench.isAskedAboutOther()) << "whoever comes back is asked again";
+    bench.take();
+    EXPECT_EQ(asked.size(), 2U);
+    bench.take();
+    EXPECT_EQ(bench.step(), Step::Cut);
+    cutNext(bench.nextToCut()->piece.planned);
+    EXPECT_EQ(asked.size(), 2U) << "it was meant";
+    EXPECT_EQ(bench.step(), Step::Finish);
+}
+
+TEST_F(Bench, CuttingForTheWrongOneOfTwoIsMeantTheSecondTime) {
+    selectLogged("K");
+    const JobId mine = *bench.selected();
+    bench.take();
+    bench.take();
+    const auto other = std::ranges::find(bench.queue(), 2122, &desk::JobLine::number);
+    ASSERT_NE(other, bench.queue().end());
+    bench.select(other->id);
+    EXPECT_EQ(bench.lyingThere(), look([&](desk::Transaction& t) { return t.jobs().get(mine)->number; }));
+    const std::string tag = bench.nextToCut()->lot->tag;
+    const Length before = lot(tag).length;
+    const Length planned = bench.nextToCut()->piece.planned;
+    cutNext(planned);
+    EXPECT_EQ(lot(tag).length, before) << "the first press only says what lies there too";
+    cutNext(planned);
+    EXPECT_EQ(lot(tag).length, before - planned);
+}
+
 TEST_F(Bench, PutDownGoesBackToTheQueue) {
     const JobId job = *bench.selected();
     bench.putDown();
@@ -234,6 +275,7 @@ TEST_F(Bench, AfterARacketIsDoneThePromisedOneIsNextAndNotWhatLiesOnTheOtherMach
     const JobId other = *bench.selected(); // 2122, on Bench A
     selectLogged("K");
     bench.take();
+    bench.take(); // beside it, and meant
     cutNext(bench.nextToCut()->piece.planned);
     bench.finish(*bench.card()->job.id, {lb("52"), lb("50")}, {});
     EXPECT_NE(bench.selected(), other);
