@@ -4,6 +4,7 @@
 #include "core/desk/lookups.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 
 namespace rw::desk {
@@ -35,20 +36,50 @@ Visits visitsOf(Transaction& ledger, RacketId racket) {
     return visits;
 }
 
-/// `openLots`: all of the ledger.
-Result<PersonFound> withRackets(Transaction& ledger, Customer customer, const std::vector<Lot>& openLots) {
+/// What is in the shop now, whoever's it is: looked up once for all that were found.
+struct Shelves {
+    std::vector<Lot> lots;
+    std::vector<JobLine> jobs;
+};
+
+Shelves shelvesOf(Transaction& ledger) {
+    return {ledger.lots().open(),
+            ledger.jobs().inStates({JobState::Logged, JobState::OnTheMachine, JobState::Waiting, JobState::Strung})};
+}
+
+/// The jobs of one customer that are in the shop, by their rackets; of two on one racket the newer.
+std::map<RacketId, JobLine> hereOf(Transaction& ledger, CustomerId customer, const std::vector<JobLine>& jobs) {
+    std::map<RacketId, JobLine> here;
+    for (const JobLine& line : jobs) {
+        const auto job = line.customerId == customer ? ledger.jobs().get(line.id) : std::nullopt;
+        if (!job) {
+            continue;
+        }
+        const auto [stands, isFirst] = here.try_emplace(job->racket, line);
+        if (!isFirst && stands->second.id < line.id) {
+            stands->second = line;
+        }
+    }
+    return here;
+}
+
+Result<PersonFound> withRackets(Transaction& ledger, Customer customer, const Shelves& shelves) {
     PersonFound found{std::move(customer), {}, {}};
-    std::ranges::copy_if(openLots, std::back_inserter(found.lots),
+    std::ranges::copy_if(shelves.lots, std::back_inserter(found.lots),
                          [&](const Lot& lot) { return lot.owner == found.customer.id; });
+    const auto here = hereOf(ledger, *found.customer.id, shelves.jobs);
     for (Racket& racket : ledger.customers().racketsOf(*found.customer.id)) {
         auto frame = frameOf(ledger, racket.frame);
         if (!frame) {
             return tl::unexpected(frame.error());
         }
         Visits visits = visitsOf(ledger, *racket.id);
-        found.rackets.push_back({std::move(racket), *std::move(frame), std::move(visits.last), visits.newest});
+        const auto job = here.find(*racket.id);
+        found.rackets.push_back({std::move(racket), *std::move(frame), std::move(visits.last), visits.newest,
+                                 job == here.end() ? std::nullopt : std::optional(job->second)});
     }
     std::ranges::stable_sort(found.rackets, std::ranges::greater{}, &RacketSummary::newest);
+    std::ranges::stable_partition(found.rackets, [](const RacketSummary& each) { return !each.here; });
     return found;
 }
 } // namespace
@@ -76,9 +107,9 @@ Result<std::vector<PersonFound>> listPeople(Transaction& ledger, std::string_vie
 
 Result<std::vector<PersonFound>> findPeople(Transaction& ledger, std::string_view text, int atMost) {
     std::vector<PersonFound> people;
-    const std::vector<Lot> openLots = ledger.lots().open();
+    const Shelves shelves = shelvesOf(ledger);
     for (Customer& customer : ledger.customers().find(text, atMost)) {
-        auto found = withRackets(ledger, std::move(customer), openLots);
+        auto found = withRackets(ledger, std::move(customer), shelves);
         if (!found) {
             return tl::unexpected(found.error());
         }
@@ -92,7 +123,7 @@ Result<PersonFound> person(Transaction& ledger, CustomerId id) {
     if (!customer) {
         return tl::unexpected(customer.error());
     }
-    return withRackets(ledger, *std::move(customer), ledger.lots().open());
+    return withRackets(ledger, *std::move(customer), shelvesOf(ledger));
 }
 
 Result<std::vector<FrameModel>> findFrames(Transaction& ledger, std::string_view text, int atMost) {

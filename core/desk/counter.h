@@ -17,11 +17,12 @@ struct RacketSummary {
     FrameModel frame;
     std::optional<Job> lastJob;    ///< the newest strung or collected one, else the newest of any state
     std::optional<Instant> newest; ///< when it came in last; nothing: it never did
+    std::optional<JobLine> here = std::nullopt; ///< its job while it is in the shop, the newest of several
 };
 
 struct PersonFound {
     Customer customer;
-    std::vector<RacketSummary> rackets; ///< the one that was here last first
+    std::vector<RacketSummary> rackets; ///< the one that was here last first; those that are here now after the others
     std::vector<Lot> lots;              ///< string of theirs that is kept here: open lots
 };
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/model/racket_choice_model.h"
 
+#include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
 #include "ui/text/words.h"
@@ -26,6 +27,9 @@ QVariant RacketChoiceModel::show(const RacketRow& row, int role) const {
         case Qt::DisplayRole:
             return ownName(*row.own);
         case DetailRole:
+            if (row.own->here) {
+                return hereText(*row.own->here, m_now, m_zone);
+            }
             return last ? tr("last %1, %2").arg(askedAndStrungText(*last), shortDateText(last->logged, m_now, m_zone))
                         : tr("never strung here");
         case AsideRole:

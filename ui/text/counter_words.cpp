@@ -2,6 +2,7 @@
 #include "ui/text/counter_words.h"
 
 #include "ui/text/format.h"
+#include "ui/text/job_words.h"
 #include "ui/text/sentences.h"
 #include "ui/text/words.h"
 
@@ -208,6 +209,14 @@ QString accountText(const Money& owed, const QLocale& locale) {
 
 QString unusualPullText(const Tension& pull, Sport sport, const QLocale& locale) {
     return CounterWords::tr("%1 is unusual for %2: is the unit right?").arg(tensionText(pull, locale), sportWord(sport));
+}
+
+QString hereText(const desk::JobLine& job, Instant now, const QTimeZone& zone, const QLocale& locale) {
+    const QString words =
+        CounterWords::tr("here: No. %1, %2").arg(QString::number(job.number), stateWithShape(job.state));
+    return job.promised && job.state != JobState::Strung
+               ? CounterWords::tr("%1, promised %2").arg(words, promiseText(*job.promised, now, zone, locale))
+               : words;
 }
 
 QString hereAlreadyText(const QString& words) {

@@ -83,6 +83,9 @@ namespace rw::ui {
 [[nodiscard]] QString accountText(const Money& owed, const QLocale& locale = QLocale());
 /// "57.3 lb is unusual for squash: is the unit right?"
 [[nodiscard]] QString unusualPullText(const Tension& pull, Sport sport, const QLocale& locale = QLocale());
+/// "here: No. 2119, ○ logged, promised Fri 17:00": of a racket where one is chosen.
+[[nodiscard]] QString hereText(const desk::JobLine& job, Instant now, const QTimeZone& zone,
+                               const QLocale& locale = QLocale());
 /// A racket that is here is about to be logged again; `words` say as what it is here.
 [[nodiscard]] QString hereAlreadyText(const QString& words);
 [[nodiscard]] QString emptyRackText();

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/job_course.h"
 #include "core/desk/lookups.h"
 #include "core/desk/tagged_job.h"
 #include "tests/core/desk/demo_fixture.h"
@@ -78,6 +79,43 @@ TEST_F(Counter, ALastJobIsTheLastStrungOne) {
     EXPECT_FALSE(fresh.lastJob.has_value());
     logged(fresh, draftFor(fresh, "K", "L", "50", "52"), "first");
     EXPECT_EQ(racketOf("Ferreday", "Aldermoor 98").lastJob->state, JobState::Logged) << "better than nothing";
+}
+
+TEST_F(Counter, ARacketThatIsHereStandsAfterThoseThatAreNot) {
+    const auto petras = [&] { return personCalled("lind pet").rackets; };
+    ASSERT_EQ(petras().size(), 2U);
+    const RacketSummary b = petras().front();
+    ASSERT_EQ(b.racket.mark, "B") << "it was here last";
+    EXPECT_FALSE(b.here);
+    const Job job = logged(b, draftFor(b, "L", "L", "50", "50"), "here");
+    EXPECT_EQ(petras().front().racket.mark, "A");
+    EXPECT_FALSE(petras().front().here);
+    ASSERT_TRUE(petras().back().here);
+    EXPECT_EQ(petras().back().here->number, job.number);
+    EXPECT_EQ(petras().back().here->state, JobState::Logged);
+
+    const Job second = logged(b, draftFor(b, "L", "L", "50", "50"), "here twice");
+    EXPECT_EQ(petras().back().here->number, second.number);
+    for (const Job& each : {job, second}) {
+        const JobStep step{*each.id, by("counter")};
+        ASSERT_TRUE(write([&](Transaction& t) { return withdrawJob(t, step); }));
+    }
+    EXPECT_EQ(petras().front().racket.mark, "B");
+    EXPECT_FALSE(petras().front().here);
+}
+
+TEST_F(Counter, ARacketOnTheRackIsHereUntilItIsHandedOver) {
+    const JobId job = onRack();
+    const auto owner = look([&](Transaction& t) { return t.jobs().get(job); })->customer;
+    const auto isHere = [&] {
+        const auto found = read([&](Transaction& t) { return person(t, owner); });
+        return std::ranges::any_of(found->rackets,
+                                   [&](const RacketSummary& racket) { return racket.here && racket.here->id == job; });
+    };
+    EXPECT_TRUE(isHere());
+    const HandOver command{job, {}, std::nullopt, "", by("counter")};
+    ASSERT_TRUE(write([&](Transaction& t) { return handOver(t, command); }));
+    EXPECT_FALSE(isHere());
 }
 
 TEST_F(Counter, ANameDoesNotTurnItsLineAround) {

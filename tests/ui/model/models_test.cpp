@@ -71,6 +71,10 @@ TEST_F(Models, RacketsSayWhatWasStrungLast) {
     EXPECT_EQ(said(model, 0, DetailRole), QStringLiteral("last 54/52 lb asked and strung, Tue 20 Jan"));
     EXPECT_EQ(said(model, 1), QStringLiteral("+ another Aldermoor 98"));
     EXPECT_EQ(said(model, 2), QStringLiteral("+ a frame nobody has heard of: Fennel"));
+    const auto ivo = people("castelmere").front();
+    ASSERT_TRUE(ivo.rackets.back().here);
+    model.setRows({{ivo.rackets.back(), std::nullopt, {}}});
+    EXPECT_EQ(said(model, 0, DetailRole), QStringLiteral("here: No. 2122, ◐ on the machine, promised today 12:00"));
 }
 
 TEST_F(Models, TheQueueSaysAStateWithAWordAndAShape) {

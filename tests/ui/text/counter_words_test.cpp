@@ -83,5 +83,28 @@ TEST(CounterWords, WhatIsToBeGivenBackIsSaidWithTheWithdrawal) {
               "£10.00 was given back before for job 2119. £14.00 is still to be given back.");
 }
 
+TEST(CounterWords, ARacketThatIsHereSaysAsWhat) {
+    using namespace std::chrono;
+    const Instant now = sys_days(year(2026) / 3 / 12) + hours(11);
+    desk::JobLine line{.id = JobId::of(1),
+                       .number = 2119,
+                       .state = JobState::Logged,
+                       .customerId = CustomerId::of(1),
+                       .customer = {},
+                       .phone = {},
+                       .frame = {},
+                       .mark = {},
+                       .sport = Sport::Tennis,
+                       .method = Method::TwoPiece,
+                       .asked = {tension("52"), tension("50")},
+                       .strings = {},
+                       .promised = now + hours(30),
+                       .logged = now};
+    EXPECT_EQ(said(hereText(line, now, QTimeZone::utc(), kBritish)),
+              "here: No. 2119, ○ logged, promised tomorrow 17:00");
+    line.state = JobState::Strung;
+    EXPECT_EQ(said(hereText(line, now, QTimeZone::utc(), kBritish)), "here: No. 2119, ● strung");
+}
+
 } // namespace
 } // namespace rw::ui
