@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/shell_presenter.h"
 
+#include "core/desk/clock_check.h"
+
 #include <QPointer>
 
 #include <chrono>
@@ -53,6 +55,15 @@ void ShellPresenter::lookAtMachines() {
                 Q_EMIT foundOnMachines(*cards);
             }
         });
+}
+
+void ShellPresenter::lookAtClock() {
+    read([now = shift().now()](desk::Transaction& ledger) { return desk::momentAhead(ledger, now); },
+         [this](const Result<std::optional<Instant>>& ahead) {
+             if (ahead && *ahead) {
+                 Q_EMIT foundAhead(**ahead);
+             }
+         });
 }
 
 void ShellPresenter::setUpShop(const desk::NewShop& shop) {

@@ -22,11 +22,13 @@ public:
 
     void refresh() override; ///< the facts of the shop again
     void lookAtMachines();
+    void lookAtClock();
     void setUpShop(const desk::NewShop& shop);
 
 Q_SIGNALS:
     void shopKnown();
     void foundOnMachines(const std::vector<rw::desk::JobCard>& cards); ///< not when there is nothing
+    void foundAhead(rw::Instant moment); ///< the ledger knows of what this computer's clock has not come to
     void setUpRefused(const Refusal& why);
 
 private:

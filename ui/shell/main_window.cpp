@@ -58,6 +58,10 @@ MainWindow::MainWindow(DeskRunner& runner, Shift& shift, const Outside& outside,
         }
         say(lines.join(QLatin1Char('\n')));
     });
+    connect(m_shell.get(), &ShellPresenter::foundAhead, this, [this](Instant moment) {
+        const QString words = clockIsBehindText(moment, m_shift.now(), m_shift.zone());
+        say(m_said.isEmpty() ? words : words + QLatin1Char('\n') + m_said);
+    });
     showMessage();
     m_shell->refresh();
 }
@@ -207,6 +211,7 @@ void MainWindow::open() {
     if (!m_opened) {
         m_opened = true;
         m_shell->lookAtMachines();
+        m_shell->lookAtClock();
         goTo(m_cameFrom);
     }
 }

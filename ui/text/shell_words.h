@@ -1,7 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/base/clock.h"
+
+#include <QLocale>
 #include <QString>
+#include <QTimeZone>
 
 // What the window itself says, whichever station is in view.
 namespace rw::ui {
@@ -10,6 +14,9 @@ namespace rw::ui {
 [[nodiscard]] QString whoIsWorkingText();
 /// The window was closed while something is on its way to the ledger.
 [[nodiscard]] QString closingText();
+/// The ledger holds something of a moment that this computer's clock has not come to.
+[[nodiscard]] QString clockIsBehindText(Instant newest, Instant now, const QTimeZone& zone,
+                                        const QLocale& locale = QLocale());
 /// Below the sentence that says why a ledger is out of reach.
 [[nodiscard]] QString askedAgainText();
 

@@ -5,6 +5,7 @@
 #include "ui/presenter/shell_presenter.h"
 #include "ui/presenter/stockroom_presenter.h"
 #include "ui/text/bench_words.h"
+#include "ui/text/shell_words.h"
 
 namespace rw::ui::test {
 namespace {
@@ -33,6 +34,34 @@ TEST_F(Shell, SaysOfTheRacketOnTheMachineWhetherItIsCut) {
     EXPECT_EQ(foundOnMachineText(found.front()),
               QStringLiteral("Job 2122, Ivo Castelmere, Aldermoor 98 A, is on Bench A; one piece: cut, 10.8 m off L-3, "
                              "which now holds 37.9 m."));
+}
+
+// A clock that was set back by days would put what is written today before what was written already.
+TEST_F(Shell, SaysWhatTheClockHasNotComeTo) {
+    std::optional<Instant> ahead;
+    QObject::connect(&shell, &ShellPresenter::foundAhead, [&](Instant moment) { ahead = moment; });
+    shell.lookAtClock();
+    EXPECT_FALSE(ahead);
+    const auto newest = [&] {
+        Instant last{};
+        for (const auto& line : look([](desk::Transaction& t) { return t.jobs().inStates({JobState::Logged}); })) {
+            last = std::max(last, line.logged);
+        }
+        return last;
+    }();
+    for (const auto& [before, said] : {std::pair(std::chrono::hours(20), false), {std::chrono::hours(72), true}}) {
+        const FixedClock late{kThursday - before};
+        Shift behind{late};
+        ShellPresenter there{runner, behind};
+        QObject::connect(&there, &ShellPresenter::foundAhead, [&](Instant moment) { ahead = moment; });
+        there.lookAtClock();
+        EXPECT_EQ(ahead.has_value(), said);
+    }
+    EXPECT_EQ(clockIsBehindText(kThursday, kThursday - std::chrono::hours(72), QTimeZone::utc()),
+              QStringLiteral("This computer's clock says 9 March 2026, and the ledger holds what was written on 12 March "
+                             "2026. If the clock is wrong, put it right before you go on."));
+    EXPECT_GE(*ahead, newest);
+    EXPECT_LE(*ahead, kThursday);
 }
 
 TEST_F(Shell, AnEmptyLedgerIsSetUpOnceAndThenHasEverythingAJobNeeds) {
