@@ -7,3 +7,7 @@ CREATE TABLE customer_change (
     customer_id BIGINT NOT NULL REFERENCES customer (id)
 );
 CREATE INDEX customer_change_by_customer ON customer_change (customer_id);
+
+-- Whoever is looked for is shown with the string of theirs that is kept here. Of all lots that there ever were, few are
+-- open.
+CREATE INDEX lot_open ON lot (article_id, received_at, id) WHERE closed_at IS NULL;

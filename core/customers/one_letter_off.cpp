@@ -54,10 +54,7 @@ OneLetterOff::OneLetterOff(std::string_view typed)
                  std::ranges::any_of(m_letters, [](char32_t letter) { return QChar::isLetter(letter); }))
     , m_isAscii(rw::isAscii(typed)) {}
 
-bool OneLetterOff::isIn(std::string_view searchKey, bool isAscii) const {
-    if (searchKey.find(m_typed) != std::string_view::npos) {
-        return true;
-    }
+bool OneLetterOff::mayBeIn(std::string_view searchKey, bool isAscii) const {
     if (!m_forgiven) {
         return false;
     }

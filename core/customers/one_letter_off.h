@@ -14,9 +14,9 @@ public:
 
     /// Long enough, and of letters: a number with one digit wrong is another number.
     [[nodiscard]] bool isForgiven() const { return m_forgiven; }
-    /// Whether the search key holds the word as it is; or, where that is forgiven, one of its words begins with what
-    /// was meant. `isAscii`: nothing else is in the key, which makes it quick.
-    [[nodiscard]] bool isIn(std::string_view searchKey, bool isAscii) const;
+    /// Whether a word of the search key begins with what may have been meant; never where nothing is forgiven.
+    /// `isAscii`: nothing else is in the key, which makes it quick.
+    [[nodiscard]] bool mayBeIn(std::string_view searchKey, bool isAscii) const;
 
 private:
     std::string m_typed;

@@ -5,6 +5,7 @@
 #include "core/customers/search_key.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace rw {
 
@@ -70,10 +71,20 @@ void PeopleIndex::clear() {
 }
 
 void PeopleIndex::sort() {
-    if (!m_sorted) {
-        std::ranges::sort(m_people, [this](const Person& one, const Person& other) { return isBefore(one, other); });
-        m_sorted = true;
+    if (m_sorted) {
+        return;
     }
+    std::ranges::sort(m_people, [this](const Person& one, const Person& other) { return isBefore(one, other); });
+    // It is read from end to end for each text, which is quicker where it lies in the order of the list.
+    std::string text;
+    text.reserve(m_text.size());
+    for (Person& person : m_people) {
+        const auto from = static_cast<std::uint32_t>(text.size());
+        text.append(m_text, person.from, person.keyLength + person.digitsLength);
+        person.from = from;
+    }
+    m_text = std::move(text);
+    m_sorted = true;
 }
 
 std::vector<CustomerId> PeopleIndex::find(std::string_view text, int atMost) {
@@ -99,15 +110,18 @@ std::vector<CustomerId> PeopleIndex::find(std::string_view text, int atMost) {
         return std::ranges::all_of(words, [&](const std::string& word) { return holds(key, word); }) ||
                (!digits.empty() && holds(phonesOf(person), digits));
     });
-    if (found.empty()) {
-        const std::vector<OneLetterOff> nearly(words.begin(), words.end());
-        if (std::ranges::any_of(nearly, &OneLetterOff::isForgiven)) {
-            gather([&](const Person& person) {
-                const std::string_view key = keyOf(person);
-                return std::ranges::all_of(nearly,
-                                           [&](const OneLetterOff& word) { return word.isIn(key, person.keyIsAscii); });
-            });
-        }
+    const std::vector<OneLetterOff> nearly(words.begin(), words.end());
+    if (found.empty() && std::ranges::any_of(nearly, &OneLetterOff::isForgiven)) {
+        const bool oneWord = words.size() == 1; // which nobody's name holds
+        gather([&](const Person& person) {
+            const std::string_view key = keyOf(person);
+            for (std::size_t i = 0; i < words.size(); ++i) {
+                if ((oneWord || !holds(key, words[i])) && !nearly[i].mayBeIn(key, person.keyIsAscii)) {
+                    return false;
+                }
+            }
+            return true;
+        });
     }
     return found;
 }

@@ -24,7 +24,7 @@ namespace rw::ui {
 CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::milliseconds pause, QWidget* parent)
     : Station(parent)
     , m_shift(shift)
-    , m_person(std::make_unique<PersonPresenter>(runner, shift, pause))
+    , m_person(std::make_unique<PersonPresenter>(runner, shift, kNoPause))
     , m_racket(std::make_unique<RacketPresenter>(runner, shift, pause))
     , m_intake(std::make_unique<IntakePresenter>(runner, shift, pause))
     , m_rack(std::make_unique<RackPresenter>(runner, shift))

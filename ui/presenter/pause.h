@@ -40,4 +40,7 @@ private:
 /// Long enough that a word is not searched letter by letter, short enough to feel live.
 constexpr std::chrono::milliseconds kTypingPause{120};
 
+/// For what is answered sooner than the next letter comes: whom a piece of a name finds.
+constexpr std::chrono::milliseconds kNoPause{0};
+
 } // namespace rw::ui
