@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sql/ledger_file.h"
 
+#include "core/sql/new_file.h"
 #include "core/sql/open_file.h"
 
 #include <fcntl.h>
@@ -196,6 +197,11 @@ Result<LedgerFile> inspectLedgerFile(const std::string& given, int known) {
     const auto folder = path.parent_path();
     if (auto place = inspectPlace(given, folder); !place) {
         return tl::unexpected(place.error());
+    }
+    if (exists && facts.st_nlink > 1 && facts.st_nlink > 1 + newNamesOf(path.string())) {
+        return refuseFile(Code::LedgerUnreachable, given,
+                          "the file has a second name (a hard link), and SQLite would keep a log for each; remove one "
+                          "of the names, or copy the file instead");
     }
     if (exists) {
         Result<void> contents; // of one that is open here somebody looked at them before opening it

@@ -19,10 +19,12 @@ struct LedgerFile {
     bool exists = false;
 };
 
-/// Refusals: LedgerUnreachable (a folder, no such folder, not to be entered), LedgerForeign (no SQLite database, or not
-/// of this program; an empty file too: a ledger gets its name when it is whole, so an empty one is not ours, or was),
-/// LedgerNewer, LedgerDamaged (shorter than its header says), LedgerNotWritable (the file, or its folder, where SQLite
-/// keeps its log), LedgerOnNetwork. `known` is the schema version that this program writes.
+/// Refusals: LedgerUnreachable (a folder, no such folder, not to be entered; a file with a second name, because SQLite
+/// keeps its log under the name that it was given: sqlite.org, "How To Corrupt An SQLite Database File", 2.6),
+/// LedgerForeign (no SQLite database, or not of this program; an empty file too: a ledger gets its name when it is
+/// whole, so an empty one is not ours, or was), LedgerNewer, LedgerDamaged (shorter than its header says),
+/// LedgerNotWritable (the file, or its folder, where SQLite keeps its log), LedgerOnNetwork. `known` is the schema
+/// version that this program writes.
 [[nodiscard]] Result<LedgerFile> inspectLedgerFile(const std::string& given, int known);
 
 /// The name of a file system whose disk is in another machine, by the type that statfs() gives. SQLite's log needs

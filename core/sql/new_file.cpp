@@ -89,6 +89,20 @@ bool isNewFileOf(std::string_view name, std::string_view target) {
     return rest.starts_with(kNew) && rest.size() == kNew.size() + kRandom;
 }
 
+/// Listed before anything is done to them: a folder that changes meanwhile may be listed wrongly.
+std::vector<std::string> newFilesOf(const std::string& target) {
+    const std::filesystem::path path(target);
+    std::vector<std::string> files;
+    std::error_code error;
+    for (std::filesystem::directory_iterator each(path.parent_path(), error), end; !error && each != end;
+         each.increment(error)) {
+        if (isNewFileOf(each->path().filename().string(), path.filename().string())) {
+            files.push_back(each->path().string());
+        }
+    }
+    return files;
+}
+
 } // namespace
 
 NewFile::NewFile(std::string target)
@@ -158,17 +172,16 @@ void NewFile::published() {
     syncFolder(std::filesystem::path(m_target).parent_path());
 }
 
+std::size_t newNamesOf(const std::string& target) {
+    const auto files = newFilesOf(target);
+    return static_cast<std::size_t>(std::ranges::count_if(files, [&](const std::string& file) {
+        std::error_code error;
+        return std::filesystem::equivalent(file, target, error);
+    }));
+}
+
 void sweepNewFiles(const std::string& target) {
-    const std::filesystem::path path(target);
-    std::vector<std::string> left; // found first: a folder that changes while it is listed may be listed wrongly
-    std::error_code error;
-    for (std::filesystem::directory_iterator each(path.parent_path(), error), end; !error && each != end;
-         each.increment(error)) {
-        if (isNewFileOf(each->path().filename().string(), path.filename().string())) {
-            left.push_back(each->path().string());
-        }
-    }
-    for (const std::string& file : left) {
+    for (const std::string& file : newFilesOf(target)) {
         if (isLeftOver(file)) {
             removeWithSqlitesFiles(file);
         }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <string>
 
 namespace rw::sql {
@@ -28,6 +29,10 @@ private:
     std::string m_path;
     int m_fd; ///< locked until the file has its name, so that nobody sweeps it away
 };
+
+/// How many names of new files for `target` lead to the same file as it does: where a file system cannot rename without
+/// replacing, a ledger has two for a moment, and keeps them when the process is killed then.
+[[nodiscard]] std::size_t newNamesOf(const std::string& target);
 
 /// Removes what killed processes left of new files for `target` and for the copies beside it: those of this user that
 /// are an hour old and that no process is still making. What cannot be removed stays.

@@ -208,6 +208,24 @@ TEST_F(SqliteLedgerTest, FollowsALinkToALedger) {
     EXPECT_EQ(refusedAs(path("link")), "opened");
 }
 
+// Under each name SQLite would keep a log of its own: what is written under one is lost under the other.
+TEST_F(SqliteLedgerTest, RefusesALedgerWithASecondName) {
+    (void)mustOpen(path());
+    fs::create_hard_link(path(), path("again"));
+    const std::string reason = "the file has a second name (a hard link), and SQLite would keep a log for each; remove "
+                               "one of the names, or copy the file instead";
+    EXPECT_EQ(refusedAs(path()), refused(Code::LedgerUnreachable, reason));
+    EXPECT_EQ(refusedAs(path("again")), refused(Code::LedgerUnreachable, reason));
+    fs::remove(path("again"));
+    EXPECT_EQ(refusedAs(path()), "opened");
+}
+
+TEST_F(SqliteLedgerTest, ANameThatAKilledProcessLeftIsNoSecondOne) {
+    (void)mustOpen(path());
+    fs::create_hard_link(path(), path() + ".new-a1B2c3"); // between link() and unlink()
+    EXPECT_EQ(refusedAs(path()), "opened");
+}
+
 TEST_F(SqliteLedgerTest, RefusesALedgerWhoseEndIsMissing) {
     makeLedger();
     fs::resize_file(path(), fs::file_size(path()) / 2);
