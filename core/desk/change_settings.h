@@ -25,7 +25,8 @@ struct SettingText {
 [[nodiscard]] Result<std::vector<SettingText>> settingTexts(Transaction& ledger);
 
 /// Writes all of them or none. What settingAsKept() refuses; ImpossibleValue {key: hours} when the shop would never
-/// open; ChangedMeanwhile {what: the name, mine, theirs} where another station has changed one since it was read.
+/// open, {key: job-number.first} once a job is logged; ChangedMeanwhile {what: the name, mine, theirs} where another
+/// station has changed one since it was read.
 [[nodiscard]] Result<void> changeSettings(Transaction& ledger, const std::vector<SettingChange>& changes);
 
 } // namespace rw::desk

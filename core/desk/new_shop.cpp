@@ -53,10 +53,15 @@ Result<void> setUpShop(Transaction& ledger, const NewShop& wanted, Instant now) 
     if (wanted.stepHundredths < kFinestStep || wanted.stepHundredths > kCoarsestStep) {
         return outOfRange("step", wanted.stepHundredths, kFinestStep, kCoarsestStep);
     }
-    const Currency currency = shop.currency();
-    for (const auto& amount : {std::optional(wanted.labour), wanted.ownStringLabour, wanted.rush}) {
+    const Currency currency = wanted.labour.currency();
+    for (const auto& amount : {wanted.ownStringLabour, wanted.rush}) {
         if (amount && !(amount->currency() == currency)) {
             return mismatch(amount->currency(), currency);
+        }
+    }
+    if (!(currency == shop.currency())) {
+        if (auto changed = shop.setCurrency(currency); !changed) {
+            return changed;
         }
     }
     if (!name->empty()) {

@@ -17,12 +17,13 @@ struct NewShop {
     std::string machine;
     TensionUnit unit = TensionUnit::Pound;
     int stepHundredths = 50; ///< of the machine's dial, 1 to 1000
-    Money labour;
+    Money labour;            ///< in the currency that the ledger has from now on, for good
     std::optional<Money> ownStringLabour; ///< nothing: the same
     std::optional<Money> rush;            ///< nothing: rush costs nothing more
 };
 /// Sets an empty ledger up: open Monday to Saturday from 10 to 18 until the shop says otherwise. Missing {name,
-/// machine}, TooLong, OutOfRange (the step), CurrencyMismatch; ImpossibleValue when somebody works here already.
+/// machine}, TooLong, OutOfRange (the step), CurrencyMismatch (the prices are in different ones, or the ledger holds
+/// money of another one already); ImpossibleValue when somebody works here already.
 [[nodiscard]] Result<void> setUpShop(Transaction& ledger, const NewShop& shop, Instant now);
 
 } // namespace rw::desk

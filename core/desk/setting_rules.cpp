@@ -45,7 +45,7 @@ constexpr std::array kRules{
     Rule{setting::kRunningShortJobs, Kind::Number, "2", 0, 1000},
     Rule{setting::kTapeStepMm, Kind::Number, "50", 1, 1000},
     Rule{setting::kCeilingPercent, Kind::Percent, "1", 1, 5000}, // what the length model takes
-    Rule{setting::kFirstJobNumber, Kind::Number, "1", 1, 999'999'999},
+    Rule{setting::kFirstJobNumber, Kind::Number, "1001", 1, 999'999'999},
     Rule{setting::kLabourRate, Kind::Amount},
     Rule{setting::kShortSide, Kind::Side, "left"},
     Rule{setting::kBadmintonCrosses, Kind::Rise},

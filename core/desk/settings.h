@@ -29,7 +29,7 @@ constexpr std::string_view kStepMinutes = "promise.step-minutes";
 constexpr std::string_view kRunningShortJobs = "running-short.jobs";
 constexpr std::string_view kTapeStepMm = "tape-step-mm";
 constexpr std::string_view kCeilingPercent = "ceiling-percent"; ///< chance of a spoiled job that is accepted
-/// The number of the first job, for a shop whose tags go on from its old book; else the ledger begins the count.
+/// The number of the first job, for a shop whose tags go on from its old book; else the ledger begins with 1001.
 constexpr std::string_view kFirstJobNumber = "job-number.first";
 constexpr std::string_view kLabourRate = "labour.rate-per-hour"; ///< "24.00": what an hour of work is worth; "": nobody has said
 constexpr std::string_view kOwnerPin = "owner.pin-hash";         ///< as core/owner makes it; "" or nothing: no PIN

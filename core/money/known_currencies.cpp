@@ -20,4 +20,12 @@ bool isKnownCurrency(std::string_view code) {
            kCodes.find(code) != std::string_view::npos;
 }
 
+std::vector<std::string_view> knownCurrencies() {
+    std::vector<std::string_view> codes;
+    for (std::size_t at = 0; at < kCodes.size(); at += kCodeLength + 1) {
+        codes.push_back(kCodes.substr(at, kCodeLength));
+    }
+    return codes;
+}
+
 } // namespace rw

@@ -29,6 +29,28 @@ TEST_P(OpenLedgerTest, MakesALedgerWhereNoneIsAndFindsItAgain) {
     EXPECT_EQ(work->shop().setting("words"), "stay");
 }
 
+TEST_P(OpenLedgerTest, TheCurrencyIsChosenBeforeThereIsMoneyAndNeverAfter) {
+    const auto ledger = mustOpen(place().address());
+    const Currency franc = *Currency::fromCode("CHF");
+    {
+        const auto work = ledger->begin(desk::Access::Write);
+        ASSERT_TRUE(work->shop().setCurrency(franc));
+        EXPECT_EQ(work->shop().currency(), franc);
+        work->priceLists().add({.id = 0,
+                                .validFrom = std::chrono::year(2026) / 3 / 12,
+                                .currency = franc,
+                                .taxRule = TaxRule::Included,
+                                .lines = {}});
+        work->commit();
+    }
+    EXPECT_TRUE(ledger->check().empty());
+    const auto work = ledger->begin(desk::Access::Write);
+    const auto refused = work->shop().setCurrency(Currency::pounds());
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error(), Refusal(Code::CurrencyMismatch, {{"left", "GBP"}, {"right", "CHF"}}));
+    EXPECT_EQ(work->shop().currency(), franc);
+}
+
 TEST_P(OpenLedgerTest, RefusesWhereNoneIsWhenAskedTo) {
     EXPECT_EQ(refusalOf(place().address(), IfMissing::Refuse), Code::LedgerUnreachable);
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/shell/first_day_sheet.h"
 
+#include "core/money/known_currencies.h"
 #include "ui/presenter/shell_presenter.h"
 #include "ui/text/format.h"
 #include "ui/text/sentences.h"
@@ -27,6 +28,7 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
     , m_machine(new QLineEdit(m_sheet))
     , m_unit(new Choice(m_sheet))
     , m_step(new Choice(m_sheet))
+    , m_currency(new Choice(m_sheet))
     , m_labour(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_ownString(new MoneyEdit(Currency::pounds(), m_sheet))
     , m_rush(new MoneyEdit(Currency::pounds(), m_sheet))
@@ -48,6 +50,9 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
         m_step->addItem(tr("steps of %1").arg(QLocale().toString(hundredths / 100.0)), hundredths);
     }
     m_step->setCurrentIndex(2);
+    for (const std::string_view code : knownCurrencies()) {
+        m_currency->addItem(fromUtf8(code));
+    }
     m_ownString->setMayBeBlank(true);
     m_rush->setMayBeBlank(true);
     m_open->setDefault(true);
@@ -56,6 +61,7 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
     const auto shopLine = m_sheet->addLine(tr("&Shop"), m_shopName);
     m_personLine = m_sheet->addLine(tr("Your &name"), m_person);
     m_machineLine = m_sheet->addLine(tr("&Machine"), {m_machine, m_unit, m_step});
+    const auto currencyLine = m_sheet->addLine(tr("&Currency"), m_currency);
     m_labourLine = m_sheet->addLine(tr("&Labour"), m_labour);
     m_ownLine = m_sheet->addLine(tr("Own s&tring"), m_ownString);
     m_rushLine = m_sheet->addLine(tr("&Rush"), m_rush);
@@ -65,6 +71,7 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
     m_personLine.note->setNote(tr("everything that is written down says who did it"));
     m_machineLine.note->setNote(
         tr("the card shows its settings in its own unit and steps; a tension without a unit is read in it"));
+    currencyLine.note->setNote(tr("the money you work in, by its ISO code; it stays the ledger's for good"));
     m_labourLine.note->setNote(tr("for one racket, without the string"));
     m_ownLine.note->setNote(tr("labour when the customer brings the string; blank: the same"));
     m_rushLine.note->setNote(tr("what a rush costs more; blank: nothing"));
@@ -73,6 +80,7 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
     m_labourLine.note->watch(m_labour);
     m_ownLine.note->watch(m_ownString);
     m_rushLine.note->watch(m_rush);
+    connect(m_currency, &QComboBox::currentIndexChanged, this, &FirstDaySheet::useCurrency);
     connect(m_open, &QPushButton::clicked, this, [this] { open(); });
     connect(&m_shell, &ShellPresenter::setUpRefused, this,
             [this](const Refusal& why) { m_openLine.note->setProblem(sentenceFor(why)); });
@@ -81,10 +89,26 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
 QLineEdit* FirstDaySheet::labourLine() const { return m_labour; }
 
 void FirstDaySheet::enter() {
-    for (auto* edit : {m_labour, m_ownString, m_rush}) {
-        edit->setCurrency(m_shift.shop().currency);
-    }
+    const QString usual = QLocale::system().currencySymbol(QLocale::CurrencyIsoCode);
+    const int offered = m_currency->findText(usual);
+    m_currency->setCurrentIndex(offered >= 0 ? offered
+                                             : m_currency->findText(fromUtf8(m_shift.shop().currency.code())));
+    useCurrency();
     m_shopName->setFocus(Qt::OtherFocusReason);
+}
+
+void FirstDaySheet::useCurrency() {
+    const auto currency = Currency::fromCode(m_currency->currentText().toStdString());
+    if (!currency) {
+        return;
+    }
+    for (auto* edit : {m_labour, m_ownString, m_rush}) {
+        const auto typed = edit->readable();
+        edit->setCurrency(*currency);
+        if (typed) {
+            edit->setText(fromUtf8(typed->text()));
+        }
+    }
 }
 
 void FirstDaySheet::open() {

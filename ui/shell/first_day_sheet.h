@@ -26,11 +26,13 @@ public:
     [[nodiscard]] QLineEdit* shopName() const { return m_shopName; }
     [[nodiscard]] QLineEdit* person() const { return m_person; }
     [[nodiscard]] QLineEdit* labourLine() const;
+    [[nodiscard]] QComboBox* currency() const { return m_currency; }
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
 
 private:
+    void useCurrency(); ///< what is typed keeps its number
     void open();
     void goOn(); ///< Enter: to the next line, and from the last one the shop opens
     void clearProblems();
@@ -43,6 +45,7 @@ private:
     QLineEdit* m_machine;
     QComboBox* m_unit;
     QComboBox* m_step;
+    QComboBox* m_currency;
     MoneyEdit* m_labour;
     MoneyEdit* m_ownString;
     MoneyEdit* m_rush;

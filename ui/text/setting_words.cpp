@@ -92,8 +92,17 @@ constexpr std::array kWords{
           QT_TRANSLATE_NOOP("SettingWords",
                             "What is read out before a customer says yes. Left blank, the program has words for it."),
           "%1", QT_TRANSLATE_NOOP("SettingWords", "the usual words")},
-    Words{setting::kTimeZone, QT_TRANSLATE_NOOP("SettingWords", "time zone"), "", "", "%1", ""},
-    Words{setting::kFirstJobNumber, QT_TRANSLATE_NOOP("SettingWords", "job number"), "", "", "%1", ""},
+    Words{setting::kTimeZone, QT_TRANSLATE_NOOP("SettingWords", "time zone"),
+          QT_TRANSLATE_NOOP("SettingWords", "Time zone"),
+          QT_TRANSLATE_NOOP("SettingWords",
+                            "On whose clock the shop lives, whatever this computer shows: Europe/London, Asia/Tokyo."),
+          "%1", ""},
+    Words{setting::kFirstJobNumber, QT_TRANSLATE_NOOP("SettingWords", "first job number"),
+          QT_TRANSLATE_NOOP("SettingWords", "First job number"),
+          QT_TRANSLATE_NOOP("SettingWords",
+                            "Where the tags go on from an old book. It is set before the first job is logged; from "
+                            "then on the ledger counts."),
+          "%1", ""},
 };
 
 bool isHours(std::string_view name) { return std::ranges::find(setting::kHours, name) != setting::kHours.end(); }
@@ -119,6 +128,7 @@ QString settingWord(std::string_view name) {
 const std::vector<std::string_view>& settingsShown() {
     static const std::vector<std::string_view> shown{
         setting::kShopName,
+        setting::kTimeZone,
         setting::kHours[0],
         setting::kHours[1],
         setting::kHours[2],
@@ -138,6 +148,7 @@ const std::vector<std::string_view>& settingsShown() {
         setting::kShortSide,
         setting::kBadmintonCrosses,
         setting::kAboveMarkedWords,
+        setting::kFirstJobNumber,
     };
     return shown;
 }

@@ -231,6 +231,8 @@ public:
     [[nodiscard]] virtual std::vector<StaffMember> staff() = 0; ///< by id, the retired too
     [[nodiscard]] virtual std::vector<Machine> machines() = 0;  ///< by name, the retired too
     [[nodiscard]] virtual Currency currency() = 0;
+    /// CurrencyMismatch {left, right} where the ledger holds money already: a price list, a lot, a job.
+    virtual Result<void> setCurrency(const Currency& currency) = 0;
 };
 
 } // namespace rw::desk

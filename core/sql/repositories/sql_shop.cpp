@@ -185,4 +185,14 @@ Currency SqlShop::currency() {
     return Row(statement, "ledger").currency();
 }
 
+Result<void> SqlShop::setCurrency(const Currency& currency) {
+    Statement change(m_connection, "update_ledger_currency");
+    change.bind(":currency", currency.code());
+    change.run();
+    if (change.rowsAffected() == 0) {
+        return refuse(Code::CurrencyMismatch, {{"left", currency.code()}, {"right", this->currency().code()}});
+    }
+    return {};
+}
+
 } // namespace rw::sql

@@ -21,6 +21,7 @@ public:
     [[nodiscard]] std::vector<desk::StaffMember> staff() override;
     [[nodiscard]] std::vector<desk::Machine> machines() override;
     [[nodiscard]] Currency currency() override;
+    Result<void> setCurrency(const Currency& currency) override;
 
 private:
     Connection& m_connection;

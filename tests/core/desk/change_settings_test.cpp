@@ -128,6 +128,23 @@ TEST_P(ChangedSettings, AllOfThemOrNone) {
     EXPECT_EQ(text("tape-step-mm"), "20");
 }
 
+TEST_P(ChangedSettings, WhereTheNumbersBeginIsSaidBeforeTheFirstJob) {
+    const std::string now = text("job-number.first");
+    const auto late = set("job-number.first", "5000");
+    ASSERT_FALSE(late);
+    EXPECT_EQ(late.error().code(), Code::ImpossibleValue);
+    EXPECT_EQ(late.error().text("expected"), "set before the first job is logged");
+    EXPECT_EQ(text("job-number.first"), now);
+    EXPECT_TRUE(set("job-number.first", now)) << "nothing is changed by it";
+
+    FakeLedger empty;
+    const std::int64_t next = *inTransaction(empty, Access::Write, [](Transaction& t) -> Result<std::int64_t> {
+        const auto changed = changeSettings(t, {{"job-number.first", "1001", "5000"}});
+        return changed ? Result<std::int64_t>(nextJobNumber(t)) : tl::unexpected(changed.error());
+    });
+    EXPECT_EQ(next, 5000);
+}
+
 TEST_P(ChangedSettings, AShopOpensOnOneDayAtLeast) {
     std::vector<SettingChange> week;
     for (const std::string_view day : setting::kHours) {

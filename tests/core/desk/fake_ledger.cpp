@@ -382,7 +382,14 @@ public:
         std::ranges::sort(machines, {}, &Machine::name);
         return machines;
     }
-    Currency currency() override { return Currency::pounds(); }
+    Currency currency() override { return m_rows.currency; }
+    Result<void> setCurrency(const Currency& currency) override {
+        if (!m_rows.priceLists.empty() || !m_rows.lots.empty() || !m_rows.jobs.empty()) {
+            return refuse(Code::CurrencyMismatch, {{"left", currency.code()}, {"right", m_rows.currency.code()}});
+        }
+        m_rows.currency = currency;
+        return {};
+    }
 
 private:
     Rows& m_rows;

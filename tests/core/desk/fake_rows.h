@@ -42,6 +42,7 @@ struct Rows {
     std::map<JobId, Inspection> inspections;
     std::vector<PriceList> priceLists;
     std::map<std::string, std::string, std::less<>> settings;
+    Currency currency = Currency::pounds();
     std::vector<StaffMember> staff;
     std::vector<Machine> machines;
     std::vector<LedgerTable> tables; ///< what goes out; a test puts them there

@@ -5,6 +5,8 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 using rw::Code;
 using rw::Currency;
 using rw::Money;
@@ -45,6 +47,10 @@ TEST(Money, KnowsWhichCodesAreMoney) {
     for (const std::string_view code : {"", "GB", "gbp", "GBX", "XTS", "XXX", "D A", "EURO", "AED AFN"}) {
         EXPECT_FALSE(rw::isKnownCurrency(code)) << code;
     }
+    const auto all = rw::knownCurrencies();
+    EXPECT_EQ(all.size(), 158U);
+    EXPECT_TRUE(std::ranges::is_sorted(all));
+    EXPECT_TRUE(std::ranges::all_of(all, rw::isKnownCurrency));
 }
 
 } // namespace

@@ -30,8 +30,8 @@ TEST_F(FirstDay, FromAnEmptyLedgerToTheFirstRacketHandedOver) {
     type("Harbour Lane Strings");
     press(Qt::Key_Tab);
     type("Oriel Tamm");
-    for (int i = 0; i < 4; ++i) {
-        press(Qt::Key_Tab); // the machine, its unit and its steps are as they should be
+    for (int i = 0; i < 5; ++i) {
+        press(Qt::Key_Tab); // the machine, its unit and its steps, and the currency are as they should be
     }
     type("14");
     // Enter goes from line to line; the last one opens the shop.
@@ -128,10 +128,31 @@ TEST_F(FirstDay, FromAnEmptyLedgerToTheFirstRacketHandedOver) {
     EXPECT_TRUE(m_ledger->check().empty());
 }
 
+TEST_F(FirstDay, AShopThatWorksInOtherMoneyChoosesItAndWhatWasTypedKeepsItsNumber) {
+    auto* page = m_window->firstDay();
+    press(Qt::Key_Tab);
+    type("Oriel Tamm");
+    for (int i = 0; i < 5; ++i) {
+        press(Qt::Key_Tab);
+    }
+    type("14.50");
+    press(Qt::Key_Backtab);
+    ASSERT_TRUE(page->currency()->hasFocus());
+    EXPECT_EQ(page->currency()->currentText(), QStringLiteral("GBP"));
+    page->currency()->setCurrentText(QStringLiteral("EUR"));
+    EXPECT_EQ(page->labourLine()->text(), QStringLiteral("14.50"));
+    press(Qt::Key_Return, Qt::ControlModifier);
+    ASSERT_TRUE(becomes([&] { return m_window->counter()->isVisible(); }));
+    EXPECT_EQ(m_shift->shop().currency.code(), "EUR");
+    const auto prices = look([](desk::Transaction& t) { return t.priceLists().all(); });
+    EXPECT_EQ(prices.front().lines.front().amount, Money::fromMinor(1450, *Currency::fromCode("EUR")));
+    EXPECT_TRUE(m_ledger->check().empty());
+}
+
 TEST_F(FirstDay, EmptyScreensSayWhatToDoNext) {
     press(Qt::Key_Tab);
     type("Oriel Tamm");
-    for (int i = 0; i < 4; ++i) {
+    for (int i = 0; i < 5; ++i) {
         press(Qt::Key_Tab);
     }
     type("fourteen");

@@ -89,7 +89,15 @@ TEST_F(Shell, AnEmptyLedgerIsSetUpOnceAndThenHasEverythingAJobNeeds) {
     EXPECT_EQ(why->code(), Code::Missing);
     EXPECT_TRUE(empty.rows.machines.empty()) << "nothing half done";
     shop.person = "Oriel Tamm";
+    const Currency euro = *Currency::fromCode("EUR");
+    shop.labour = Money::fromMinor(1400, euro);
+    shop.rush = Money::fromMinor(500, Currency::pounds());
     first.setUpShop(shop);
+    EXPECT_EQ(why->code(), Code::CurrencyMismatch) << "one money for all of it";
+    EXPECT_EQ(empty.rows.currency, Currency::pounds()) << "nothing half done";
+    shop.rush = Money::fromMinor(500, euro);
+    first.setUpShop(shop);
+    EXPECT_EQ(nobody.shop().currency, euro);
     EXPECT_FALSE(nobody.shop().isNew());
     EXPECT_EQ(nobody.staffName(*nobody.staff()), QStringLiteral("Oriel Tamm"));
     EXPECT_EQ(nobody.usualUnit(), TensionUnit::Kilogram);
