@@ -34,6 +34,8 @@ using JobPieceId = Id<struct JobPieceKind>;
 using AttemptId = Id<struct AttemptKind>;
 using JobEventId = Id<struct JobEventKindTag>;
 using PaymentId = Id<struct PaymentKind>;
+using WeighingId = Id<struct WeighingKind>;
+using StockTakeId = Id<struct StockTakeKind>;
 using StaffId = Id<struct StaffKind>;
 using MachineId = Id<struct MachineKind>;
 

@@ -47,6 +47,9 @@ Result<std::vector<Lot>> lotsOf(Transaction& ledger, const DeliveryLine& line, N
     if (const auto price = checkPrice("price", line.priceEach, ledger.shop().currency()); !price) {
         return tl::unexpected(price.error());
     }
+    if (const auto weight = checkNewWeight(line.newWeight, line.kind, line.count); !weight) {
+        return tl::unexpected(weight.error());
+    }
     const auto batch = checkBatch(line.batch);
     if (!batch) {
         return tl::unexpected(batch.error());
@@ -106,6 +109,15 @@ void shareOut(const Money& shipping, std::vector<Lot>& lots) {
     }
 }
 
+/// A line with a weight is one lot.
+void keepNewWeights(Transaction& ledger, const ReceiveDelivery& command, const std::vector<Lot>& lots) {
+    std::size_t place = 0;
+    for (const DeliveryLine& line : command.lines) {
+        keepNewWeight(ledger, *lots[place].id, line.newWeight, command.by);
+        place += static_cast<std::size_t>(line.count);
+    }
+}
+
 bool isSameDelivery(const std::vector<Lot>& lots, const ReceiveDelivery& command) {
     std::size_t place = 0;
     for (const DeliveryLine& line : command.lines) {
@@ -157,6 +169,7 @@ Result<std::vector<Lot>> receiveDelivery(Transaction& ledger, const ReceiveDeliv
         lot.delivery = delivery;
         lot = *ledger.lots().get(addLot(ledger, lot, command.by));
     }
+    keepNewWeights(ledger, command, *lots);
     return lots;
 }
 

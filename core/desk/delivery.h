@@ -14,10 +14,11 @@ struct DeliveryLine {
     StringArticleId article;
     int count = 1; ///< 1 to kMostAlike
     LotKind kind = LotKind::Reel;
-    Length nominal;      ///< of each, 1 m to 1000 m
-    Money priceEach;     ///< nothing or more
-    std::string batch{}; ///< at most 80 characters
-    std::string tag{};   ///< of a single lot; "": the next of its string
+    Length nominal;                  ///< of each, 1 m to 1000 m
+    Money priceEach;                 ///< nothing or more
+    std::string batch{};             ///< at most 80 characters
+    std::string tag{};               ///< of a single lot; "": the next of its string
+    std::optional<Mass> newWeight{}; ///< of a single reel on its spool, where it was put on the scale
 };
 constexpr int kMostAlike = 500; ///< a box holds a gross at most; more is a slip of the key
 

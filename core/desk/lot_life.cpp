@@ -37,6 +37,11 @@ Result<LotLife> lotLife(Transaction& ledger, LotId id) {
     LotLife life{*std::move(lot), *std::move(article), ledger.lots().movements(id), {}};
     life.delivery = life.lot.delivery ? ledger.lots().delivery(*life.lot.delivery) : std::nullopt;
     life.owner = owner ? owner->name : std::string();
+    for (const KeptWeighing& weighing : ledger.weighings().ofLot(id)) {
+        if (weighing.booked) {
+            life.onScale.emplace(*weighing.booked, weighing.gross.weight);
+        }
+    }
     for (Movement& movement : life.movements) {
         const auto jobId = movement.attempt ? ledger.jobs().ofAttempt(*movement.attempt) : std::nullopt;
         const auto job = jobId ? ledger.jobs().get(*jobId) : std::nullopt;

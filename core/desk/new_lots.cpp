@@ -2,6 +2,7 @@
 #include "core/desk/new_lots.h"
 
 #include "core/desk/lookups.h"
+#include "core/desk/settings.h"
 
 #include <algorithm>
 #include <charconv>
@@ -68,6 +69,30 @@ Result<void> checkPrice(std::string_view what, const Money& price, const Currenc
 }
 
 Result<std::string> checkBatch(std::string_view typed) { return maybeWordsOf("batch", typed, kLongestBatch); }
+
+Result<void> checkNewWeight(const std::optional<Mass>& weight, LotKind kind, int count) {
+    if (!weight) {
+        return {};
+    }
+    if (!weight->isPositive()) {
+        return refuse(Code::OutOfRange,
+                      {{"what", "weight"}, {"text", weight->text()}, {"lowest", "0.001 g"}, {"highest", "100000 g"}});
+    }
+    if (count > 1 || kind == LotKind::Packet) {
+        return refuse(Code::ImpossibleValue,
+                      {{"key", "weight"},
+                       {"text", weight->text()},
+                       {"expected", kind == LotKind::Packet ? "left open for packets, which are counted"
+                                                            : "left open for several lots: each has its own"}});
+    }
+    return {};
+}
+
+void keepNewWeight(Transaction& ledger, LotId lot, const std::optional<Mass>& weight, const By& by) {
+    if (weight) {
+        ledger.weighings().setSpoolWeight(lot, SpoolWeight::New, {*weight, readSettings(ledger.shop()).scaleStep}, by);
+    }
+}
 
 LotId addLot(Transaction& ledger, const Lot& lot, const By& by) {
     const LotId id = ledger.lots().add(lot);

@@ -30,6 +30,11 @@ private:
 /// TooLong {batch}.
 [[nodiscard]] Result<std::string> checkBatch(std::string_view typed);
 
+/// ImpossibleValue {key: weight} for one of several lots, or of a packet; OutOfRange {weight} for nothing.
+[[nodiscard]] Result<void> checkNewWeight(const std::optional<Mass>& weight, LotKind kind, int count);
+/// Keeps what the reel weighs when new, for the weigh-in.
+void keepNewWeight(Transaction& ledger, LotId lot, const std::optional<Mass>& weight, const By& by);
+
 /// Adds the lot with its nominal length as the movement "received".
 LotId addLot(Transaction& ledger, const Lot& lot, const By& by);
 

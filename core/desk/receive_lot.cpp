@@ -17,6 +17,9 @@ Result<void> checkReceipt(Transaction& ledger, const ReceiveLot& command) {
     if (auto shipping = checkPrice("shipping", command.shipping, currency); !shipping) {
         return shipping;
     }
+    if (auto weight = checkNewWeight(command.newWeight, command.kind, 1); !weight) {
+        return weight;
+    }
     if (command.owner) {
         if (const auto owner = presentCustomerOf(ledger, *command.owner); !owner) {
             return tl::unexpected(owner.error());
@@ -60,6 +63,7 @@ Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command) {
                              .delivery = delivery,
                              .closed = std::nullopt},
                             command.by);
+    keepNewWeight(ledger, id, command.newWeight, command.by);
     return lotOf(ledger, id);
 }
 

@@ -14,13 +14,13 @@
 namespace rw::desk {
 
 namespace {
-enum class Kind { Words, Zone, Hours, Days, Number, Percent, Side, Amount, Rise };
+enum class Kind { Words, Zone, Hours, Days, Number, Percent, Grams, Side, Amount, Rise };
 
 struct Rule {
     std::string_view name;
     Kind kind;
     std::string_view usual = {};
-    int lowest = 0; ///< of a number; of a percentage in hundredths
+    int lowest = 0; ///< of a number; of a percentage and of grams in hundredths
     int highest = 0;
 };
 
@@ -51,6 +51,7 @@ constexpr std::array kRules{
     Rule{setting::kBadmintonCrosses, Kind::Rise},
     Rule{setting::kAboveMarkedWords, Kind::Words, "", 0, kLongestWords},
     Rule{setting::kSpoiledJobCost, Kind::Amount},
+    Rule{setting::kScaleStep, Kind::Grams, "1", 1, 10'000}, // hundredths of a gram: letter scales to luggage scales
 };
 
 const Rule* ruleOf(std::string_view name) {
@@ -65,7 +66,8 @@ tl::unexpected<Refusal> unreadable(std::string_view name, std::string_view text)
 /// A number in units of 10^-places within the rule's limits, as text.
 Result<std::string> numberAsKept(const Rule& rule, std::string_view text, int places) {
     const auto decimal = parseDecimal(rule.name, text);
-    const bool bare = decimal && (decimal->rest.empty() || (rule.kind == Kind::Percent && decimal->rest == "%"));
+    const bool bare = decimal && (decimal->rest.empty() || (rule.kind == Kind::Percent && decimal->rest == "%") ||
+                                  (rule.kind == Kind::Grams && decimal->rest == "g"));
     if (!bare) {
         return unreadable(rule.name, text);
     }
@@ -134,6 +136,7 @@ Result<std::string> valueAsKept(const Rule& rule, std::string_view text, const C
     case Kind::Number:
         return numberAsKept(rule, text, 0);
     case Kind::Percent:
+    case Kind::Grams:
         return numberAsKept(rule, text, 2);
     case Kind::Side:
         if (text == sideText(Side::Left) || text == sideText(Side::Right)) {

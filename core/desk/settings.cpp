@@ -42,6 +42,9 @@ public:
         const auto hundredths = decimal ? scaledTo(2, *decimal, percent, typed) : tl::unexpected(decimal.error());
         return static_cast<double>(hundredths.value_or(0)) / 10'000.0;
     }
+    [[nodiscard]] Mass mass(std::string_view grams) const {
+        return Mass::tryParse(text(grams)).value_or(Mass::fromMilligrams(1'000));
+    }
     [[nodiscard]] std::optional<Money> amount(std::string_view name) const {
         const std::string typed = text(name);
         const auto money = Money::tryParse(typed, m_currency);
@@ -119,6 +122,7 @@ ShopSettings readSettings(Shop& shop) {
     settings.ceiling = stored.share(setting::kCeilingPercent);
     settings.shortSide = stored.text(setting::kShortSide) == sideText(Side::Right) ? Side::Right : Side::Left;
     settings.spoiledJobCost = stored.amount(setting::kSpoiledJobCost);
+    settings.scaleStep = stored.mass(setting::kScaleStep);
     settings.labourRate = stored.amount(setting::kLabourRate);
     for (const Machine& machine : machinesInUse(shop)) {
         settings.reach = std::max(settings.reach, machine.reach);

@@ -6,6 +6,7 @@
 #include "core/frames/sport.h"
 #include "core/money/money.h"
 #include "core/units/length.h"
+#include "core/units/mass.h"
 
 #include <array>
 #include <chrono>
@@ -40,6 +41,8 @@ constexpr std::string_view kBadmintonCrosses = "badminton.crosses-higher";
 constexpr std::string_view kAboveMarkedWords = "above-marked.words";
 /// "12.50": what a job that must be strung again costs beyond its string; "" when nobody has said.
 constexpr std::string_view kSpoiledJobCost = "spoiled-job.cost";
+/// "1": the step in which the stockroom's scale shows grams.
+constexpr std::string_view kScaleStep = "scale-step-g";
 } // namespace setting
 
 /// The settings as values. What is not stored, or stored unreadably, has its default.
@@ -54,6 +57,7 @@ struct ShopSettings {
     double ceiling = 0.01;
     Side shortSide = Side::Left;
     std::optional<Money> spoiledJobCost;
+    Mass scaleStep = Mass::fromMilligrams(1'000);
     Length reach = Length::fromMillimetres(300); ///< the longest of the shop's machines: a cut serves whichever is free
 };
 

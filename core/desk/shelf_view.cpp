@@ -3,11 +3,10 @@
 #include "core/desk/lookups.h"
 #include "core/desk/settings.h"
 #include "core/desk/stockroom.h"
-#include "core/length/cut_plan.h"
+#include "core/desk/usual_job.h"
 
 #include <algorithm>
 #include <iterator>
-#include <numeric>
 #include <set>
 #include <tuple>
 #include <utility>
@@ -15,33 +14,6 @@
 namespace rw::desk {
 
 namespace {
-constexpr int kJobsCounted = 20; ///< what a job takes drifts with the frames that come in; this is about a month
-
-/// What a job of the sport takes of a string before anything was strung with it: the model's plan of the usual head.
-Length usualPlan(const StringArticle& article, const ShopSettings& settings) {
-    length::CutRequest request = length::defaultRequest(article.sport);
-    request.mains.material = request.crosses.material = article.material;
-    request.mains.diameterMm = request.crosses.diameterMm = article.diameterMm();
-    request.tapeStep = settings.tapeStep;
-    request.ceiling = settings.ceiling;
-    const auto plan = length::planCut(request);
-    Length total = Length::fromMillimetres(0);
-    if (plan) {
-        for (const length::PiecePlan& piece : plan->pieces) {
-            total += piece.cut;
-        }
-    }
-    return std::max(total, settings.tapeStep);
-}
-
-Length perJobOf(Transaction& ledger, const StringArticle& article, const ShopSettings& settings) {
-    const std::vector<Length> takes = ledger.jobs().lastTakes(*article.id, kJobsCounted);
-    if (takes.empty()) {
-        return usualPlan(article, settings);
-    }
-    const Length sum = std::accumulate(takes.begin(), takes.end(), Length::fromMillimetres(0));
-    return Length::roundedUp(static_cast<double>(sum.millimetres()) / static_cast<double>(takes.size()));
-}
 bool areAlike(const Lot& one, const Lot& other) {
     return one.isFullPacket() && other.isFullPacket() && one.nominal == other.nominal && one.batch == other.batch &&
            one.price == other.price && one.length == other.length;
@@ -82,7 +54,7 @@ ShelfString board(Transaction& ledger, StringArticle article, const std::vector<
                        .wholeJobsFree = 0,
                        .runningShort = false};
     string.holding = holdingOf(mine, promised, *string.article.id, owner);
-    string.perJob = perJobOf(ledger, string.article, settings);
+    string.perJob = usualJob(ledger, string.article, settings);
     for (const Lot& lot : mine) {
         put(lot, promised, string.perJob, string.lots);
     }

@@ -6,6 +6,7 @@
 #include "core/desk/port/ledger.h"
 #include "core/stock/shelf.h"
 
+#include <map>
 #include <optional>
 #include <string>
 #include <vector>
@@ -49,10 +50,12 @@ struct ReceiveLot {
     Money shipping;
     std::string batch;
     By by;
-    std::string requestKey = {}; ///< made once per delivery, so that one that is sent twice comes in once; "": none
+    std::string requestKey = {};     ///< made once per delivery, so that one that is sent twice comes in once; "": none
+    std::optional<Mass> newWeight{}; ///< of the reel on its spool, where it was put on the scale
 };
 /// The lot as it came in, or the one that the same request key brought before. NotFound, TooLong, OutOfRange (a nominal
-/// length outside 1 m to 1000 m), CurrencyMismatch, ImpossibleValue (a tag in use, a price below nothing).
+/// length outside 1 m to 1000 m), CurrencyMismatch, ImpossibleValue (a tag in use, a price below nothing, a packet's
+/// weight).
 [[nodiscard]] Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command);
 
 struct LotLife {
@@ -62,6 +65,7 @@ struct LotLife {
     std::vector<std::int64_t> jobNumbers; ///< of each movement, 0 where no job stands behind it
     std::optional<Delivery> delivery{};   ///< with which it came, where that was kept
     std::string owner{};                  ///< the customer's name; "": the shop's
+    std::map<MovementId, Mass> onScale{}; ///< what stood on the scale, of each movement "weighed" that stands
 };
 [[nodiscard]] Result<LotLife> lotLife(Transaction& ledger, LotId lot);
 

@@ -10,6 +10,7 @@
 #include "core/sql/repositories/sql_reports.h"
 #include "core/sql/repositories/sql_shop.h"
 #include "core/sql/repositories/sql_strings.h"
+#include "core/sql/repositories/sql_weighings.h"
 #include "core/sql/work.h"
 
 namespace rw::sql {
@@ -25,6 +26,7 @@ public:
         , m_frames(connection)
         , m_strings(connection)
         , m_lots(connection)
+        , m_weighings(connection)
         , m_jobs(connection)
         , m_priceLists(connection)
         , m_shop(connection)
@@ -42,6 +44,7 @@ public:
     desk::Frames& frames() override { return m_frames; }
     desk::Strings& strings() override { return m_strings; }
     desk::Lots& lots() override { return m_lots; }
+    desk::Weighings& weighings() override { return m_weighings; }
     desk::Jobs& jobs() override { return m_jobs; }
     desk::PriceLists& priceLists() override { return m_priceLists; }
     desk::Shop& shop() override { return m_shop; }
@@ -59,6 +62,7 @@ private:
     SqlFrames m_frames;
     SqlStrings m_strings;
     SqlLots m_lots;
+    SqlWeighings m_weighings;
     SqlJobs m_jobs;
     SqlPriceLists m_priceLists;
     SqlShop m_shop;

@@ -33,6 +33,8 @@ BookUncertainty BookUncertainty::ofNew(Length nominal, double share) {
 
 BookUncertainty BookUncertainty::measured() { return BookUncertainty(squared(kTapeMm)); }
 
+BookUncertainty BookUncertainty::weighed(double sdMm) { return BookUncertainty(squared(sdMm)); }
+
 BookUncertainty BookUncertainty::afterCut(Length piece, CutMeasure by) const {
     return BookUncertainty(m_varianceMm2 + squared(cutSdMm(piece, by)));
 }

@@ -17,6 +17,9 @@ public:
     [[nodiscard]] static BookUncertainty ofNew(Length nominal, double share = kNewReelShare);
     [[nodiscard]] static BookUncertainty measured(); ///< with a tape, just now: 1 cm
 
+    /// By a scale, just now: as sure as that weighing was, one standard deviation in millimetres.
+    [[nodiscard]] static BookUncertainty weighed(double sdMm);
+
     /// One more cut: 2 cm by tape, 1 % of it in head lengths, 2 % of it in arm spans.
     [[nodiscard]] BookUncertainty afterCut(Length piece, CutMeasure by) const;
 

@@ -87,19 +87,35 @@ Result<Estimate> lengthByWeight(const Weighing& weighing, const Estimate& gramsP
     return Estimate{lengthMm, std::hypot(byWeights, lengthMm * gramsPerMetre.sd / gramsPerMetre.value)};
 }
 
+Result<Estimate> lengthByWhatIsGone(const Estimate& grossG, const NewReel& reel, const Estimate& gramsPerMetre) {
+    assert(gramsPerMetre.value > 0);
+    const double goneMm = (reel.grossG.value - grossG.value) / gramsPerMetre.value * kMmPerMetre;
+    if (goneMm > reel.lengthMm.value) {
+        const double emptyG = reel.grossG.value - reel.lengthMm.value / kMmPerMetre * gramsPerMetre.value;
+        return belowSpool("weight", grossG.value, emptyG);
+    }
+    const double byWeights = std::hypot(grossG.sd, reel.grossG.sd) / gramsPerMetre.value * kMmPerMetre;
+    const double byMetre = goneMm * gramsPerMetre.sd / gramsPerMetre.value;
+    return Estimate{reel.lengthMm.value - goneMm, std::hypot(reel.lengthMm.sd, byWeights, byMetre)};
+}
+
 Estimate gramsPerMetreOf(Material material, double diameterMm) {
     constexpr double kGramsPerMetre = 1e-3; // of kg/m3 times mm2
     const double value = densityKgPerM3(material) * std::numbers::pi * diameterMm * diameterMm / 4 * kGramsPerMetre;
     return {value, value * kMaterialSpread};
 }
 
-Estimate learnedGramsPerMetre(const Estimate& known, const Estimate& beforeG, const Estimate& afterG,
-                              const Estimate& cutMm) {
+Estimate seenGramsPerMetre(const Estimate& beforeG, const Estimate& afterG, const Estimate& cutMm) {
     assert(cutMm.value > 0);
     const double metres = cutMm.value / kMmPerMetre;
     const double seen = (beforeG.value - afterG.value) / metres;
     const double byWeights = std::hypot(beforeG.sd, afterG.sd) / metres;
-    return combined(known, {seen, std::hypot(byWeights, seen * cutMm.sd / cutMm.value)});
+    return {seen, std::hypot(byWeights, seen * cutMm.sd / cutMm.value)};
+}
+
+Estimate learnedGramsPerMetre(const Estimate& known, const Estimate& beforeG, const Estimate& afterG,
+                              const Estimate& cutMm) {
+    return combined(known, seenGramsPerMetre(beforeG, afterG, cutMm));
 }
 
 Result<Estimate> newLengthFrom(const Weighing& weighing, const NewReel& nominal, const Estimate& cutMm) {

@@ -35,13 +35,22 @@ struct NewReel {
 /// Length left = (G - T) / grams per metre, where no new weight is known. The same refusal.
 [[nodiscard]] Result<Estimate> lengthByWeight(const Weighing& weighing, const Estimate& gramsPerMetre);
 
+/// Length left = L0 - (G0 - G) / grams per metre, where the reel was weighed new and its spool is not known: what has
+/// gone is surer than what is left while little has gone. The same refusal, for a weight below what such a spool
+/// weighs.
+[[nodiscard]] Result<Estimate> lengthByWhatIsGone(const Estimate& grossG, const NewReel& reel,
+                                                  const Estimate& gramsPerMetre);
+
 /// What a solid round string of this material weighs, in grams per metre, good to 5 %: density * pi d^2 / 4. Densities
 /// in kg/m3: nylon 1140 and aramid 1440 as published, polyester 1380 and gut 1300 from memory; multifilament is taken
 /// as nylon.
 [[nodiscard]] Estimate gramsPerMetreOf(Material material, double diameterMm);
 
-/// The same, learned: what was known before and what one known cut weighed, `before` less `after` on the same scale.
-/// The cut's length is in millimetres and positive.
+/// What one known cut weighed, `before` less `after` on the same scale, a metre of it. The cut's length is in
+/// millimetres and positive.
+[[nodiscard]] Estimate seenGramsPerMetre(const Estimate& beforeG, const Estimate& afterG, const Estimate& cutMm);
+
+/// The same, learned: what was known before, and what one known cut weighed.
 [[nodiscard]] Estimate learnedGramsPerMetre(const Estimate& known, const Estimate& beforeG, const Estimate& afterG,
                                             const Estimate& cutMm);
 

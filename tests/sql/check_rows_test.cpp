@@ -80,6 +80,35 @@ TEST_P(CheckRowsTest, AMovementThatCorrectsWhatItMayNot) {
                 ElementsAre(next + "what had been corrected"));
 }
 
+TEST_P(CheckRowsTest, AWeighInThatItsWeightsDoNotBearOut) {
+    const std::string rule = "what was weighed in has its weights: movement 6 of lot K-1: ";
+    const std::string weighing =
+        "INSERT INTO weighing (lot_id, gross_mg, gross_step_mg, empty_mg, empty_step_mg, metre_ug, metre_sd_ug, basis, "
+        "weighed_mm, weighed_sd_mm, book_mm, book_sd_mm, at, staff_id, station) VALUES (1, 220000, 1000, 150000, 1000, "
+        "1700000, 34000, 'metre', 41177, 1200, 42600, 900, 1767225600030, 1, 'stockroom')";
+    const std::string movement = "INSERT INTO movement (lot_id, change_mm, reason, at, staff_id, station) "
+                                 "VALUES (1, -1423, 'weighed', 1767225600031, 1, 'stockroom')";
+    damage(connection(), {weighing, movement, "UPDATE lot SET length_mm = 41177 WHERE id = 1"});
+    EXPECT_THAT(findings(), ElementsAre(rule + "booked by no weighing"));
+    damage(connection(), {"INSERT INTO weighed_movement (movement_id, weighing_id) VALUES (6, 1)"});
+    EXPECT_THAT(findings(), IsEmpty());
+    EXPECT_THAT(findingsAfter({"UPDATE weighing SET weighed_mm = 41000"}),
+                ElementsAre(rule + "-1423 mm, and -1600 mm by weighing 1"));
+    EXPECT_THAT(findingsAfter({"UPDATE weighing SET weighed_mm = 41177, lot_id = 2"}),
+                ElementsAre(rule + "booked by weighing 1 of another lot"));
+    EXPECT_THAT(
+        findingsAfter({"UPDATE weighing SET lot_id = 1", "UPDATE movement SET reason = 'measured' WHERE id = 6"}),
+        ElementsAre(rule + "measured, by weighing 1"));
+    EXPECT_THAT(findingsAfter({"UPDATE weighing SET at = 5", "UPDATE movement SET reason = 'weighed' WHERE id = 6"}),
+                ElementsAre("what happened, happened in these centuries: weighing 1: at 5 ms"));
+}
+
+TEST_P(CheckRowsTest, TwoStockTakesAtOnce) {
+    damage(connection(), {"INSERT INTO stock_take (at, staff_id, station) VALUES (1767225600030, 1, 'stockroom')",
+                          "INSERT INTO stock_take (at, staff_id, station) VALUES (1767225600031, 1, 'stockroom')"});
+    EXPECT_THAT(findings(), ElementsAre("one stock-take goes on at a time: stock-take 2: goes on beside 1"));
+}
+
 TEST_P(CheckRowsTest, MoneyThatCorrectsAnotherJobs) {
     damage(connection(),
            {"INSERT INTO payment (job_id, amount_minor, currency, way, at, staff_id, station, corrects_id)"

@@ -204,6 +204,35 @@ const std::map<std::string, std::map<std::string, std::string>> kGoodRows = {
       {"at", "1"},
       {"staff_id", "1"},
       {"station", "'counter'"}}},
+    {"spool_weight",
+     {{"lot_id", "1"},
+      {"what", "'empty'"},
+      {"weight_mg", "150000"},
+      {"step_mg", "1000"},
+      {"at", "1"},
+      {"staff_id", "1"},
+      {"station", "'stockroom'"}}},
+    {"stock_take", {{"at", "1"}, {"staff_id", "1"}, {"station", "'stockroom'"}}},
+    {"weighing",
+     {{"lot_id", "1"},
+      {"gross_mg", "236000"},
+      {"gross_step_mg", "1000"},
+      {"empty_mg", "150000"},
+      {"empty_step_mg", "1000"},
+      {"new_mg", "490000"},
+      {"new_step_mg", "1000"},
+      {"metre_ug", "1700000"},
+      {"metre_sd_ug", "34000"},
+      {"basis", "'new'"},
+      {"weighed_mm", "50588"},
+      {"weighed_sd_mm", "617"},
+      {"book_mm", "50000"},
+      {"book_sd_mm", "1000"},
+      {"when_new_mm", "200300"},
+      {"when_new_sd_mm", "700"},
+      {"at", "1"},
+      {"staff_id", "1"},
+      {"station", "'stockroom'"}}},
 };
 
 std::vector<Forbidden> forbiddenInNewRows() {
@@ -241,6 +270,19 @@ std::vector<Forbidden> forbiddenInNewRows() {
         {"consent_marked", "consent", "marked_hundredths", "0"},
         {"consent_marked_unit", "consent", "marked_unit", "'N'"},
         {"consent_station", "consent", "station", "'kitchen'"},
+        {"spool_weight_what", "spool_weight", "what", "'full'"},
+        {"spool_weight_weight", "spool_weight", "weight_mg", "-1"},
+        {"spool_weight_step", "spool_weight", "step_mg", "0"},
+        {"spool_weight_station", "spool_weight", "station", "'kitchen'"},
+        {"stock_take_station", "stock_take", "station", "'kitchen'"},
+        {"stock_take_ended", "stock_take", "ended_at", "5"},
+        {"weighing_basis", "weighing", "basis", "'guess'"},
+        {"weighing_station", "weighing", "station", "'kitchen'"},
+        {"weighing_weights", "weighing", "metre_ug", "0"},
+        {"weighing_empty", "weighing", "empty_mg", "236001"},
+        {"weighing_new", "weighing", "new_step_mg", "NULL"},
+        {"weighing_lengths", "weighing", "book_sd_mm", "-1"},
+        {"weighing_when_new", "weighing", "when_new_mm", "NULL"},
         {"strung_mains", "strung", "mains_hundredths", "179"},
         {"strung_mains_unit", "strung", "mains_unit", "'N'"},
         {"strung_crosses", "strung", "crosses_hundredths", "10001"},
@@ -340,9 +382,9 @@ TEST_P(ConstraintsTest, RefuseANewRowWithAValueThatIsNone) {
 }
 
 /// Those that no single value can break without another guard answering first; each stands in guards_test.
-const std::set<std::string> kProvedElsewhere = {"attempt_number", "job_event_kind",     "job_state",
-                                                "ledger_is_one",  "ledger_turn_is_one", "lot_length_not_negative",
-                                                "movement_reason"};
+const std::set<std::string> kProvedElsewhere = {"attempt_number",  "job_event_kind",        "job_state",
+                                                "ledger_is_one",   "ledger_turn_is_one",    "lot_length_not_negative",
+                                                "movement_reason", "weighing_has_its_basis"};
 
 TEST(Constraints, EachIsProved) {
     std::set<std::string> proved = kProvedElsewhere;

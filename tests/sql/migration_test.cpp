@@ -159,6 +159,20 @@ TEST_P(MigrationTest, KeptKeys) {
     }
 }
 
+// In: a shop whose reels were never weighed. Out: the same rows, and room for weights that nothing takes away.
+TEST_P(MigrationTest, WeighIn) {
+    migrateTo(8);
+    stockSmallShop(connection());
+    const std::string before = value("SELECT sum(id * 7 + change_mm) FROM movement");
+    migrateTo(9);
+    EXPECT_EQ(schemaVersion(connection()), 9);
+    EXPECT_EQ(value("SELECT sum(id * 7 + change_mm) FROM movement"), before);
+    EXPECT_EQ(value("SELECT count(*) FROM weighing_book"), "0");
+    write(connection(), {"INSERT INTO spool_weight (lot_id, what, weight_mg, step_mg, at, staff_id, station) "
+                         "VALUES (1, 'empty', 150000, 1000, 1, 1, 'stockroom')"});
+    EXPECT_EQ(guardAgainst(connection(), "DELETE FROM spool_weight"), "spool_weight_append_only");
+}
+
 TEST_P(MigrationTest, TheLedgerAndTheRulesKnowTheSameSteps) {
     migrateTo(latestVersion());
     const std::vector<std::string> states = {"",          "logged",  "on-the-machine", "strung",

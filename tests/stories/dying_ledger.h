@@ -35,6 +35,7 @@ private:
         desk::Frames& frames() override { return m_transaction->frames(); }
         desk::Strings& strings() override { return m_transaction->strings(); }
         desk::Lots& lots() override { return m_transaction->lots(); }
+        desk::Weighings& weighings() override { return m_transaction->weighings(); }
         desk::Jobs& jobs() override { return m_transaction->jobs(); }
         desk::PriceLists& priceLists() override { return m_transaction->priceLists(); }
         desk::Shop& shop() override { return m_transaction->shop(); }

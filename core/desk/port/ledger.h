@@ -3,6 +3,7 @@
 
 #include "core/desk/port/reports.h"
 #include "core/desk/port/repositories.h"
+#include "core/desk/port/weighings.h"
 
 #include <memory>
 #include <string>
@@ -18,6 +19,7 @@ public:
     virtual Frames& frames() = 0;
     virtual Strings& strings() = 0;
     virtual Lots& lots() = 0;
+    virtual Weighings& weighings() = 0;
     virtual Jobs& jobs() = 0;
     virtual PriceLists& priceLists() = 0;
     virtual Shop& shop() = 0;

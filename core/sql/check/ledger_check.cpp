@@ -32,6 +32,8 @@ constexpr std::array kRules = {
     Rule{"a piece is planned off a lot that it may have", "check_piece_lot"},
     Rule{"every movement has its reason", "check_movement_reason"},
     Rule{"a correction takes one movement of its lot back", "check_movement_corrects"},
+    Rule{"what was weighed in has its weights", "check_weighed_movement"},
+    Rule{"one stock-take goes on at a time", "check_stock_take"},
     Rule{"an attempt is charged once", "check_cut_once"},
     Rule{"a cut is a movement and an event", "check_cut_event"},
     Rule{"an event's attempt is one of its job", "check_event_attempt"},

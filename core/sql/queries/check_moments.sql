@@ -11,6 +11,12 @@ FROM (
     SELECT 'payment', id, at FROM payment
     UNION ALL
     SELECT 'delivery', id, at FROM delivery
+    UNION ALL
+    SELECT 'spool weight', id, at FROM spool_weight
+    UNION ALL
+    SELECT 'stock-take', id, at FROM stock_take
+    UNION ALL
+    SELECT 'weighing', id, at FROM weighing
 ) AS book
 WHERE book.at < 631152000000 OR book.at >= 7258118400000
 ORDER BY book.name, book.id

@@ -53,6 +53,7 @@ TEST_P(ChangedSettings, AreKeptAsOneReadsThem) {
     ASSERT_TRUE(set("tape-step-mm", "10"));
     ASSERT_TRUE(set("ceiling-percent", "0,5 %"));
     ASSERT_TRUE(set("short-side", "right"));
+    ASSERT_TRUE(set("scale-step-g", "0,5 g"));
     ASSERT_TRUE(set("spoiled-job.cost", "12,5"));
     ASSERT_TRUE(set("closed-days", "2026-12-25 to 2026-12-27, 2027-01-01"));
     ASSERT_TRUE(set("hours.mon", "9-12"));
@@ -66,6 +67,8 @@ TEST_P(ChangedSettings, AreKeptAsOneReadsThem) {
     EXPECT_EQ(found.tapeStep, Length::fromMillimetres(10));
     EXPECT_DOUBLE_EQ(found.ceiling, 0.005);
     EXPECT_EQ(found.shortSide, Side::Right);
+    EXPECT_EQ(found.scaleStep, Mass::fromMilligrams(500));
+    EXPECT_EQ(text("scale-step-g"), "0.5");
     EXPECT_EQ(found.spoiledJobCost, pounds(12'50));
     EXPECT_EQ(found.hours.closedDays.size(), 4U);
     EXPECT_EQ(found.hours.week[0], (DayHours{minutes(9 * 60), minutes(12 * 60)}));
@@ -98,6 +101,9 @@ TEST_P(ChangedSettings, WhatCannotBeReadIsNeverStored) {
              {"ceiling-percent", "0", Code::OutOfRange},
              {"ceiling-percent", "50.01", Code::OutOfRange},
              {"ceiling-percent", "one", Code::Unreadable},
+             {"scale-step-g", "0", Code::OutOfRange},
+             {"scale-step-g", "1 kg", Code::Unreadable},
+             {"scale-step-g", "0.001", Code::TooFine},
              {"short-side", "middle", Code::Unreadable},
              {"job-number.first", "0", Code::OutOfRange},
              {"hours.mon", "18-10", Code::Unreadable},

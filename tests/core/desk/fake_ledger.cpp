@@ -5,6 +5,7 @@
 #include "core/customers/people_index.h"
 #include "core/customers/search_key.h"
 #include "tests/core/desk/fake_reports.h"
+#include "tests/core/desk/fake_weighings.h"
 
 #include <algorithm>
 #include <functional>
@@ -404,6 +405,7 @@ public:
     Frames& frames() override { return m_frames; }
     Strings& strings() override { return m_strings; }
     Lots& lots() override { return m_lots; }
+    Weighings& weighings() override { return m_weighings; }
     Jobs& jobs() override { return m_jobs; }
     PriceLists& priceLists() override { return m_priceLists; }
     Shop& shop() override { return m_shop; }
@@ -424,6 +426,7 @@ private:
     FakeFrames m_frames{m_rows};
     FakeStrings m_strings{m_rows};
     FakeLots m_lots{m_rows};
+    FakeWeighings m_weighings{m_rows};
     FakeJobs m_jobs{m_rows};
     FakePriceLists m_priceLists{m_rows};
     FakeShop m_shop{m_rows};

@@ -32,6 +32,15 @@ struct Rows {
     std::map<std::string, DeliveryId, std::less<>> deliveriesByKey;
     std::vector<Delivery> deliveries;
     std::vector<Movement> movements;
+    struct KnownWeight {
+        LotId lot;
+        SpoolWeight what;
+        ScaleReading reading;
+    };
+    std::vector<KnownWeight> spoolWeights; ///< oldest first
+    std::vector<KeptWeighing> weighings;   ///< without what was booked by them
+    std::vector<std::pair<MovementId, WeighingId>> weighedMovements;
+    std::vector<StockTake> stockTakes;
     std::vector<Job> jobs; ///< without what is derived
     std::vector<JobEvent> events;
     std::vector<std::pair<JobId, Payment>> payments;

@@ -32,6 +32,7 @@ TEST_F(Settings, ANewLedgerHasDefaults) {
     EXPECT_EQ(found.marginPercent, 15);
     EXPECT_EQ(found.minutesPerJob, minutes(25));
     EXPECT_EQ(found.tapeStep, Length::fromMillimetres(50));
+    EXPECT_EQ(found.scaleStep, Mass::fromMilligrams(1'000));
     EXPECT_DOUBLE_EQ(found.ceiling, 0.01);
     EXPECT_EQ(found.reach, Length::fromMillimetres(300));
 }
