@@ -35,6 +35,7 @@ struct CardPiece {
     std::optional<Lot> lot; ///< the one it was cut from, else the planned one
     Fit fit = Fit::Fits;    ///< of a planned cut
     Length leavesOnLot;     ///< after a planned cut, by the book
+    CutReason why = {};     ///< the planned cut comes off that lot; says nothing of a packet
 };
 
 /// A pull above the frame's marked maximum, and the customer's informed yes to it.

@@ -127,7 +127,7 @@ Result<CutDone> cutFrom(Transaction& ledger, const Lot& lot, AttemptId attempt, 
         const Length left = command.measuredLeft.value_or(lot.length) - command.length;
         ledger.jobs().plan(*rest->id, *lot.id, left, rest->pinned);
     }
-    replanLot(ledger, *lot.id);
+    replanString(ledger, lot.article, command.by.at);
     return jobOf(ledger, command.job).map([&](Job job) {
         return CutDone{std::move(job), false, ledger.lots().get(*lot.id), corrected};
     });

@@ -3,6 +3,7 @@
 
 #include "core/desk/lookups.h"
 #include "core/desk/new_lots.h"
+#include "core/desk/replan.h"
 #include "core/pricing/quote.h"
 
 #include <algorithm>
@@ -170,6 +171,9 @@ Result<std::vector<Lot>> receiveDelivery(Transaction& ledger, const ReceiveDeliv
         lot = *ledger.lots().get(addLot(ledger, lot, command.by));
     }
     keepNewWeights(ledger, command, *lots);
+    for (const DeliveryLine& line : command.lines) {
+        replanString(ledger, line.article, command.by.at);
+    }
     return lots;
 }
 

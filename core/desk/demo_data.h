@@ -83,7 +83,8 @@ struct JobRow {
     std::string_view mains, crosses;
     Method method;
     std::string_view mainsTension, crossesTension;
-    std::string_view mainsLot, crossesLot; ///< "" crosses: the same lot; both "": not cut yet
+    std::string_view mainsLot, crossesLot; ///< cut from; "" crosses: the same lot. Of a job that waits
+                                           ///< the lot that was chosen for it, "": none
     std::string_view stringer, machine;
     std::string_view note;
     LossRow loss = {};

@@ -215,10 +215,13 @@ private:
         sure(correctLot(m_ledger, {*lot->id, millimetres(left), by(demo::kOwner, "stockroom", when)}));
     }
 
-    JobId log(const demo::JobRow& row, std::string_view note, const std::optional<Instant>& promised, Instant when) {
+    /// `reel`: the one that somebody chose at the counter, "" for none.
+    JobId log(const demo::JobRow& row, std::string_view note, const std::optional<Instant>& promised, Instant when,
+              std::string_view reel = {}) {
         const Racket& racket = m_rackets.at(row.racket);
+        const auto chosen = reel.empty() ? std::nullopt : m_ledger.lots().byTag(reel)->id;
         const auto wanted = [&](std::string_view code) {
-            return WantedString{*m_strings.at(code).id, PieceSource::ShopLot, std::nullopt};
+            return WantedString{*m_strings.at(code).id, PieceSource::ShopLot, chosen};
         };
         const IntakeDraft draft{.frame = racket.frame,
                                 .racket = racket.id,
@@ -297,7 +300,7 @@ private:
         for (const demo::JobRow& row : demo::openJobs()) {
             const Instant promised = m_days->promise(ahead++);
             at(m_days->at(row.openDaysAgo, row.minute), [this, &row, promised](Instant when) {
-                const JobId job = log(row, row.note, promised, when);
+                const JobId job = log(row, row.note, promised, when, row.mainsLot);
                 if (!row.stringer.empty()) {
                     sure(takeJob(m_ledger, {job, *m_machines.at(row.machine).id, by(row.stringer, "bench", when)}));
                 }

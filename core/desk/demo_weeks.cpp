@@ -89,16 +89,17 @@ constexpr std::array<JobRow, 41> kPast{{
     {2, at(10, 15), "leocadia", "L", "L", kOne, "50 lb", "48 lb", "L-3", "", kInes, kA, ""},
 }};
 
+// Who wants K is given what is left of batch A31, so that it is used up before K-4 is opened.
 constexpr std::array<JobRow, 9> kOpen{{
-    {1, at(10, 10), "ruben a", "K", "K", kOne, "52 lb", "50 lb", "", "", "", "", ""},
-    {1, at(10, 12), "ruben b", "K", "K", kOne, "52 lb", "50 lb", "", "", "", "", ""},
+    {1, at(10, 10), "ruben a", "K", "K", kOne, "52 lb", "50 lb", "K-7", "", "", "", ""},
+    {1, at(10, 12), "ruben b", "K", "K", kOne, "52 lb", "50 lb", "K-7", "", "", "", ""},
     {1, at(11, 30), "ivo a", "L", "L", kOne, "55 lb", "53 lb", "", "", kBastian, kA, ""},
     {1, at(11, 32), "ivo b", "L", "L", kOne, "55 lb", "53 lb", "", "", "", "", ""},
     {1, at(13, 15), "wen b", "W", "W", kTwo, "24 lb", "26 lb", "", "", "", "", "look at the outer grommets first"},
-    {1, at(14, 5), "hedda", "K", "K", kOne, "54 lb", "52 lb", "", "", "", "", ""},
+    {1, at(14, 5), "hedda", "K", "K", kOne, "54 lb", "52 lb", "K-7", "", "", "", ""},
     {1, at(15, 40), "sunniva", "L", "L", kOne, "53 lb", "51 lb", "", "", "", "", ""},
-    {1, at(16, 25), "cosmo", "K", "K", kOne, "51 lb", "51 lb", "", "", "", "", "a little softer if it can be"},
-    {1, at(17, 10), "tamsin", "K", "K", kOne, "50 lb", "48 lb", "", "", "", "", "one piece this time"},
+    {1, at(16, 25), "cosmo", "K", "K", kOne, "51 lb", "51 lb", "K-7", "", "", "", "a little softer if it can be"},
+    {1, at(17, 10), "tamsin", "K", "K", kOne, "50 lb", "48 lb", "K-7", "", "", "", "one piece this time"},
 }};
 } // namespace
 

@@ -88,7 +88,7 @@ Result<IntakePreview> previewIntake(Transaction& ledger, const IntakeDraft& draf
         return tl::unexpected(planned.error());
     }
     const std::vector<ProposedCut> cuts = cutsFor(*intake, planned->plan);
-    auto pieces = proposePieces(ledger, *intake, planned->plan, cuts);
+    auto pieces = proposePieces(ledger, *intake, planned->plan, cuts, now);
     if (!pieces) {
         return tl::unexpected(pieces.error());
     }

@@ -4,6 +4,7 @@
 #include "core/calendar/promise.h"
 #include "core/desk/consent.h"
 #include "core/desk/port/ledger.h"
+#include "core/desk/reel_choice.h"
 #include "core/length/cut_plan.h"
 #include "core/length/packet.h"
 #include "core/pricing/quote.h"
@@ -62,6 +63,7 @@ struct PieceProposal {
     Holding holding;                                ///< of the string, before this job
     Length freeAfter;                               ///< of the string, with this job promised
     std::optional<Length> setLength = std::nullopt; ///< of a customer's own set, where somebody said it
+    CutReason why = {};                             ///< that lot; says nothing of a packet
 };
 
 /// Why the short side is where it is: the frame forces it, it was chosen, as on this racket last time, as on another

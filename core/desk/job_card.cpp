@@ -4,6 +4,7 @@
 #include "core/desk/intake_plan.h"
 #include "core/desk/lookups.h"
 #include "core/desk/machine_of_job.h"
+#include "core/desk/remnant_value_of.h"
 #include "core/desk/short_side.h"
 
 namespace rw::desk {
@@ -22,6 +23,17 @@ void fitOwnSet(CardPiece& card, const Job& job) {
         }
     }
     card.fit = card.leavesOnLot.isNegative() ? Fit::DoesNotFit : Fit::Fits;
+}
+
+/// What there is to say about a planned cut off a reel that `taken` comes off before.
+CutReason whyThere(Transaction& ledger, const CardPiece& card, Length taken) {
+    CutReason why;
+    if (card.lot->kind != LotKind::Packet && card.fit != Fit::DoesNotFit) {
+        const stock::CutSource source = cutSource(*card.lot, taken, {});
+        why.opens = source.sealed && card.lot->isUntouched();
+        why.left = stock::whatIsLeft(source, card.piece.planned, *remnantValueOf(ledger, card.article));
+    }
+    return why;
 }
 
 /// A piece with its string and lot. What earlier uncut pieces of the job take from the same lot is gone by then.
@@ -51,6 +63,7 @@ Result<CardPiece> cardPiece(Transaction& ledger, const JobPiece& piece, const st
     }
     card.fit = card.lot->isOpen() ? fitOf(*card.lot, piece.planned, taken) : Fit::DoesNotFit;
     card.leavesOnLot = card.lot->length - taken - piece.planned;
+    card.why = whyThere(ledger, card, taken);
     return card;
 }
 
@@ -63,6 +76,11 @@ Result<std::vector<CardPiece>> cardPieces(Transaction& ledger, const Job& job) {
         }
         if (!card->lot && piece.source == PieceSource::CustomersSet) {
             fitOwnSet(*card, job);
+        }
+        for (CardPiece& earlier : pieces) {
+            if (card->lot && earlier.lot && earlier.lot->id == card->lot->id) {
+                earlier.why.left.reset(); // this piece leaves something else
+            }
         }
         pieces.push_back(*std::move(card));
     }
@@ -141,6 +159,10 @@ Result<JobCard> jobCard(Transaction& ledger, JobId id, const std::optional<Machi
         }
         card.mains = dialSetting(card.job.asked.mains, machine->unit, machine->stepHundredths);
         card.crosses = dialSetting(card.job.asked.crosses, machine->unit, machine->stepHundredths);
+        const auto onIt = ledger.lots().lastCutOn(*at);
+        for (CardPiece& piece : card.pieces) {
+            piece.why.onTheMachine = piece.lot && !piece.piece.isCut() && piece.lot->id == onIt;
+        }
         card.machine = *std::move(machine);
     }
     if (card.job.strung) {

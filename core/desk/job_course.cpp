@@ -32,16 +32,6 @@ bool endsWithLine(const std::string& note, const std::string& line) {
     return note == line || note.ends_with('\n' + line);
 }
 
-/// What was promised to the job was free for others meanwhile.
-void promiseAgain(Transaction& ledger, const Job& job) {
-    for (const JobPiece& piece : job.pieces) {
-        if (piece.source != PieceSource::CustomersSet && !piece.isCut() && !piece.pinned) {
-            ledger.jobs().plan(*piece.id,
-                               bestLot(ledger, *piece.id, piece.article, ownerFor(job, piece), piece.planned),
-                               piece.planned, false);
-        }
-    }
-}
 } // namespace
 
 Result<std::vector<JobLine>> toBeStrung(Transaction& ledger) {
@@ -78,13 +68,20 @@ Result<Job> resumeJob(Transaction& ledger, const JobStep& command) {
         return tl::unexpected(done.error());
     }
     if (done->from == JobState::Withdrawn) {
-        promiseAgain(ledger, done->job);
+        replanStringsOf(ledger, done->job, command.by.at); // its string was free for others meanwhile
     }
     return jobOf(ledger, command.job);
 }
 
 Result<Job> withdrawJob(Transaction& ledger, const JobStep& command) {
-    return step(ledger, command.job, JobEventKind::Withdrawn, JobState::Withdrawn, command.by).map(&Stepped::job);
+    auto done = step(ledger, command.job, JobEventKind::Withdrawn, JobState::Withdrawn, command.by);
+    if (!done) {
+        return tl::unexpected(done.error());
+    }
+    if (done->from != JobState::Withdrawn) {
+        replanStringsOf(ledger, done->job, command.by.at);
+    }
+    return std::move(done->job);
 }
 
 } // namespace rw::desk

@@ -3,6 +3,7 @@
 #include "core/desk/logged_wish.h"
 #include "core/desk/lookups.h"
 #include "core/desk/promise_for.h"
+#include "core/desk/replan.h"
 #include "core/desk/settings.h"
 
 namespace rw::desk {
@@ -116,6 +117,7 @@ Result<Inspection> inspectionOf(const Inspection& typed) {
 Result<Job> store(Transaction& ledger, const Job& job, const Inspection& inspection, const LogJob& command) {
     const JobId id = ledger.jobs().add(job, command.by);
     ledger.jobs().inspect(id, inspection);
+    replanStringsOf(ledger, job, command.by.at);
     auto stored = jobOf(ledger, id);
     const auto frame = frameOf(ledger, command.draft.frame);
     if (!stored || !frame || !command.yes) {

@@ -27,7 +27,7 @@ Length nextCut(const JobPiece& piece, LostReason reason, Length step) {
 }
 
 /// The next try comes off the reel that the lost one came off, as long as that holds it: same batch, same colour.
-std::optional<LotId> nextLot(Transaction& ledger, const Job& job, const JobPiece& piece, Length length) {
+std::optional<LotId> nextLot(Transaction& ledger, const Job& job, const JobPiece& piece, Length length, Instant now) {
     if (piece.source == PieceSource::CustomersSet || piece.pinned) {
         return piece.lot;
     }
@@ -39,7 +39,7 @@ std::optional<LotId> nextLot(Transaction& ledger, const Job& job, const JobPiece
             return lot->id;
         }
     }
-    return bestLot(ledger, *piece.id, piece.article, ownerFor(job, piece), length);
+    return bestLot(ledger, *piece.id, piece.article, ownerFor(job, piece), length, now);
 }
 } // namespace
 
@@ -66,11 +66,14 @@ Result<Job> loseLength(Transaction& ledger, const LoseLength& command) {
         return tl::unexpected(may.error());
     }
     const Length length = nextCut(*piece, command.reason, readSettings(ledger.shop()).tapeStep);
-    const auto lot = nextLot(ledger, *job, *piece, length);
+    const auto lot = nextLot(ledger, *job, *piece, length, command.by.at);
     const AttemptId lost = *piece->current().id;
     ledger.jobs().record({std::nullopt, command.job, JobEventKind::Lost, command.by, std::nullopt, lost});
     ledger.jobs().loseAttempt(lost, command.reason, command.by.at);
     ledger.jobs().plan(*piece->id, lot, length, piece->pinned);
+    if (piece->source != PieceSource::CustomersSet) {
+        replanString(ledger, piece->article, command.by.at);
+    }
     return jobOf(ledger, command.job);
 }
 

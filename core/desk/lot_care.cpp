@@ -84,7 +84,7 @@ Result<Lot> takeBackOne(Transaction& ledger, const TakeBack::Booked& booked, con
     if (lot->length - (*movement)->change == kNothing) {
         ledger.lots().close(booked.lot, by.at);
     }
-    replanLot(ledger, booked.lot);
+    replanString(ledger, lot->article, by.at);
     return lotOf(ledger, booked.lot);
 }
 } // namespace
@@ -109,7 +109,7 @@ Result<Lot> correctLot(Transaction& ledger, const CorrectLot& command) {
     if (command.measured == kNothing) {
         ledger.lots().close(command.lot, command.by.at);
     }
-    replanLot(ledger, command.lot);
+    replanString(ledger, lot->article, command.by.at);
     return lotOf(ledger, command.lot);
 }
 
@@ -131,7 +131,7 @@ Result<Lot> takeOffShelf(Transaction& ledger, const TakeOffShelf& command) {
         ledger.lots().move(moved(*lot, reasonOf(command.how), -lot->length, command.by, *std::move(why)));
     }
     ledger.lots().close(command.lot, command.by.at);
-    replanLot(ledger, command.lot);
+    replanString(ledger, lot->article, command.by.at);
     return lotOf(ledger, command.lot);
 }
 

@@ -4,8 +4,11 @@
 #include "core/desk/holding_of.h"
 #include "core/desk/lookups.h"
 #include "core/desk/packet_share.h"
+#include "core/desk/remnant_value_of.h"
 
 #include <algorithm>
+#include <map>
+#include <memory>
 
 namespace rw::desk {
 
@@ -17,16 +20,17 @@ PlannedCut inThisJob(const PieceProposal& piece, const std::optional<CustomerId>
 
 class Proposals {
 public:
-    Proposals(Transaction& ledger, const Intake& intake)
+    Proposals(Transaction& ledger, const Intake& intake, Instant now)
         : m_ledger(ledger)
         , m_intake(intake)
+        , m_now(now)
         , m_planned(ledger.lots().plannedCuts())
         , m_before(m_planned) {}
 
     Result<std::vector<PieceProposal>> make(const length::CutPlan& plan, std::vector<ProposedCut> cuts) {
-        std::optional<LotId> shared;
+        std::optional<ReelChoice> shared;
         if (const auto packet = packetFor(plan, cuts)) {
-            shared = packet->id;
+            shared = ReelChoice{*packet->id};
             cuts = shareOut(*packet, plan, cuts, m_intake.settings.tapeStep);
         } else if (cuts.size() == 2 && m_intake.oneString()) {
             shared = proposed(m_intake.mainsArticle, m_intake.mains, cuts[0].cut + cuts[1].cut);
@@ -36,8 +40,16 @@ public:
                 return tl::unexpected(done.error());
             }
         }
-        for (PieceProposal& piece : m_pieces) {
+        for (std::size_t i = 0; i < m_pieces.size(); ++i) {
+            PieceProposal& piece = m_pieces[i];
             piece.freeAfter = freeAfter(piece);
+            const bool more = std::any_of(m_pieces.begin() + static_cast<std::ptrdiff_t>(i) + 1, m_pieces.end(),
+                                          [&](const PieceProposal& later) {
+                                              return piece.lot && later.lot && later.lot->id == piece.lot->id;
+                                          });
+            if (more) {
+                piece.why.left.reset(); // the next piece leaves something else
+            }
         }
         return std::move(m_pieces);
     }
@@ -83,12 +95,13 @@ private:
     }
 
     /// Whether the cuts, one after the other, all find a lot that is no full packet.
-    [[nodiscard]] bool reelsServe(std::vector<Lot> lots, const WantedString& wanted,
-                                  const std::vector<ProposedCut>& cuts) const {
-        std::erase_if(lots, [](const Lot& lot) { return lot.isFullPacket(); });
+    [[nodiscard]] bool reelsServe(const std::vector<Lot>& lots, const WantedString& wanted,
+                                  const std::vector<ProposedCut>& cuts) {
         std::vector<PlannedCut> planned = m_planned;
         return std::ranges::all_of(cuts, [&](const ProposedCut& cut) {
-            const auto lot = proposeLot(lots, planned, cut.cut, ownerOf(wanted));
+            const auto reel =
+                chooseReel(lots, planned, cut.cut, ownerOf(wanted), valueOf(m_intake.mainsArticle), m_now);
+            const auto lot = reel ? std::optional(reel->lot) : std::nullopt;
             planned.push_back({JobPieceId::of(0), *m_intake.mainsArticle.id, lot, ownerOf(wanted), cut.cut});
             return lot.has_value();
         });
@@ -102,13 +115,27 @@ private:
     }
 
     /// A customer's string is looked for only when the customer is known.
-    std::optional<LotId> proposed(const StringArticle& article, const WantedString& wanted, Length length) {
+    std::optional<ReelChoice> proposed(const StringArticle& article, const WantedString& wanted, Length length) {
         const auto owner = ownerOf(wanted);
         if (wanted.lot || wanted.source == PieceSource::CustomersSet ||
             (wanted.source == PieceSource::CustomersLot && !owner)) {
             return std::nullopt;
         }
-        return proposeLot(openLots(*article.id), m_planned, length, owner);
+        const auto& lots = openLots(*article.id);
+        if (auto reel = chooseReel(lots, m_planned, length, owner, valueOf(article), m_now)) {
+            return reel;
+        }
+        const auto packet = proposePacket(lots, m_planned, length, owner);
+        return packet ? std::optional(ReelChoice{*packet}) : std::nullopt;
+    }
+
+    /// What the ends of a string are worth, read once.
+    const stock::RemnantValue& valueOf(const StringArticle& article) {
+        auto& value = m_values[*article.id];
+        if (!value) {
+            value = remnantValueOf(m_ledger, article);
+        }
+        return *value;
     }
 
     Result<std::optional<Lot>> pinned(const StringArticle& article, const WantedString& wanted) {
@@ -128,16 +155,18 @@ private:
         return std::optional(*std::move(lot));
     }
 
+    /// Notes why the reel is another than the one that is open.
     Result<std::optional<Lot>> lotFor(const StringArticle& article, const WantedString& wanted, Length length,
-                                      const std::optional<LotId>& shared) {
+                                      const std::optional<ReelChoice>& shared, CutReason& why) {
         if (wanted.source == PieceSource::CustomersSet) {
             return std::optional<Lot>();
         }
         if (wanted.lot && !(shared && isOpenPacketWish(*wanted.lot, article))) {
             return pinned(article, wanted);
         }
-        const auto id = shared ? shared : proposed(article, wanted, length);
-        return id ? m_ledger.lots().get(*id) : std::nullopt;
+        const auto choice = shared ? shared : proposed(article, wanted, length);
+        why.spared = choice ? choice->spared : std::nullopt;
+        return choice ? m_ledger.lots().get(choice->lot) : std::nullopt;
     }
 
     /// Whether somebody chose a packet; it stands for those that are like it.
@@ -147,11 +176,12 @@ private:
         return lot != lots.end() && lot->isFullPacket();
     }
 
-    Result<void> add(const length::PiecePlan& piece, const ProposedCut& cut, const std::optional<LotId>& shared) {
+    Result<void> add(const length::PiecePlan& piece, const ProposedCut& cut, const std::optional<ReelChoice>& shared) {
         const bool crosses = piece.role == PieceRole::Crosses;
         const StringArticle& article = crosses ? m_intake.crossesArticle : m_intake.mainsArticle;
         const WantedString& wanted = crosses ? m_intake.crosses : m_intake.mains;
-        auto lot = lotFor(article, wanted, cut.cut, shared);
+        CutReason why;
+        auto lot = lotFor(article, wanted, cut.cut, shared, why);
         if (!lot) {
             return tl::unexpected(lot.error());
         }
@@ -169,11 +199,13 @@ private:
                                .leavesOnLot = nothing,
                                .holding = {nothing, nothing},
                                .freeAfter = nothing,
-                               .setLength = ownSet ? wanted.setLength : std::nullopt};
+                               .setLength = ownSet ? wanted.setLength : std::nullopt,
+                               .why = std::move(why)};
         if (proposal.lot) {
             const Length committed = proposal.lot->length - uncommitted(*proposal.lot, m_planned);
             proposal.fit = fitOf(*proposal.lot, cut.cut, committed);
             proposal.leavesOnLot = proposal.lot->length - committed - cut.cut;
+            say(proposal, committed);
         }
         if (!ownSet) {
             proposal.holding = holdingOf(openLots(*article.id), m_before, *article.id, ownerOf(wanted));
@@ -181,6 +213,15 @@ private:
         }
         m_pieces.push_back(std::move(proposal));
         return {};
+    }
+
+    void say(PieceProposal& proposal, Length committed) {
+        if (proposal.lot->kind == LotKind::Packet || proposal.fit == Fit::DoesNotFit) {
+            return;
+        }
+        const stock::CutSource source = cutSource(*proposal.lot, committed, m_now);
+        proposal.why.opens = source.sealed && proposal.lot->isUntouched();
+        proposal.why.left = stock::whatIsLeft(source, proposal.cut, valueOf(proposal.article));
     }
 
     [[nodiscard]] Length freeAfter(const PieceProposal& piece) const {
@@ -195,17 +236,19 @@ private:
 
     Transaction& m_ledger;
     const Intake& m_intake;
+    Instant m_now;
     std::vector<PlannedCut> m_planned; ///< what is logged, and the pieces of this job so far
     std::vector<PlannedCut> m_before;  ///< what is logged
     std::vector<Lot> m_lots;
     std::optional<StringArticleId> m_lotsOf;
+    std::map<StringArticleId, std::shared_ptr<const stock::RemnantValue>> m_values;
     std::vector<PieceProposal> m_pieces;
 };
 } // namespace
 
 Result<std::vector<PieceProposal>> proposePieces(Transaction& ledger, const Intake& intake, const length::CutPlan& plan,
-                                                 const std::vector<ProposedCut>& cuts) {
-    return Proposals(ledger, intake).make(plan, cuts);
+                                                 const std::vector<ProposedCut>& cuts, Instant now) {
+    return Proposals(ledger, intake, now).make(plan, cuts);
 }
 
 } // namespace rw::desk

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/lookups.h"
 #include "core/desk/new_lots.h"
+#include "core/desk/replan.h"
 #include "core/desk/stockroom.h"
 
 namespace rw::desk {
@@ -64,6 +65,7 @@ Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command) {
                              .closed = std::nullopt},
                             command.by);
     keepNewWeight(ledger, id, command.newWeight, command.by);
+    replanString(ledger, command.article, command.by.at);
     return lotOf(ledger, id);
 }
 

@@ -70,8 +70,10 @@ Result<EndSetAside> setEndAside(Transaction& ledger, const SetEndAside& command)
         return tl::unexpected(corrected.error());
     }
     // Even one that somebody pinned cannot stay on an end that does not hold it.
-    ledger.jobs().plan(*piece->id, bestLot(ledger, *piece->id, piece->article, ownerFor(*job, *piece), command.wanted),
+    ledger.jobs().plan(*piece->id,
+                       bestLot(ledger, *piece->id, piece->article, ownerFor(*job, *piece), command.wanted, command.by.at),
                        command.wanted, false);
+    replanString(ledger, piece->article, command.by.at);
     return asItIsNow(ledger, command);
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/holding_of.h"
 #include "core/desk/lookups.h"
+#include "core/desk/remnant_value_of.h"
 #include "core/desk/settings.h"
 #include "core/desk/stockroom.h"
 #include "core/desk/usual_job.h"
@@ -14,6 +15,24 @@
 namespace rw::desk {
 
 namespace {
+/// A free packet is all there for the job that takes it.
+Length usableOf(Transaction& ledger, const StringArticle& article, const std::vector<Lot>& lots,
+                const std::vector<PlannedCut>& planned) {
+    std::vector<Length> free;
+    Length usable = Length::fromMillimetres(0);
+    for (const Lot& lot : lots) {
+        const Length left = std::max(uncommitted(lot, planned), Length::fromMillimetres(0));
+        if (!lot.isFullPacket()) {
+            free.push_back(left);
+        } else if (isFreePacket(lot, planned)) {
+            usable += left;
+        }
+    }
+    return free.empty() ? usable
+                        : usable + Length::fromMillimetres(static_cast<std::int64_t>(
+                                       stock::usableMm(free, *remnantValueOf(ledger, article))));
+}
+
 bool areAlike(const Lot& one, const Lot& other) {
     return one.isFullPacket() && other.isFullPacket() && one.nominal == other.nominal && one.batch == other.batch &&
            one.price == other.price && one.length == other.length;
@@ -59,6 +78,7 @@ ShelfString board(Transaction& ledger, StringArticle article, const std::vector<
         put(lot, promised, string.perJob, string.lots);
     }
     string.wholeJobsFree = wholeJobsFree(mine, promised, string.perJob);
+    string.usable = usableOf(ledger, string.article, mine, promised);
     return string;
 }
 } // namespace

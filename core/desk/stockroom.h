@@ -32,6 +32,8 @@ struct ShelfString {
     std::int64_t wholeJobsFree; ///< over the lots, each on its own; negative when more is promised than is there
     bool runningShort;          ///< fewer of them than the shop wants (setting, default 2)
     std::string owner{};        ///< the customer's name; "": the shop's
+    /// What planning and ordering may count on: of each lot what is free, less what will likely be scrap of that.
+    Length usable = Length::fromMillimetres(0);
 };
 /// The shop's own string, by code.
 [[nodiscard]] Result<std::vector<ShelfString>> shelf(Transaction& ledger);

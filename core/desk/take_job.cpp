@@ -3,6 +3,8 @@
 #include "core/desk/consent.h"
 #include "core/desk/lookups.h"
 #include "core/desk/machine_of_job.h"
+#include "core/desk/reel_on_machine.h"
+#include "core/desk/replan.h"
 
 namespace rw::desk {
 
@@ -42,7 +44,11 @@ Result<Job> takeJob(Transaction& ledger, const TakeJob& command) {
     if (const auto may = mayHappen(*job, JobEventKind::Taken); !may) {
         return tl::unexpected(may.error());
     }
+    const bool moved = preferReelOnMachine(ledger, *job, command.machine, command.by.at);
     ledger.jobs().record({std::nullopt, command.job, JobEventKind::Taken, command.by, command.machine, std::nullopt});
+    if (moved) {
+        replanStringsOf(ledger, *job, command.by.at);
+    }
     return jobOf(ledger, command.job);
 }
 

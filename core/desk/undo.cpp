@@ -2,6 +2,7 @@
 #include "core/desk/undo.h"
 
 #include "core/desk/lookups.h"
+#include "core/desk/replan.h"
 
 #include <algorithm>
 
@@ -143,6 +144,9 @@ Result<Job> takeBackCut(Transaction& ledger, const TakeBackCut& command) {
     }
     ledger.jobs().record({std::nullopt, command.job, JobEventKind::Lost, command.by, std::nullopt, attempt.id});
     ledger.jobs().loseAttempt(*attempt.id, LostReason::Other, command.by.at);
+    if (piece->source != PieceSource::CustomersSet) {
+        replanString(ledger, piece->article, command.by.at);
+    }
     return jobOf(ledger, command.job);
 }
 

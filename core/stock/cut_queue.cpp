@@ -2,8 +2,11 @@
 #include "core/stock/cut_queue.h"
 
 #include <algorithm>
+#include <cassert>
+#include <iterator>
 #include <map>
 #include <set>
+#include <tuple>
 #include <utility>
 
 namespace rw::stock {
@@ -25,30 +28,38 @@ struct Bundle {
 class OwnersQueue {
 public:
     OwnersQueue(std::span<const QueueLot> lots, std::span<const QueuePiece> pieces, const RemnantValue& value,
-                const Owner& owner)
+                const QueueRules& rules, const Owner& owner)
         : m_value(value) {
+        std::vector<std::optional<std::size_t>> here(lots.size());
         for (std::size_t i = 0; i < lots.size(); ++i) {
             if (lots[i].owner == owner) {
+                here[i] = m_lots.size();
                 m_lotOf.push_back(i);
                 m_lots.push_back(lots[i]);
             }
         }
         for (std::size_t i = 0; i < pieces.size(); ++i) {
             if (pieces[i].owner == owner) {
+                const auto lot = rules.asPlanned.empty() ? std::nullopt : rules.asPlanned[i];
+                m_asPlanned.push_back(lot ? here[*lot] : std::nullopt);
                 m_pieceOf.push_back(i);
                 m_pieces.push_back(pieces[i]);
             }
         }
+        bundle(rules.sameReel);
     }
 
-    void planInto(QueuePlan& plan, bool sameReel, std::chrono::steady_clock::time_point deadline) {
-        bundle(sameReel);
+    void planInto(QueuePlan& plan, std::chrono::steady_clock::time_point deadline) {
         const std::vector<SearchLot> lots = searchLots();
         std::vector<SearchPiece> pieces;
         for (const Bundle& bundle : m_bundles) {
             pieces.push_back(bundle.piece);
         }
-        const SearchResult found = searchCuts(lots, pieces, oneByOne(), deadline);
+        SearchResult found = searchCuts(lots, pieces, oneByOne(Placing(m_bundles.size())), deadline);
+        const Placing now = asPlanned();
+        if (std::ranges::any_of(now, [](const auto& lot) { return lot.has_value(); })) {
+            stayIfAsGood(now, found, lots);
+        }
         plan.proven = plan.proven && found.proven;
         std::vector<Length> cut(m_lots.size(), Length::fromMillimetres(0));
         for (std::size_t i = 0; i < m_bundles.size(); ++i) {
@@ -107,17 +118,95 @@ private:
         return lots;
     }
 
-    /// Each in its turn where it loses least.
-    [[nodiscard]] Placing oneByOne() const {
-        std::vector<CutSource> left;
-        for (const QueueLot& lot : m_lots) {
-            left.push_back(lot.source);
-        }
+    /// The bundles that stay where they are planned now, as far as the lots hold them.
+    [[nodiscard]] Placing asPlanned() const {
         Placing placing(m_bundles.size());
+        std::vector<CutSource> left = sources();
+        for (std::size_t i = 0; i < m_bundles.size(); ++i) {
+            const Bundle& bundle = m_bundles[i];
+            const auto lot = m_asPlanned[bundle.pieces.front()];
+            const bool together = std::ranges::all_of(
+                bundle.pieces, [&](std::size_t piece) { return m_asPlanned[piece] == lot; });
+            const bool allowed = !bundle.piece.pinned || (lot && m_lots[*lot].pinnedTo == bundle.piece.pinned);
+            if (lot && together && allowed && left[*lot].fits(bundle.piece.length)) {
+                cut(left[*lot], bundle.piece.length);
+                placing[i] = lot;
+            }
+        }
+        return placing;
+    }
+
+    /// Keeps what is planned now, with what has no lot yet where it loses least, when that is as good as what was
+    /// found; else moves as few as it can for what was found.
+    void stayIfAsGood(const Placing& now, SearchResult& found, const std::vector<SearchLot>& lots) const {
+        const Placing staying = oneByOne(now);
+        const auto placed = [](const Placing& placing) {
+            return std::ranges::count_if(placing, [](const auto& lot) { return lot.has_value(); });
+        };
+        if (placed(staying) >= placed(found.placing) &&
+            costOf(staying, lots) <= costOf(found.placing, lots) + kWorthMovingMm) {
+            found.placing = staying;
+            return;
+        }
+        std::map<std::tuple<Length, std::optional<JobId>>, Indices> alike;
+        for (std::size_t i = 0; i < m_bundles.size(); ++i) {
+            alike[{m_bundles[i].piece.length, m_bundles[i].piece.pinned}].push_back(i);
+        }
+        for (const auto& [kind, bundles] : alike) {
+            swapBack(bundles, now, found.placing);
+        }
+    }
+
+    /// Bundles that are as good as each other share the lots that were found for them so that most stay.
+    static void swapBack(const Indices& bundles, const Placing& now, Placing& placing) {
+        for (const std::size_t one : bundles) {
+            const auto other = std::ranges::find_if(bundles, [&](std::size_t i) {
+                return placing[i] == now[one] && placing[i] != now[i];
+            });
+            if (placing[one] != now[one] && other != bundles.end()) {
+                std::swap(placing[one], placing[*other]);
+            }
+        }
+    }
+
+    [[nodiscard]] double costOf(const Placing& placing, const std::vector<SearchLot>& lots) const {
+        std::vector<Length> cut(m_lots.size(), Length::fromMillimetres(0));
+        for (std::size_t i = 0; i < m_bundles.size(); ++i) {
+            if (placing[i]) {
+                cut[*placing[i]] += m_bundles[i].piece.length;
+            }
+        }
+        double cost = 0;
+        for (std::size_t lot = 0; lot < lots.size(); ++lot) {
+            cost += lots[lot].cost(cut[lot]);
+        }
+        return cost;
+    }
+
+    [[nodiscard]] std::vector<CutSource> sources() const {
+        std::vector<CutSource> sources;
+        std::ranges::transform(m_lots, std::back_inserter(sources), &QueueLot::source);
+        return sources;
+    }
+
+    static void cut(CutSource& source, Length length) {
+        source.length -= length;
+        source.sealed = false;
+        source.pullMm = 0;
+    }
+
+    /// Each that has no place in `placing` yet in its turn where it loses least.
+    [[nodiscard]] Placing oneByOne(Placing placing) const {
+        std::vector<CutSource> left = sources();
+        for (std::size_t i = 0; i < m_bundles.size(); ++i) {
+            if (placing[i]) {
+                cut(left[*placing[i]], m_bundles[i].piece.length);
+            }
+        }
         for (const bool pinned : {true, false}) {
             for (std::size_t i = 0; i < m_bundles.size(); ++i) {
                 const SearchPiece& piece = m_bundles[i].piece;
-                if (piece.pinned.has_value() == pinned) {
+                if (!placing[i] && piece.pinned.has_value() == pinned) {
                     placing[i] = cutNext(left, piece);
                 }
             }
@@ -134,14 +223,12 @@ private:
                 lotOf.push_back(lot);
             }
         }
-        const auto cut = nextCut(candidates, piece.length, m_value);
-        if (!cut) {
+        const auto best = nextCut(candidates, piece.length, m_value);
+        if (!best) {
             return std::nullopt;
         }
-        const std::size_t lot = lotOf[cut->opens.value_or(cut->lot)];
-        left[lot].length -= piece.length;
-        left[lot].sealed = false;
-        left[lot].pullMm = 0;
+        const std::size_t lot = lotOf[best->opens.value_or(best->lot)];
+        cut(left[lot], piece.length);
         return lot;
     }
 
@@ -150,12 +237,14 @@ private:
     Indices m_lotOf; ///< its place in the question
     std::vector<QueuePiece> m_pieces;
     Indices m_pieceOf;
+    Placing m_asPlanned; ///< by pieces
     std::vector<Bundle> m_bundles;
 };
 } // namespace
 
 QueuePlan planQueue(std::span<const QueueLot> lots, std::span<const QueuePiece> pieces, const RemnantValue& value,
                     const QueueRules& rules) {
+    assert(rules.asPlanned.empty() || rules.asPlanned.size() == pieces.size());
     const auto deadline = std::chrono::steady_clock::now() + rules.limit;
     QueuePlan plan{.placing = Placing(pieces.size()), .lostMm = 0, .proven = true};
     std::set<Owner> owners;
@@ -163,7 +252,7 @@ QueuePlan planQueue(std::span<const QueueLot> lots, std::span<const QueuePiece> 
         owners.insert(piece.owner);
     }
     for (const Owner& owner : owners) {
-        OwnersQueue(lots, pieces, value, owner).planInto(plan, rules.sameReel, deadline);
+        OwnersQueue(lots, pieces, value, rules, owner).planInto(plan, deadline);
     }
     return plan;
 }

@@ -30,12 +30,19 @@ struct QueueRules {
     bool sameReel = true; ///< all pieces of a job off one lot, so that they are one batch and colour; the remnant
                           ///< values are then of whole jobs
     std::chrono::milliseconds limit{500};
+    /// Where each piece is planned now; empty: nowhere. It stays so unless that is impossible or loses kWorthMovingMm
+    /// more than the best plan, and what is moved is as little as the plan allows.
+    Placing asPlanned = {};
 };
+
+/// What one more piece of waiting costs an end: for less no planned job is sent to another reel.
+constexpr double kWorthMovingMm = 50;
 
 struct QueuePlan {
     Placing placing;     ///< the lot of each piece, by its place in the list; nothing: it fits on none
     double lostMm = 0;   ///< what all cuts together lose; may be negative
-    bool proven = false; ///< nothing is better; otherwise it is the best that was found within the limit
+    bool proven = false; ///< nothing is better (by what is worth moving a job for, where one was planned already);
+                         ///< otherwise it is the best that was found within the limit
 };
 
 /// Where each piece of the queue is best cut: the jobs that are pinned first, then as many pieces as possible, then as

@@ -34,6 +34,10 @@ struct NextCut {
 constexpr Length kFullEnough = RemnantValue::kConstantFrom;
 /// A cut that loses more than this is worth offering to open a new reel.
 constexpr double kWorthOpeningMm = 300;
+/// The reel that lies on the machine already is preferred to one that loses up to so much less: to fetch another, hang it
+/// up and put this one away takes half a minute, and half a minute of a stringer's work pays for some 20 cm of common
+/// string (common practice).
+constexpr double kWorthChangingReelMm = 200;
 
 /// Where one piece is best cut now: the open lot that loses least, ties to the older; a sealed one only when it fits
 /// on no open one. Nothing when it fits nowhere.

@@ -9,11 +9,12 @@ namespace rw::stock {
 
 namespace {
 using Kind = QueueReason::Kind;
+}
 
-QueueReason whatIsLeft(std::size_t lot, const CutSource& source, Length cut, const RemnantValue& value) {
+QueueReason whatIsLeft(const CutSource& source, Length cut, const RemnantValue& value) {
     const Length leaves = source.length - cut;
-    const Length usable = source.usable() - cut;
-    QueueReason reason{.kind = Kind::LeavesUseful, .lot = lot, .leaves = leaves, .lostMm = value.likelyLost(usable)};
+    const Length usable = std::max(source.usable() - cut, Length::fromMillimetres(0));
+    QueueReason reason{.kind = Kind::LeavesUseful, .leaves = leaves, .lostMm = value.likelyLost(usable)};
     if (leaves > kFullEnough) {
         reason.kind = Kind::LeavesPlenty;
     } else if (usable < value.shortestUseful()) {
@@ -23,10 +24,10 @@ QueueReason whatIsLeft(std::size_t lot, const CutSource& source, Length cut, con
     } else {
         const double useful = static_cast<double>(usable.millimetres()) - reason.lostMm;
         reason.later = std::llround(useful / value.meanWantedMm());
+        reason.whole = static_cast<double>(usable.millimetres()) >= value.meanWantedMm();
     }
     return reason;
 }
-} // namespace
 
 std::vector<QueueReason> reasonsFor(const QueuePlan& plan, std::span<const QueueLot> lots,
                                     std::span<const QueuePiece> pieces, std::span<const double> uncertaintiesMm,
@@ -49,7 +50,8 @@ std::vector<QueueReason> reasonsFor(const QueuePlan& plan, std::span<const Queue
         if (source.sealed) {
             reasons.push_back({.kind = Kind::OpensSealed, .lot = lot});
         }
-        reasons.push_back(whatIsLeft(lot, source, cut[lot], value));
+        reasons.push_back(whatIsLeft(source, cut[lot], value));
+        reasons.back().lot = lot;
         const Length leaves = reasons.back().leaves;
         if (static_cast<double>(leaves.millimetres()) < 2 * uncertaintiesMm[lot]) {
             reasons.push_back({.kind = Kind::MeasureFirst, .lot = lot, .leaves = leaves});

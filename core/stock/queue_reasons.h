@@ -28,7 +28,11 @@ struct QueueReason {
     Length leaves = Length::fromMillimetres(0); ///< by the book, the gap among it
     double lostMm = 0;                          ///< of what it leaves
     std::int64_t later = 0;                     ///< how many more of what is usually wanted it should still give
+    bool whole = false;                         ///< long enough for one of the usual length, not only for a shorter one
 };
+
+/// What a cut off a lot leaves there: one of the Leaves kinds, without a lot.
+[[nodiscard]] QueueReason whatIsLeft(const CutSource& source, Length cut, const RemnantValue& value);
 
 /// What there is to say about a plan: pieces without a lot first, then each lot that is cut, then the plan itself.
 /// `uncertaintiesMm` has one standard deviation of each lot's book.

@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cassert>
-#include <limits>
 #include <numeric>
 
 namespace rw::stock {
@@ -39,11 +38,12 @@ double meanMm(const PieceMix& mix) {
     });
 }
 
-/// The w that solves the equation for an end of `steps`, by Newton's method from above: the left side is convex and
-/// piecewise straight, so it comes down to the root in a few steps and stops exactly there.
+/// The w that solves the equation for an end of `steps`, by Newton's method from `above`, which it is not more than: the
+/// left side is convex and piecewise straight, so it comes down to the root in a few steps and stops exactly there.
+/// `above` itself when no w does.
 double reservationValue(std::span<const Wanted> wanted, std::size_t steps, const std::vector<double>& lostMm,
-                        double costMm) {
-    double value = std::numeric_limits<double>::infinity();
+                        double costMm, double above) {
+    double value = above;
     for (;;) {
         double chance = 0;
         double lost = 0;
@@ -76,9 +76,10 @@ RemnantValue::RemnantValue(const PieceMix& mix, Length shortestUseful, Length wa
     m_lostMm.reserve(last + 1);
     for (std::size_t steps = 0; steps <= last; ++steps) {
         const Length end = kStep * static_cast<std::int64_t>(steps);
-        const auto whole = static_cast<double>(end.millimetres());
-        m_lostMm.push_back(end < shortestUseful ? whole
-                                                : std::min(whole, reservationValue(wanted, steps, m_lostMm, costMm)));
+        // A step more of string is at most a step more of scrap: who has it may always throw that step away first.
+        const double above = steps == 0 ? 0 : m_lostMm.back() + static_cast<double>(kStep.millimetres());
+        m_lostMm.push_back(end < shortestUseful ? static_cast<double>(end.millimetres())
+                                                : reservationValue(wanted, steps, m_lostMm, costMm, above));
     }
 }
 

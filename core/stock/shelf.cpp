@@ -86,15 +86,13 @@ Length bookUncertainty(const Lot& lot) {
     return Length::roundedUp(std::sqrt(start * start + cuts * kOneCutMm * kOneCutMm));
 }
 
-std::optional<LotId> proposeLot(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned, Length piece,
-                                const std::optional<CustomerId>& owner) {
+std::optional<LotId> proposePacket(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned, Length piece,
+                                   const std::optional<CustomerId>& owner) {
     const Lot* best = nullptr;
-    const auto rank = [&](const Lot& lot) {
-        return std::tuple(lot.isFullPacket(), lot.isUntouched(), uncommitted(lot, planned), lot.received, lot.id);
-    };
+    const auto rank = [&](const Lot& lot) { return std::tuple(uncommitted(lot, planned), lot.received, lot.id); };
     for (const Lot& lot : lots) {
-        const bool fits = uncommitted(lot, planned) - piece >= plannersGap(lot);
-        if (lot.isOpen() && lot.owner == owner && fits && (best == nullptr || rank(lot) < rank(*best))) {
+        const bool serves = lot.isOpen() && lot.isFullPacket() && lot.owner == owner;
+        if (serves && uncommitted(lot, planned) >= piece && (best == nullptr || rank(lot) < rank(*best))) {
             best = &lot;
         }
     }

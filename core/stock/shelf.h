@@ -62,12 +62,10 @@ constexpr std::int64_t kFewestJobs = 2;
 /// least one.
 [[nodiscard]] Length bookUncertainty(const Lot& lot);
 
-/// Which lot the next piece is proposed from: among the open lots of `owner` where it fits beside what is
-/// planned there with the planner's gap, the one that is left shortest; a sealed one only when no opened one
-/// serves, and a full packet, which has a price of its own, only when no reel does; ties to the older. Nothing when it
-/// fits nowhere.
-[[nodiscard]] std::optional<LotId> proposeLot(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
-                                              Length piece, const std::optional<CustomerId>& owner);
+/// The full packet that a piece is best cut off when no reel serves: the shortest of `owner` that holds it beside what
+/// is planned there; ties to the older. Nothing when none does.
+[[nodiscard]] std::optional<LotId> proposePacket(const std::vector<Lot>& lots, const std::vector<PlannedCut>& planned,
+                                                 Length piece, const std::optional<CustomerId>& owner);
 
 /// How the book's word on a tight cut is passed on.
 enum class Fit { Fits, FitsIfBookIsRight, DoesNotFit };

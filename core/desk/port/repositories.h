@@ -12,6 +12,7 @@
 #include "core/stock/lot.h"
 #include "core/stock/movement.h"
 #include "core/stock/shelf.h"
+#include "core/stock/waiting_cut.h"
 #include "core/strings/string_article.h"
 
 #include <optional>
@@ -102,6 +103,15 @@ public:
     virtual void reopen(LotId lot) = 0; ///< closed by mistake; a movement must say so too
     /// Cuts that are planned and have not happened: pieces of jobs not withdrawn whose current attempt is uncut.
     [[nodiscard]] virtual std::vector<PlannedCut> plannedCuts() = 0;
+    /// Those of one string, by promise (those without one last), then job, then piece.
+    [[nodiscard]] virtual std::vector<WaitingCut> waitingCuts(StringArticleId article) = 0;
+    /// What each of the newest jobs took off one lot of a string, oldest first: the sum of the cuts that held. Packets
+    /// are left out, which are used up whatever a job needs.
+    [[nodiscard]] virtual std::vector<Length> lastTakesOff(StringArticleId article, int atMost) = 0;
+    /// The same of all strings of a sport.
+    [[nodiscard]] virtual std::vector<Length> lastTakesOff(Sport sport, int atMost) = 0;
+    /// The lot that the last cut of a job on the machine came off; nothing when there was none lately.
+    [[nodiscard]] virtual std::optional<LotId> lastCutOn(MachineId machine) = 0;
 };
 
 /// One line of a list of jobs.

@@ -6,6 +6,7 @@
 #include "core/sql/repositories/row.h"
 #include "core/sql/repositories/stored_texts.h"
 
+#include <algorithm>
 #include <cassert>
 
 namespace rw::sql {
@@ -43,6 +44,21 @@ std::vector<Lot> lotsIn(Statement& statement) {
 std::optional<Lot> lotOf(Statement& statement) {
     statement.run();
     return statement.next() ? std::optional(lotIn(statement)) : std::nullopt;
+}
+
+constexpr int kCutsATake = 2; ///< a job takes two pieces off a lot at most
+
+/// Oldest first; the statement gives the newest first.
+std::vector<Length> takesIn(Statement& statement, int atMost) {
+    statement.bind(":cuts", atMost * kCutsATake);
+    statement.bind(":at_most", atMost);
+    statement.run();
+    std::vector<Length> takes;
+    while (statement.next()) {
+        takes.push_back(Row(statement, "movement", "last_id").length("taken_mm"));
+    }
+    std::ranges::reverse(takes);
+    return takes;
 }
 } // namespace
 
@@ -208,6 +224,45 @@ std::vector<PlannedCut> SqlLots::plannedCuts() {
                         .length = row.length("planned_mm")});
     }
     return cuts;
+}
+
+std::vector<WaitingCut> SqlLots::waitingCuts(StringArticleId article) {
+    Statement statement(m_connection, "list_waiting_cuts_of_article");
+    statement.bind(":article", stored(article));
+    statement.run();
+    std::vector<WaitingCut> cuts;
+    while (statement.next()) {
+        const Row row(statement, "job_piece", "job_piece_id");
+        cuts.push_back({.piece = row.id<JobPieceId>("job_piece_id"),
+                        .job = row.id<JobId>("job_id"),
+                        .jobNumber = row.wide("number"),
+                        .role = row.oneOf("role", pieceRoleFromText),
+                        .lot = row.optionalId<LotId>("lot_id"),
+                        .owner = row.optionalId<CustomerId>("owner_customer_id"),
+                        .length = row.length("planned_mm"),
+                        .pinned = row.flag("pinned"),
+                        .begun = row.flag("begun")});
+    }
+    return cuts;
+}
+
+std::vector<Length> SqlLots::lastTakesOff(StringArticleId article, int atMost) {
+    Statement statement(m_connection, "list_last_takes_off_lots_of_article");
+    statement.bind(":article", stored(article));
+    return takesIn(statement, atMost);
+}
+
+std::vector<Length> SqlLots::lastTakesOff(Sport sport, int atMost) {
+    Statement statement(m_connection, "list_last_takes_off_lots_of_sport");
+    statement.bind(":sport", sportText(sport));
+    return takesIn(statement, atMost);
+}
+
+std::optional<LotId> SqlLots::lastCutOn(MachineId machine) {
+    Statement statement(m_connection, "get_lot_last_cut_on_machine");
+    statement.bind(":machine", stored(machine));
+    statement.run();
+    return statement.next() ? std::optional(LotId::of(statement.integer("lot_id"))) : std::nullopt;
 }
 
 } // namespace rw::sql

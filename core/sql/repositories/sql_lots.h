@@ -28,6 +28,10 @@ public:
     void setKind(LotId lot, LotKind kind) override;
     void reopen(LotId lot) override;
     [[nodiscard]] std::vector<PlannedCut> plannedCuts() override;
+    [[nodiscard]] std::vector<WaitingCut> waitingCuts(StringArticleId article) override;
+    [[nodiscard]] std::vector<Length> lastTakesOff(StringArticleId article, int atMost) override;
+    [[nodiscard]] std::vector<Length> lastTakesOff(Sport sport, int atMost) override;
+    [[nodiscard]] std::optional<LotId> lastCutOn(MachineId machine) override;
 
 private:
     Connection& m_connection;

@@ -165,6 +165,19 @@ protected:
         return write([&](Transaction& t) { return correctLot(t, command); });
     }
 
+    /// Nobody insists any more on that lot for the jobs that wait for it.
+    void letGoOf(std::string_view tag) {
+        const Lot chosen = lot(tag);
+        (void)write([&](Transaction& t) -> Result<void> {
+            for (const WaitingCut& cut : t.lots().waitingCuts(chosen.article)) {
+                if (cut.lot == chosen.id) {
+                    t.jobs().plan(cut.piece, cut.lot, cut.length, false);
+                }
+            }
+            return {};
+        });
+    }
+
     /// How many rows tell of what happened: nothing was written while this stays as it is.
     std::size_t factsOf(JobId job) {
         return look([&](Transaction& t) {

@@ -294,8 +294,19 @@ public:
     void setKind(LotId lot, LotKind kind) override { rowOf(m_rows.lots, lot)->kind = kind; }
     void reopen(LotId id) override { rowOf(m_rows.lots, id)->closed.reset(); }
     std::vector<PlannedCut> plannedCuts() override;
+    std::vector<WaitingCut> waitingCuts(StringArticleId article) override;
+    std::vector<Length> lastTakesOff(StringArticleId article, int atMost) override {
+        return takes([&](const Lot& lot) { return lot.article == article; }, atMost);
+    }
+    std::vector<Length> lastTakesOff(Sport sport, int atMost) override {
+        return takes([&](const Lot& lot) { return rowOf(m_rows.articles, lot.article)->sport == sport; }, atMost);
+    }
+    std::optional<LotId> lastCutOn(MachineId machine) override;
 
 private:
+    /// The newest cuts that held, and what their jobs took off each lot.
+    std::vector<Length> takes(const std::function<bool(const Lot&)>& wanted, int atMost);
+
     Rows& m_rows;
 };
 
@@ -316,6 +327,71 @@ std::vector<PlannedCut> FakeLots::plannedCuts() {
         }
     }
     return planned;
+}
+
+std::vector<WaitingCut> FakeLots::waitingCuts(StringArticleId article) {
+    std::vector<WaitingCut> waiting;
+    FakeJobs jobs(m_rows);
+    for (const JobLine& line : jobs.inStates({JobState::Logged, JobState::OnTheMachine, JobState::Waiting})) {
+        const Job job = *jobs.get(line.id);
+        const bool cutBefore = std::ranges::any_of(job.pieces, [&](const JobPiece& piece) {
+            return piece.article == article && piece.isCut() && piece.current().cut->lot;
+        });
+        for (const JobPiece& piece : job.pieces) {
+            if (piece.article == article && !piece.current().cut && piece.source != PieceSource::CustomersSet) {
+                const bool shops = piece.source == PieceSource::ShopLot;
+                waiting.push_back({*piece.id, line.id, job.number, piece.role, piece.lot,
+                                   shops ? std::nullopt : std::optional(job.customer), piece.planned, piece.pinned,
+                                   cutBefore || job.state == JobState::OnTheMachine});
+            }
+        }
+    }
+    return waiting;
+}
+
+std::vector<Length> FakeLots::takes(const std::function<bool(const Lot&)>& wanted, int atMost) {
+    FakeJobs jobs(m_rows);
+    std::vector<std::pair<std::pair<JobId, LotId>, Length>> newest;
+    for (auto movement = m_rows.movements.rbegin(); movement != m_rows.movements.rend(); ++movement) {
+        const Lot& lot = *rowOf(m_rows.lots, movement->lot);
+        if (movement->reason != MovementReason::Cut || lot.kind == LotKind::Packet || !wanted(lot)) {
+            continue;
+        }
+        const JobId id = *jobs.ofAttempt(*movement->attempt);
+        const Job job = *jobs.get(id);
+        const bool held = std::ranges::any_of(job.pieces, [&](const JobPiece& piece) {
+            return piece.current().id == movement->attempt;
+        });
+        const auto there = std::ranges::find(newest, std::pair(id, movement->lot), [](const auto& take) {
+            return take.first;
+        });
+        if (held && there != newest.end()) {
+            there->second -= movement->change;
+        } else if (held && std::ssize(newest) < atMost) {
+            newest.push_back({{id, movement->lot}, -movement->change});
+        }
+    }
+    std::vector<Length> oldestFirst;
+    std::transform(newest.rbegin(), newest.rend(), std::back_inserter(oldestFirst),
+                   [](const auto& take) { return take.second; });
+    return oldestFirst;
+}
+
+std::optional<LotId> FakeLots::lastCutOn(MachineId machine) {
+    FakeJobs jobs(m_rows);
+    for (auto movement = m_rows.movements.rbegin(); movement != m_rows.movements.rend(); ++movement) {
+        if (movement->reason != MovementReason::Cut) {
+            continue;
+        }
+        std::optional<MachineId> on;
+        for (const JobEvent& event : jobs.events(*jobs.ofAttempt(*movement->attempt))) {
+            on = event.machine && event.by.at <= movement->by.at ? event.machine : on;
+        }
+        if (on == machine) {
+            return movement->lot;
+        }
+    }
+    return std::nullopt;
 }
 
 class FakePriceLists final : public PriceLists {

@@ -55,6 +55,7 @@ TEST_P(LotCare, WhatIsThrownAwayIsBookedOffWithItsReason) {
 }
 
 TEST_P(LotCare, CutsThatWerePlannedThereArePlannedElsewhere) {
+    letGoOf("K-7");
     ASSERT_TRUE(takeOff("K-7", LotLeaves::Returned, "wrong colour"));
     const LotId gone = *lot("K-7").id;
     for (const PlannedCut& planned : look([](Transaction& t) { return t.lots().plannedCuts(); })) {

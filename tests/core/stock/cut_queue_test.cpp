@@ -111,6 +111,33 @@ TEST(CutQueue, AgreesWithGlpk) {
     EXPECT_LT(short_, 50);
 }
 
+TEST(CutQueue, LeavesAPlannedJobWhereItIsUnlessAnotherPlaceIsWorthIt) {
+    const auto full = lotsOf({120, 100}); // a cut loses nothing on either
+    const auto one = piecesOf({6.2});
+    EXPECT_EQ(planned(full, one).placing, Placing{0});
+    QueueRules rules = kPieceByPiece;
+    rules.asPlanned = {1};
+    EXPECT_EQ(planned(full, one, rules).placing, Placing{1});
+    // leaves a bad end of 8 m
+    ASSERT_GT(mixedValue().lostByCutting(metres(14.2), metres(6.2)), kWorthMovingMm);
+    EXPECT_EQ(planned(lotsOf({120, 14.2}), one, rules).placing, Placing{0});
+    // the lot does not hold it any more
+    EXPECT_EQ(planned(lotsOf({120, 6.1}), one, rules).placing, Placing{0});
+}
+
+TEST(CutQueue, MovesAsFewJobsAsAPlanAllows) {
+    QueueRules rules = kPieceByPiece;
+    rules.asPlanned = {0, 0, 1};
+    // two of the three use up the end; the one that is there already is one of them
+    EXPECT_EQ(planned(lotsOf({120, 12.2}), piecesOf({6.1, 6.1, 6.1}), rules).placing, (Placing{0, 1, 1}));
+}
+
+TEST(CutQueue, ANewJobDoesNotMoveTheOthersForNothing) {
+    QueueRules rules = kPieceByPiece;
+    rules.asPlanned = {1, std::nullopt};
+    EXPECT_EQ(planned(lotsOf({120, 100}), piecesOf({6.2, 5.6}), rules).placing, (Placing{1, 0}));
+}
+
 TEST(CutQueue, TakesBothPiecesOffOneReel) {
     const std::vector<QueuePiece> pieces = {piece(6.1, 1), piece(5.6, 1)};
     const auto ends = lotsOf({120, 6.1, 5.6});

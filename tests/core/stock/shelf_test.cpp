@@ -54,11 +54,6 @@ PlannedCut cut(std::optional<std::int64_t> lot, std::int64_t length) {
             .length = mm(length)};
 }
 
-std::int64_t proposed(const std::vector<Lot>& lots, std::int64_t piece, const std::vector<PlannedCut>& planned = {}) {
-    const auto lot = proposeLot(lots, planned, mm(piece), std::nullopt);
-    return lot ? lot->value() : 0;
-}
-
 // Scenario of the shop: T-1 holds 27.6 m, a job takes 9.3 m.
 TEST(WholeJobs, ThirdWouldBeThirtyCentimetresShort) {
     EXPECT_EQ(wholeJobs(mm(27'600), mm(9'300)).jobs, 2);
@@ -110,52 +105,29 @@ TEST(Uncommitted, IsWhatNoPlannedCutTakes) {
     EXPECT_EQ((Holding{mm(48'700), mm(32'400)}.free()), mm(16'300));
 }
 
-TEST(ProposeLot, TakesTheShortestThatServes) {
-    EXPECT_EQ(proposed({reel(1, 60'000), reel(2, 30'000), reel(3, 5'000)}, 6'200), 2);
-    EXPECT_EQ(proposed({reel(1, 6'000), reel(2, 5'000)}, 6'200), 0);
-    EXPECT_EQ(proposed({}, 6'200), 0);
+TEST(ProposePacket, TakesTheShortestFullOneThatHoldsThePiece) {
+    const std::vector<Lot> lots = {packet(1, 12'200), packet(2, 12'000), packet(3, 12'000), reel(4, 12'000)};
+    EXPECT_EQ(proposePacket(lots, {}, mm(12'000), std::nullopt), LotId::of(2)) << "the older of two";
+    EXPECT_EQ(proposePacket(lots, {}, mm(12'001), std::nullopt), LotId::of(1));
+    EXPECT_EQ(proposePacket(lots, {cut(2, 6'500)}, mm(5'500), std::nullopt), LotId::of(2)) << "beside what is planned";
+    EXPECT_EQ(proposePacket(lots, {cut(2, 6'501)}, mm(5'500), std::nullopt), LotId::of(3));
+    EXPECT_EQ(proposePacket(lots, {}, mm(12'201), std::nullopt), std::nullopt);
 }
 
-TEST(ProposeLot, CountsWhatIsPlannedThere) {
-    const std::vector<Lot> lots = {reel(1, 60'000), reel(2, 30'000)};
-    EXPECT_EQ(proposed(lots, 6'200, {cut(2, 11'000), cut(2, 11'000)}), 2);
-    EXPECT_EQ(proposed(lots, 6'200, {cut(2, 11'000), cut(2, 13'000)}), 1);
-    EXPECT_EQ(proposed({reel(1, 40'000), reel(2, 30'000)}, 6'200, {cut(1, 25'000)}), 1);
-}
-
-TEST(ProposeLot, OpensASealedOneOnlyWhenItMust) {
-    EXPECT_EQ(proposed({packet(1, 12'000), reel(2, 90'000)}, 11'200), 2);
-    EXPECT_EQ(proposed({sealedReel(1), reel(2, 11'000)}, 11'200), 1);
-}
-
-TEST(ProposeLot, GivesTiesToTheOlder) {
-    EXPECT_EQ(proposed({reel(2, 30'000), reel(1, 30'000)}, 6'200), 1);
-    EXPECT_EQ(proposed({sealedReel(4), sealedReel(3)}, 6'200), 3);
-}
-
-TEST(ProposeLot, LeavesAGapOnAShortEndUnlessMeasured) {
-    EXPECT_EQ(proposed({reel(1, 6'300)}, 6'200), 0);
-    EXPECT_EQ(proposed({reel(1, 6'350)}, 6'200), 1);
-    EXPECT_EQ(proposed({measured(reel(1, 6'200))}, 6'200), 1);
-    EXPECT_EQ(proposed({packet(1, 12'000)}, 12'000), 1);
-    EXPECT_EQ(proposed({reel(1, 25'000)}, 25'000), 1);
-    EXPECT_EQ(proposed({reel(1, 24'999)}, 24'999), 0);
-}
-
-TEST(ProposeLot, NeverTakesSomebodyElsesOrAClosedOne) {
-    Lot kept = reel(1, 30'000);
+TEST(ProposePacket, NeverTakesSomebodyElsesOrAnOpenedOrAClosedOne) {
+    Lot kept = packet(1, 12'000);
     kept.owner = CustomerId::of(7);
-    Lot closed = reel(2, 30'000);
+    Lot closed = packet(2, 12'000);
     closed.closed = Instant{};
-    EXPECT_EQ(proposed({kept, closed}, 6'200), 0);
-    EXPECT_EQ(proposeLot({kept, reel(3, 20'000)}, {}, mm(6'200), CustomerId::of(7)), LotId::of(1));
-    EXPECT_EQ(proposeLot({kept}, {}, mm(6'200), CustomerId::of(8)), std::nullopt);
+    Lot opened = packet(3, 12'000);
+    opened.sealed = false;
+    EXPECT_EQ(proposePacket({kept, closed, opened}, {}, mm(6'200), std::nullopt), std::nullopt);
+    EXPECT_EQ(proposePacket({kept, closed, opened}, {}, mm(6'200), CustomerId::of(7)), LotId::of(1));
 }
 
 // Scenario of the shop: K-2 has 6.4 m left, measured since its last cut; mains of 6.2 m leave 0.2 m.
 TEST(Fit, TightCutSaysMeasureBeforeCutting) {
     EXPECT_EQ(fitOf(measured(reel(2, 6'400)), mm(6'200)), Fit::FitsIfBookIsRight);
-    EXPECT_EQ(proposed({measured(reel(2, 6'400)), sealedReel(4)}, 6'200), 2);
 }
 
 TEST(Fit, FollowsTheBookAndItsUncertainty) {
