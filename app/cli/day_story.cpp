@@ -6,7 +6,7 @@
 #include "core/desk/counter.h"
 #include "core/desk/demo_shop.h"
 #include "core/desk/intake.h"
-#include "core/desk/stockroom.h"
+#include "core/desk/running_short.h"
 #include "ui/text/format.h"
 #include "ui/text/stock_words.h"
 
@@ -264,7 +264,7 @@ private:
     Step lookAtShelf() {
         m_now += minutes(5);
         return m_shop.read([this](Transaction& t) -> Result<void> {
-            const auto strings = desk::shelf(t);
+            const auto strings = desk::shelfAhead(t, m_now);
             if (!strings) {
                 return tl::unexpected(strings.error());
             }
@@ -279,7 +279,7 @@ private:
                  stockLines(*strings, m_reader));
             QStringList shortOf;
             for (const desk::ShelfString& string : *strings) {
-                if (string.runningShort) {
+                if (string.runningShort()) {
                     shortOf << QStringLiteral("▲ %1: %2")
                                    .arg(printable(ui::fromUtf8(string.article.name)), ui::runningShortText(string));
                 }

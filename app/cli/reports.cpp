@@ -97,7 +97,7 @@ QStringList stockLines(const desk::ShelfString& string, const Reader& reader) {
     lines << QStringLiteral("   %1; %2, about %3 each")
                  .arg(ui::holdingText(string.holding, locale), ui::jobsFreeText(string),
                       ui::aboutLengthText(static_cast<double>(string.perJob.millimetres()), locale));
-    if (string.runningShort) {
+    if (string.runningShort()) {
         lines << QStringLiteral("   ") + warning(ui::runningShortText(string));
     }
     TextTable table({Align::Left, Align::Left, Align::Left, Align::Right, Align::Right, Align::Left});

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
 #include "app/cli/reports.h"
+#include "core/desk/running_short.h"
 #include "core/exchange/json_text.h"
 
 #include <algorithm>
@@ -56,7 +57,7 @@ std::string asJson(const std::vector<desk::ShelfString>& strings) {
             .key("wholeJobsFree")
             .whole(string.wholeJobsFree)
             .key("runningShort")
-            .yesNo(string.runningShort)
+            .yesNo(string.runningShort())
             .key("lots")
             .beginList();
         for (const desk::ShelfLot& lot : string.lots) {
@@ -74,7 +75,7 @@ Result<Answer> runStock(const Given& given) {
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto strings = shop->read([](desk::Transaction& ledger) { return desk::shelf(ledger); });
+    const auto strings = shop->read([](desk::Transaction& ledger) { return desk::shelfAhead(ledger, SystemClock().now()); });
     if (!strings) {
         return tl::unexpected(strings.error());
     }

@@ -58,6 +58,7 @@ struct LotRow {
     int price, shipping;
     int openDaysAgo; ///< 0: on the first day, taken over from the notebook
     std::string_view batch;
+    std::string_view supplier = {}; ///< "": not with a delivery
 };
 
 struct PersonRow {
@@ -77,7 +78,7 @@ struct LossRow {
 };
 
 struct JobRow {
-    int openDaysAgo; ///< when it came in; kOnTwentiethOfJanuary for the one job that has a date
+    int openDaysAgo; ///< when it came in; kOnEarlierTwentieth for the one job from before these weeks
     int minute;
     std::string_view racket;
     std::string_view mains, crosses;
@@ -89,7 +90,7 @@ struct JobRow {
     std::string_view note;
     LossRow loss = {};
 };
-constexpr int kOnTwentiethOfJanuary = -1;
+constexpr int kOnEarlierTwentieth = -1;
 
 constexpr std::string_view kCounterStaff = "Oriel Tamm";
 constexpr std::string_view kOwner = "Marguerite Dossan";

@@ -31,16 +31,15 @@ CivilDate DemoDays::openDay(int openDaysAgo) const {
     return CivilDate(day);
 }
 
-CivilDate DemoDays::twentiethOfJanuary() const {
-    CivilDate date = m_today.year() / std::chrono::January / 20;
-    while (sys_days(date) + days(7) > sys_days(m_today)) {
-        date -= std::chrono::years(1);
-    }
-    return date;
+CivilDate DemoDays::earlierTwentieth() const {
+    const CivilDate firstDay = openDay(kFirstOpenDay);
+    const auto month = firstDay.year() / firstDay.month();
+    const CivilDate date = month / std::chrono::day(20);
+    return sys_days(date) < sys_days(firstDay) ? date : (month - std::chrono::months(1)) / std::chrono::day(20);
 }
 
 Instant DemoDays::first() const {
-    const CivilDate day = std::min(openDay(kFirstOpenDay), CivilDate(sys_days(twentiethOfJanuary()) - days(1)));
+    const CivilDate day = std::min(openDay(kFirstOpenDay), CivilDate(sys_days(earlierTwentieth()) - days(1)));
     return toInstant(m_workshop.hours, day, minutes(9 * 60 + 30));
 }
 
@@ -50,8 +49,8 @@ Instant DemoDays::at(int openDaysAgo, int minute) const {
 
 JobTimes DemoDays::timesOf(int openDaysAgo, int minute) const {
     const minutes inThe(minute);
-    if (openDaysAgo == demo::kOnTwentiethOfJanuary) {
-        const CivilDate day = twentiethOfJanuary();
+    if (openDaysAgo == demo::kOnEarlierTwentieth) {
+        const CivilDate day = earlierTwentieth();
         const Instant logged = toInstant(m_workshop.hours, day, inThe);
         return {logged, logged + kUntilStrung, toInstant(m_workshop.hours, CivilDate(sys_days(day) + days(1)), inThe)};
     }

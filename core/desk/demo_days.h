@@ -25,14 +25,16 @@ public:
     [[nodiscard]] Instant first() const;
     /// `minute` after midnight of the open day that lies so many open days back; >= 1.
     [[nodiscard]] Instant at(int openDaysAgo, int minute) const;
-    /// When a job came in, was strung and collected; kOnTwentiethOfJanuary as demo_data.h has it.
+    /// When a job came in, was strung and collected; kOnEarlierTwentieth as demo_data.h has it.
     [[nodiscard]] JobTimes timesOf(int openDaysAgo, int minute) const;
     /// What can be promised now behind `ahead` jobs of 25 minutes.
     [[nodiscard]] Instant promise(std::size_t ahead) const;
 
 private:
     [[nodiscard]] CivilDate openDay(int openDaysAgo) const;
-    [[nodiscard]] CivilDate twentiethOfJanuary() const; ///< the last one that is at least a week back
+    /// The last twentieth of a month before the weeks of the other jobs, so that the ledger has no empty months behind
+    /// it.
+    [[nodiscard]] CivilDate earlierTwentieth() const;
 
     Workshop m_workshop;
     Instant m_now;

@@ -200,6 +200,18 @@ private:
     }
 
     void receive(const demo::LotRow& row, Instant when) {
+        if (!row.supplier.empty()) {
+            sure(receiveDelivery(m_ledger, {.requestKey = "parcel with " + std::string(row.tag),
+                                            .supplier = std::string(row.supplier),
+                                            .lines = {{.article = *m_strings.at(row.string).id,
+                                                       .nominal = millimetres(row.length),
+                                                       .priceEach = money(row.price),
+                                                       .batch = std::string(row.batch),
+                                                       .tag = std::string(row.tag)}},
+                                            .shipping = money(row.shipping),
+                                            .by = by(demo::kOwner, "stockroom", when)}));
+            return;
+        }
         sure(receiveLot(m_ledger, {.tag = std::string(row.tag),
                                    .article = *m_strings.at(row.string).id,
                                    .owner = std::nullopt,

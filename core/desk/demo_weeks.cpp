@@ -18,7 +18,7 @@ constexpr std::string_view kInes = "Ines Varholt";
 constexpr int at(int hour, int minute) { return hour * 60 + minute; }
 
 constexpr std::array<JobRow, 41> kPast{{
-    {kOnTwentiethOfJanuary, at(10, 20), "petra a", "L", "L", kOne, "54 lb", "52 lb", "L-2", "", kBastian, kA,
+    {kOnEarlierTwentieth, at(10, 20), "petra a", "L", "L", kOne, "54 lb", "52 lb", "L-2", "", kBastian, kA,
      "felt a touch stiff"},
     {30, at(10, 15), "petra b", "L", "L", kOne, "56 lb", "54 lb", "L-2", "", kInes, kA, ""},
     {30, at(16, 40), "nadia", "L", "L", kOne, "50 lb", "50 lb", "L-2", "", kBastian, kA, ""},

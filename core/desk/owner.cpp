@@ -15,20 +15,6 @@ bool opens(std::string_view typed, const std::string& hash) {
     const auto pin = OwnerPin::tryParse(typed);
     return hash.empty() || (pin && pin->isThatOf(hash));
 }
-
-LedgerTable withoutOwnersColumns(const LedgerTable& table) {
-    LedgerTable shown{table.name, {}, std::vector<std::vector<Cell>>(table.rows.size())};
-    for (std::size_t column = 0; column < table.columns.size(); ++column) {
-        if (table.columns[column].onlyForOwner) {
-            continue;
-        }
-        shown.columns.push_back(table.columns[column]);
-        for (std::size_t row = 0; row < table.rows.size(); ++row) {
-            shown.rows[row].push_back(table.rows[row][column]);
-        }
-    }
-    return shown;
-}
 } // namespace
 
 Result<bool> hasOwnerPin(Transaction& ledger) { return !keptHash(ledger).empty(); }
@@ -57,6 +43,20 @@ Result<void> keepPin(Transaction& ledger, const PreparedPin& pin) {
     }
     ledger.shop().set(setting::kOwnerPin, pin.hash);
     return {};
+}
+
+LedgerTable withoutOwnersColumns(const LedgerTable& table) {
+    LedgerTable shown{table.name, {}, std::vector<std::vector<Cell>>(table.rows.size())};
+    for (std::size_t column = 0; column < table.columns.size(); ++column) {
+        if (table.columns[column].onlyForOwner) {
+            continue;
+        }
+        shown.columns.push_back(table.columns[column]);
+        for (std::size_t row = 0; row < table.rows.size(); ++row) {
+            shown.rows[row].push_back(table.rows[row][column]);
+        }
+    }
+    return shown;
 }
 
 Result<std::vector<LedgerTable>> everything(Transaction& ledger, bool forOwner) {

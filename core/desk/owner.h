@@ -29,6 +29,8 @@ struct PreparedPin {
 /// ChangedMeanwhile {what} when somebody else changed it since.
 [[nodiscard]] Result<void> keepPin(Transaction& ledger, const PreparedPin& pin);
 
+/// The table as anybody may see it.
+[[nodiscard]] LedgerTable withoutOwnersColumns(const LedgerTable& table);
 /// Everything the ledger holds, table by table; without what is for the owner alone unless `forOwner`.
 [[nodiscard]] Result<std::vector<LedgerTable>> everything(Transaction& ledger, bool forOwner);
 

@@ -70,8 +70,7 @@ ShelfString board(Transaction& ledger, StringArticle article, const std::vector<
                        .lots = {},
                        .holding = {Length::fromMillimetres(0), Length::fromMillimetres(0)},
                        .perJob = Length::fromMillimetres(0),
-                       .wholeJobsFree = 0,
-                       .runningShort = false};
+                       .wholeJobsFree = 0};
     string.holding = holdingOf(mine, promised, *string.article.id, owner);
     string.perJob = usualJob(ledger, string.article, settings);
     for (const Lot& lot : mine) {
@@ -89,9 +88,7 @@ Result<std::vector<ShelfString>> shelf(Transaction& ledger) {
     const std::vector<Lot> lots = ledger.lots().open();
     std::vector<ShelfString> strings;
     for (StringArticle& article : ledger.strings().all()) {
-        ShelfString& string =
-            strings.emplace_back(board(ledger, std::move(article), lots, planned, std::nullopt, settings));
-        string.runningShort = isRunningShort(string.wholeJobsFree, settings.runningShortJobs);
+        strings.push_back(board(ledger, std::move(article), lots, planned, std::nullopt, settings));
     }
     return strings;
 }

@@ -4,6 +4,7 @@
 #include "core/desk/delivery.h"
 #include "core/desk/lot_care.h"
 #include "core/desk/port/ledger.h"
+#include "core/desk/string_ahead.h"
 #include "core/stock/shelf.h"
 
 #include <map>
@@ -30,12 +31,13 @@ struct ShelfString {
     Holding holding;
     Length perJob;              ///< what a whole job usually takes: the mean of its last twenty, else the usual plan
     std::int64_t wholeJobsFree; ///< over the lots, each on its own; negative when more is promised than is there
-    bool runningShort;          ///< fewer of them than the shop wants (setting, default 2)
     std::string owner{};        ///< the customer's name; "": the shop's
     /// What planning and ordering may count on: of each lot what is free, less what will likely be scrap of that.
     Length usable = Length::fromMillimetres(0);
+    std::optional<StringAhead> ahead{}; ///< what will become of it; shelfAhead() alone tells
+    [[nodiscard]] bool runningShort() const { return ahead && ahead->runningShort; }
 };
-/// The shop's own string, by code.
+/// The shop's own string, by code, as it lies there; shelfAhead() says what will become of it.
 [[nodiscard]] Result<std::vector<ShelfString>> shelf(Transaction& ledger);
 
 /// What is kept here for customers, each string of each owner on a board of its own, by owner, then code. Nothing of it

@@ -4,6 +4,7 @@
 #include "core/base/clock.h"
 #include "core/base/result.h"
 #include "core/stock/order_point.h"
+#include "core/stock/run_out.h"
 
 #include <optional>
 #include <string>
@@ -20,18 +21,10 @@ struct ForecastRequest {
     std::optional<int> jobsLeft;
 };
 
-/// When a string has run out, with a chance of 10, 50 and 90 %; no date beyond the year 9999.
-struct RunOut {
-    std::optional<CivilDate> p10;
-    std::optional<CivilDate> p50;
-    std::optional<CivilDate> p90;
-    bool operator==(const RunOut&) const = default;
-};
-
 struct Forecast {
     double jobsPerDay = 0;
     int s = 0; ///< see stock::jobsUntilDelivery
-    std::optional<RunOut> runOut;
+    std::optional<stock::RunOut> runOut;
 };
 
 /// Reads a request. Keys:

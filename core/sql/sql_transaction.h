@@ -10,6 +10,7 @@
 #include "core/sql/repositories/sql_reports.h"
 #include "core/sql/repositories/sql_shop.h"
 #include "core/sql/repositories/sql_strings.h"
+#include "core/sql/repositories/sql_supply.h"
 #include "core/sql/repositories/sql_weighings.h"
 #include "core/sql/work.h"
 
@@ -30,7 +31,8 @@ public:
         , m_jobs(connection)
         , m_priceLists(connection)
         , m_shop(connection)
-        , m_reports(connection) {}
+        , m_reports(connection)
+        , m_supply(connection) {}
 
     ~SqlTransaction() override {
         if (m_lasts) {
@@ -49,6 +51,7 @@ public:
     desk::PriceLists& priceLists() override { return m_priceLists; }
     desk::Shop& shop() override { return m_shop; }
     desk::Reports& reports() override { return m_reports; }
+    desk::Supply& supply() override { return m_supply; }
     void commit() override {
         m_work.commit();
         m_lasts = true;
@@ -67,6 +70,7 @@ private:
     SqlPriceLists m_priceLists;
     SqlShop m_shop;
     SqlReports m_reports;
+    SqlSupply m_supply;
 };
 
 } // namespace rw::sql

@@ -25,14 +25,18 @@ LeadTimes::LeadTimes(std::span<const double> seen, std::span<const double> prior
     }
 }
 
+double chanceUntilDelivery(int jobs, const Demand& demand, const LeadTimes& leadTimes, double dailyRatio) {
+    double chance = 0;
+    for (const auto& [days, likely] : leadTimes.mix()) {
+        chance += likely * chanceOfAtMost(jobs, demand, days + kReviewDays, dailyRatio);
+    }
+    return chance;
+}
+
 int jobsUntilDelivery(const Demand& demand, const LeadTimes& leadTimes, const Service& service) {
     assert(service.chance >= 0.5 && service.chance <= 0.9999);
     const auto isEnough = [&](int jobs) {
-        double chance = 0;
-        for (const auto& [days, likely] : leadTimes.mix()) {
-            chance += likely * chanceOfAtMost(jobs, demand, days + kReviewDays, service.dailyRatio);
-        }
-        return chance >= service.chance;
+        return chanceUntilDelivery(jobs, demand, leadTimes, service.dailyRatio) >= service.chance;
     };
     int tooFew = -1;
     int enough = 0;

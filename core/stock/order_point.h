@@ -34,8 +34,11 @@ struct Service {
     double dailyRatio = 1;
 };
 
-/// The fewest jobs s that are enough until a delivery ordered now comes, with the chance of the service: the demand of
-/// each possible lead time and one day of review, averaged.
+/// The chance that `jobs` (not negative) are enough until a delivery ordered now comes: the demand of each possible lead
+/// time and one day of review, averaged.
+[[nodiscard]] double chanceUntilDelivery(int jobs, const Demand& demand, const LeadTimes& leadTimes, double dailyRatio);
+
+/// The fewest jobs s for which chanceUntilDelivery() reaches the chance of the service.
 [[nodiscard]] int jobsUntilDelivery(const Demand& demand, const LeadTimes& leadTimes, const Service& service);
 
 /// A string runs short when its position (usable, on order, less promised, in jobs) is at or below `s`.

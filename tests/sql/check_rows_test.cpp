@@ -175,9 +175,11 @@ TEST_P(CheckRowsTest, AMomentThatNoClockShows) {
         findingsAfter({"UPDATE movement SET at = 631151999999 WHERE id = 1",
                        "UPDATE movement SET at = 631152000000 WHERE id = 2",
                        "UPDATE job_event SET at = 7258118400000 WHERE id = 1",
-                       "UPDATE payment SET at = 7258118399999 WHERE id = 1", "UPDATE charge SET at = -5 WHERE id = 1"}),
-        ElementsAre(rule + "charge 1: at -5 ms", rule + "event 1: at 7258118400000 ms",
-                    rule + "movement 1: at 631151999999 ms"));
+                       "UPDATE payment SET at = 7258118399999 WHERE id = 1", "UPDATE charge SET at = -5 WHERE id = 1",
+                       "INSERT INTO asked_for_none (request_key, article_id, at, staff_id, station) "
+                       "VALUES ('a-1', 1, 7, 1, 'counter')"}),
+        ElementsAre(rule + "asked for, had none 1: at 7 ms", rule + "charge 1: at -5 ms",
+                    rule + "event 1: at 7258118400000 ms", rule + "movement 1: at 631151999999 ms"));
 }
 
 TEST_P(CheckRowsTest, StepsThatTheProgramDoesNotKnow) {

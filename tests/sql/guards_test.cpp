@@ -133,6 +133,27 @@ TEST_P(GuardsTest, OneStockTakeGoesOnAtATimeAndEndsOnce) {
     EXPECT_EQ(guard(another), "");
 }
 
+TEST_P(GuardsTest, WhatWasAskedForInVainIsAFact) {
+    write(connection(), {"INSERT INTO asked_for_none (request_key, article_id, at, staff_id, station) "
+                         "VALUES ('a-1', 1, 1, 1, 'counter')"});
+    EXPECT_EQ(guard("UPDATE asked_for_none SET at = 2"), "asked_for_none_append_only");
+    EXPECT_EQ(guard("DELETE FROM asked_for_none"), "asked_for_none_append_only");
+    EXPECT_NE(guard("INSERT INTO asked_for_none (request_key, article_id, at, staff_id, station) "
+                    "VALUES ('a-1', 1, 2, 1, 'counter')"),
+              "")
+        << "a key is taken once";
+    if (onSqlite()) {
+        connection().execute("PRAGMA recursive_triggers = 0");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO asked_for_none SELECT * FROM asked_for_none"),
+                  "asked_for_none_append_only");
+        EXPECT_EQ(guard("INSERT OR REPLACE INTO asked_for_none (request_key, article_id, at, staff_id, station) "
+                        "VALUES ('a-1', 1, 2, 1, 'counter')"),
+                  "asked_for_none_append_only");
+    } else {
+        EXPECT_EQ(guard("TRUNCATE asked_for_none"), "asked_for_none_append_only");
+    }
+}
+
 TEST_P(GuardsTest, AnUpsertIsAnUpdate) {
     const std::string sql = "INSERT INTO charge (job_id, line, kind, amount_minor, tax_hundredths_percent, currency, "
                             "at, staff_id) VALUES (1, 1, 'labour', 1, 0, 'GBP', 1, 1) "

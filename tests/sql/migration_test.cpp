@@ -159,6 +159,21 @@ TEST_P(MigrationTest, KeptKeys) {
     }
 }
 
+// In: a shop with strings. Out: the same shop, in which somebody can be written down who asked for one in vain.
+TEST_P(MigrationTest, AskedForNone) {
+    migrateTo(7);
+    stockSmallShop(connection());
+    migrateTo(8);
+    EXPECT_EQ(schemaVersion(connection()), 8);
+    EXPECT_EQ(value("SELECT count(*) FROM asked_for_none"), "0");
+    const std::string asked = "INSERT INTO asked_for_none (request_key, article_id, at, staff_id, station) "
+                              "VALUES ('a-1', 1, 30, 1, 'counter')";
+    write(connection(), {asked});
+    EXPECT_EQ(value("SELECT max(id) FROM asked_for_none"), "1");
+    EXPECT_NE(guardAgainst(connection(), asked), "") << "a key is taken once";
+    EXPECT_EQ(guardAgainst(connection(), "DELETE FROM asked_for_none"), "asked_for_none_append_only");
+}
+
 // In: a shop whose reels were never weighed. Out: the same rows, and room for weights that nothing takes away.
 TEST_P(MigrationTest, WeighIn) {
     migrateTo(8);

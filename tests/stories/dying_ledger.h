@@ -40,6 +40,7 @@ private:
         desk::PriceLists& priceLists() override { return m_transaction->priceLists(); }
         desk::Shop& shop() override { return m_transaction->shop(); }
         desk::Reports& reports() override { return m_transaction->reports(); }
+        desk::Supply& supply() override { return m_transaction->supply(); }
         void commit() override {
             if (m_dies == Dies::AfterCommit) {
                 m_transaction->commit();

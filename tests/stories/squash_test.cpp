@@ -5,7 +5,7 @@
 #include "core/desk/bench.h"
 #include "core/desk/counter.h"
 #include "core/desk/intake.h"
-#include "core/desk/stockroom.h"
+#include "core/desk/running_short.h"
 
 #include <gtest/gtest.h>
 
@@ -79,7 +79,7 @@ protected:
     }
 
     [[nodiscard]] desk::ShelfString shelfOf(StringArticleId article) {
-        const auto strings = read(ledger(), [](desk::Transaction& open) { return desk::shelf(open); });
+        const auto strings = read(ledger(), [](desk::Transaction& open) { return desk::shelfAhead(open, at(kToday, 13h)); });
         return *std::ranges::find(strings, std::optional(article),
                                   [](const desk::ShelfString& each) { return each.article.id; });
     }
@@ -98,9 +98,9 @@ TEST_P(Squash, TwoJobsAreOnTheReelAndAThirdWouldBeShort) {
     EXPECT_EQ(tarnweave.lots[0].whole.jobs, 2);
     EXPECT_EQ(tarnweave.lots[0].whole.nextShortBy, mm(300));
     EXPECT_EQ(tarnweave.wholeJobsFree, 2);
-    EXPECT_FALSE(tarnweave.runningShort);
+    EXPECT_FALSE(tarnweave.runningShort());
     (void)log(*m_first, shop().corranDrop);
-    EXPECT_TRUE(shelfOf(shop().tarnweave).runningShort); // one job is free, the shop wants two
+    EXPECT_TRUE(shelfOf(shop().tarnweave).runningShort()); // one job is free, the shop wants two
     EXPECT_EQ(shelfOf(shop().tarnweave).lots[0].whole.jobs, 1) << "what is promised is nobody else's";
 }
 

@@ -74,7 +74,7 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
     const auto& string = stringAt(index.row());
     if (index.column() == 0) {
         QStringList facts{boardTitle(string), holdingText(string.holding)};
-        if (string.runningShort) {
+        if (string.runningShort()) {
             facts << runningShortText(string);
         }
         return facts.join(QStringLiteral("; "));

@@ -1,13 +1,15 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/presenter/stockroom_presenter.h"
 
+#include "core/desk/running_short.h"
+
 namespace rw::ui {
 
 StockroomPresenter::StockroomPresenter(DeskRunner& runner, Shift& shift, QObject* parent)
     : StationPresenter(runner, shift, "stockroom", parent) {}
 
-Result<StockroomPresenter::Shelves> StockroomPresenter::readShelves(desk::Transaction& ledger) {
-    auto shop = desk::shelf(ledger);
+Result<StockroomPresenter::Shelves> StockroomPresenter::readShelves(desk::Transaction& ledger, Instant now) {
+    auto shop = desk::shelfAhead(ledger, now);
     auto kept = desk::keptForCustomers(ledger);
     if (!shop || !kept) {
         return tl::unexpected<Refusal>(shop ? kept.error() : shop.error());
@@ -16,7 +18,7 @@ Result<StockroomPresenter::Shelves> StockroomPresenter::readShelves(desk::Transa
 }
 
 void StockroomPresenter::refresh() {
-    read([](desk::Transaction& ledger) { return readShelves(ledger); },
+    read([now = shift().now()](desk::Transaction& ledger) { return readShelves(ledger, now); },
          [this](Result<Shelves> shelves) {
              if (shelves) {
                  setShelves(std::move(*shelves));
@@ -213,7 +215,7 @@ void StockroomPresenter::addString(const desk::SoldString& string) {
             if (!article) {
                 return tl::unexpected<Refusal>(article.error());
             }
-            auto shelves = readShelves(ledger);
+            auto shelves = readShelves(ledger, now);
             if (!shelves) {
                 return tl::unexpected<Refusal>(shelves.error());
             }

@@ -86,7 +86,7 @@ private:
         std::vector<desk::ShelfString> shop;
         std::vector<desk::ShelfString> kept;
     };
-    [[nodiscard]] static Result<Shelves> readShelves(desk::Transaction& ledger);
+    [[nodiscard]] static Result<Shelves> readShelves(desk::Transaction& ledger, Instant now);
     void loadLife();
     void setShelves(Shelves shelves);
     /// Writes once, and tells of a refusal.

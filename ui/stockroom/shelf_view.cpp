@@ -68,7 +68,7 @@ void ShelfDelegate::paintLabel(QPainter* painter, const QStyleOptionViewItem& op
         line(keptBoardText(articleTitle(string.article)), option.font, palette.softInk);
     }
     line(holdingText(string.holding), option.font, palette.ink);
-    if (string.runningShort) {
+    if (string.runningShort()) {
         QFont bold = option.font;
         bold.setBold(true);
         line(QStringLiteral("▼ ") + runningShortText(string), bold, palette.accent);

@@ -46,7 +46,7 @@ QString correctedText(const Lot& lot, Length by, const QLocale& locale) {
 QString shelfRunningShortText(const std::vector<desk::ShelfString>& shelf) {
     QStringList names;
     for (const auto& string : shelf) {
-        if (string.runningShort) {
+        if (string.runningShort()) {
             names << fromUtf8(string.article.code) + QLatin1Char(' ') + fromUtf8(string.article.name);
         }
     }

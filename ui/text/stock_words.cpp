@@ -84,7 +84,7 @@ QString holdingText(const Holding& holding, const QLocale& locale) {
 }
 
 QString runningShortText(const desk::ShelfString& string) {
-    if (!string.runningShort) {
+    if (!string.runningShort()) {
         return {};
     }
     const std::int64_t free = string.wholeJobsFree;

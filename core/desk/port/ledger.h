@@ -3,6 +3,7 @@
 
 #include "core/desk/port/reports.h"
 #include "core/desk/port/repositories.h"
+#include "core/desk/port/supply.h"
 #include "core/desk/port/weighings.h"
 
 #include <memory>
@@ -24,6 +25,7 @@ public:
     virtual PriceLists& priceLists() = 0;
     virtual Shop& shop() = 0;
     virtual Reports& reports() = 0;
+    virtual Supply& supply() = 0;
     /// Makes it last. Throws WorldError; LedgerBusy when another station was first and the work must be done again.
     virtual void commit() = 0;
 };

@@ -17,6 +17,8 @@ FROM (
     SELECT 'stock-take', id, at FROM stock_take
     UNION ALL
     SELECT 'weighing', id, at FROM weighing
+    UNION ALL
+    SELECT 'asked for, had none', id, at FROM asked_for_none
 ) AS book
 WHERE book.at < 631152000000 OR book.at >= 7258118400000
 ORDER BY book.name, book.id

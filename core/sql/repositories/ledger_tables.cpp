@@ -118,7 +118,9 @@ const std::vector<Shape>& shapes() {
           {"corrects", Kind::Number},
           {"at", Kind::Moment},
           {"person", Kind::Words},
-          {"station", Kind::Fact}}}};
+          {"station", Kind::Fact}}},
+        {"asked_for_none",
+         {{"string", Kind::Words}, {"at", Kind::Moment}, {"person", Kind::Words}, {"station", Kind::Fact}}}};
     return kShapes;
 }
 

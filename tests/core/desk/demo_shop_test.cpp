@@ -26,9 +26,9 @@ INSTANTIATE_TEST_SUITE_P(AnyDay, StockedOn,
                          testing::Values(on(2026, 3, 12, 11),  // a Thursday morning
                                          on(2026, 11, 25, 23), // at night
                                          on(2026, 8, 2, 3),    // a Sunday before dawn, in summer time
-                                         on(2027, 1, 20, 12),  // on the twentieth of January
-                                         on(2027, 1, 29, 9),   // nine days after it
-                                         on(2027, 2, 10, 12),  // with it in the middle of the other jobs
+                                         on(2027, 1, 20, 12),  // on a twentieth
+                                         on(2027, 1, 29, 9),   // nine days after one
+                                         on(2027, 2, 27, 12),  // on which the other jobs begin on one
                                          on(2028, 2, 29, 17)));
 
 TEST_P(StockedOn, TheReelsHoldWhatTheStoriesSay) {

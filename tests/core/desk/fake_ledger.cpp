@@ -5,6 +5,7 @@
 #include "core/customers/people_index.h"
 #include "core/customers/search_key.h"
 #include "tests/core/desk/fake_reports.h"
+#include "tests/core/desk/fake_supply.h"
 #include "tests/core/desk/fake_weighings.h"
 
 #include <algorithm>
@@ -486,6 +487,7 @@ public:
     PriceLists& priceLists() override { return m_priceLists; }
     Shop& shop() override { return m_shop; }
     Reports& reports() override { return m_reports; }
+    Supply& supply() override { return m_supply; }
     void commit() override {
         if (m_ledger.busyTimes > 0) {
             --m_ledger.busyTimes;
@@ -507,6 +509,7 @@ private:
     FakePriceLists m_priceLists{m_rows};
     FakeShop m_shop{m_rows};
     FakeReports m_reports{m_rows, m_jobs};
+    FakeSupply m_supply{m_rows, m_jobs};
 };
 } // namespace
 

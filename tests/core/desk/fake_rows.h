@@ -50,6 +50,7 @@ struct Rows {
     std::vector<std::pair<JobId, Handover>> handovers; ///< oldest first
     std::map<JobId, Inspection> inspections;
     std::vector<PriceList> priceLists;
+    std::vector<AskedForNone> askedForNone;
     std::map<std::string, std::string, std::less<>> settings;
     Currency currency = Currency::pounds();
     std::vector<StaffMember> staff;

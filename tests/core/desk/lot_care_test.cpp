@@ -123,7 +123,7 @@ TEST_P(LotCare, CustomersReelsStandApartUnderTheirNames) {
     ASSERT_EQ(kept.size(), 1U);
     EXPECT_EQ(kept.front().owner, "Petra Lindobi");
     EXPECT_EQ(kept.front().lots.front().lot.tag, "Petra 1");
-    EXPECT_FALSE(kept.front().runningShort);
+    EXPECT_FALSE(kept.front().runningShort());
     EXPECT_TRUE(read([](Transaction& t) { return shelf(t); }).value().front().owner.empty());
 }
 

@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/running_short.h"
 #include "tests/core/desk/demo_fixture.h"
 
 #include <gmock/gmock.h>
@@ -112,14 +113,14 @@ TEST_P(Scenario, HybridWithMainsFromAReelEnd) {
 }
 
 TEST_P(Scenario, SquashInOnePieceAndAFrameThatForcesItsSide) {
-    const auto strings = read([](Transaction& t) { return shelf(t); });
+    const auto strings = read([](Transaction& t) { return shelfAhead(t, kNow); });
     const auto tarnweave = std::ranges::find(*strings, "T", [](const ShelfString& s) { return s.article.code; });
     EXPECT_EQ(tarnweave->holding.left, metres(27.6));
     EXPECT_EQ(tarnweave->perJob, metres(9.3));
     EXPECT_EQ(tarnweave->wholeJobsFree, 2);
     EXPECT_EQ(tarnweave->lots.front().whole.jobs, 2);
     EXPECT_EQ(tarnweave->lots.front().whole.nextShortBy, metres(0.3));
-    EXPECT_FALSE(tarnweave->runningShort);
+    EXPECT_TRUE(tarnweave->runningShort()) << "two jobs do not last until the next parcel";
 
     const RacketSummary a = racketOf("Penhallow", "Corran Drop 500", "A");
     const RacketSummary b = racketOf("Penhallow", "Corran Drop 500", "B");

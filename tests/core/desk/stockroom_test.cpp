@@ -1,4 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/running_short.h"
 #include "tests/core/desk/demo_fixture.h"
 
 // The shelf, receiving, correcting, a lot's story.
@@ -8,7 +9,7 @@ namespace {
 class Stockroom : public DemoInMemory {
 protected:
     ShelfString onShelf(std::string_view code) {
-        const auto strings = read([](Transaction& t) { return shelf(t); });
+        const auto strings = read([](Transaction& t) { return shelfAhead(t, kNow); });
         return *std::ranges::find(*strings, code, [](const ShelfString& s) { return s.article.code; });
     }
     ReceiveLot reel() {
@@ -35,9 +36,9 @@ TEST_F(Stockroom, TheShelfCountsWholeJobsOfEachLotOnItsOwn) {
         EXPECT_EQ(held.whole.jobs, wholeJobs(held.lot.length - held.promised, k.perJob).jobs) << held.lot.tag;
     }
     EXPECT_EQ(k.wholeJobsFree, whole);
-    EXPECT_FALSE(k.runningShort);
-    EXPECT_TRUE(onShelf("L").runningShort) << "16.3 m free is one job";
-    EXPECT_FALSE(onShelf("W").runningShort);
+    EXPECT_FALSE(k.runningShort());
+    EXPECT_TRUE(onShelf("L").runningShort()) << "16.3 m free is one job";
+    EXPECT_FALSE(onShelf("W").runningShort());
 }
 
 TEST_F(Stockroom, ACustomersReelIsNotOnTheShopsShelf) {
@@ -62,7 +63,8 @@ TEST_F(Stockroom, AStringThatWasNeverUsedCountsByItsSportsPlan) {
     EXPECT_GT(none.perJob, metres(9));
     EXPECT_LT(none.perJob, metres(13));
     EXPECT_EQ(none.wholeJobsFree, 0);
-    EXPECT_TRUE(none.runningShort);
+    EXPECT_TRUE(none.ahead->onRequest);
+    EXPECT_FALSE(none.runningShort()) << "nobody has wanted it yet";
 }
 
 TEST_F(Stockroom, ReceivedLotsGetTheNextTag) {

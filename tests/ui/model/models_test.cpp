@@ -125,7 +125,9 @@ TEST_F(Models, HistoryDoesNotCallACutLostThatWasTakenBack) {
 TEST_F(Models, TheShelfIsOneBoardAString) {
     ShelfModel model;
     const Watched watched(&model);
-    model.setShelf(ask(desk::shelf));
+    std::vector<desk::ShelfString> shelf = ask(desk::shelf);
+    shelf[1].ahead.emplace().runningShort = true;
+    model.setShelf(std::move(shelf));
     ASSERT_EQ(model.rowCount(), 4);
     EXPECT_EQ(model.columnCount(), 4); // the label, and K's three reels
     EXPECT_EQ(said(model, 1),

@@ -42,7 +42,7 @@ TEST_F(Stockroom, TwoJobsAndTheThirdWouldBeShort) {
 // Scenario 1: 48.7 m, of which open jobs will take 32.4 m.
 TEST_F(Stockroom, SaysWhatRunsShort) {
     EXPECT_EQ(holdingText(onTheShelf("L").holding), QStringLiteral("48.7 m left, 32.4 m promised, 16.3 m free"));
-    EXPECT_TRUE(onTheShelf("L").runningShort);
+    EXPECT_TRUE(onTheShelf("L").runningShort());
     EXPECT_EQ(shelfRunningShortText(stockroom.shelf()), QStringLiteral("▼ Running short: L Larkspun 130"));
 }
 
@@ -56,7 +56,7 @@ TEST_F(Stockroom, AReelIsReceivedOnceUnderTheNextTag) {
     ASSERT_EQ(tags.size(), 1U);
     EXPECT_EQ(lot(tags.front()).length, metres(200));
     EXPECT_EQ(onTheShelf("L").lots.size(), 2U);
-    EXPECT_FALSE(onTheShelf("L").runningShort);
+    EXPECT_FALSE(onTheShelf("L").runningShort());
 }
 
 TEST_F(Stockroom, WhoWorksIsAskedBeforeAnythingIsWritten) {

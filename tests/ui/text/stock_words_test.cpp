@@ -52,10 +52,9 @@ TEST(StockWords, RunningShortIsSaidOnlyWhenItIs) {
                             .lots = {},
                             .holding = {mm(20000), mm(5000)},
                             .perJob = mm(11000),
-                            .wholeJobsFree = 1,
-                            .runningShort = false};
+                            .wholeJobsFree = 1};
     EXPECT_TRUE(runningShortText(shelf).isEmpty());
-    shelf.runningShort = true;
+    shelf.ahead = desk::StringAhead{.runningShort = true};
     EXPECT_EQ(said(runningShortText(shelf)), "running short: 1 whole job free");
     shelf.wholeJobsFree = 0;
     EXPECT_EQ(said(runningShortText(shelf)), "running short: no whole job free");
