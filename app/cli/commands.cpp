@@ -62,6 +62,14 @@ const std::vector<Command>& commands() {
          {kLedger, kNow, kJson},
          never,
          runBooks},
+        {"learn",
+         "what the shop's own cuts have taught the length model",
+         "For each part of a job how far the whole shop is off the head's measurements, and for each frame and material "
+         "what it adds to that: from how many cuts, of how many the tails were told, and how sure it is. Bias, effect "
+         "and spread are in % of the need; in JSON they are natural logarithms of need / prediction.",
+         {kLedger, kJson},
+         never,
+         runLearn},
         {"export",
          "everything in a ledger, as CSV files",
          "One file for each kind: customers, contacts, rackets, strings, lots, movements, jobs, pieces, charges, "

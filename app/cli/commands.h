@@ -20,6 +20,7 @@ namespace rw::cli {
 [[nodiscard]] Result<Answer> runCut(const Given& given);
 [[nodiscard]] Result<Answer> runDraw(const Given& given);
 [[nodiscard]] Result<Answer> runPlan(const Given& given);
+[[nodiscard]] Result<Answer> runLearn(const Given& given);
 [[nodiscard]] Result<Answer> runForecast(const Given& given);
 
 } // namespace rw::cli

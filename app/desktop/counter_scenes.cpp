@@ -3,6 +3,7 @@
 #include "app/desktop/station_scenes.h"
 #include "ui/counter/counter_station.h"
 #include "ui/counter/intake_sheet.h"
+#include "ui/counter/outcome_strip.h"
 #include "ui/counter/rack_sheet.h"
 #include "ui/counter/string_choice.h"
 #include "ui/counter/to_be_strung_sheet.h"
@@ -44,6 +45,12 @@ std::vector<Scene> counterScenes() {
         {QStringLiteral("counter-as-last-time"), true,
          [](ui::MainWindow& window) -> QWidget* {
              petraAsLastTime(window);
+             return &window;
+         }},
+        {QStringLiteral("counter-why"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             petraAsLastTime(window);
+             window.counter()->intake()->outcome()->setWhyShown(true);
              return &window;
          }},
         {QStringLiteral("counter-above-the-mark"), true,

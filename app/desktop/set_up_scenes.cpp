@@ -131,6 +131,13 @@ std::vector<Scene> frameScenes() {
              page.openCurrent();
              return &window;
          }},
+        {QStringLiteral("frames-cuts-told"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             auto& page = turnTo<ui::FramesPage>(window);
+             goToRow(page, 1);
+             page.openNeeds();
+             return &window;
+         }},
         {QStringLiteral("frames-usual-cut"), true,
          [](ui::MainWindow& window) -> QWidget* {
              auto& page = turnTo<ui::FramesPage>(window);

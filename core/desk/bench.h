@@ -142,8 +142,10 @@ struct FinishJob {
     MachineId machine;
     std::string note; ///< words to remember, may be empty
     By by;
+    std::vector<TailsOf> tails = {}; ///< what came off the ends, where anybody looked
 };
-/// WrongState unless on the machine; NotCut while a piece is uncut; ChangedMeanwhile {what, mine, theirs, nod} while
+/// WrongState unless on the machine; NotCut while a piece is uncut; OutOfRange {tails} above half of what was cut;
+/// NotFound for tails of a piece that the job has not; ChangedMeanwhile {what, mine, theirs, nod} while
 /// the bench has not nodded to a change of what is asked (nod: the job's number). Done twice with the same tensions at
 /// the same machine it is done once.
 [[nodiscard]] Result<Job> finishJob(Transaction& ledger, const FinishJob& command);

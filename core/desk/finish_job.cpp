@@ -17,6 +17,25 @@ Result<void> checkNodded(Transaction& ledger, const Job& job) {
                                            {"theirs", pairText(job.asked)},
                                            {"nod", job.number}});
 }
+
+/// Who cuts off more than half of a piece has read the tape wrong, or told another piece's.
+Result<void> checkTails(const Job& job, const std::vector<TailsOf>& told) {
+    for (const TailsOf& of : told) {
+        const auto piece = pieceOf(job, of.role);
+        if (!piece) {
+            return tl::unexpected(piece.error());
+        }
+        const Length cut = piece->current().cut->length;
+        const Length part = of.shortSide ? job.shortSideLength.value_or(cut) : cut;
+        if (of.tails.low * 2 > part) {
+            return refuse(Code::OutOfRange, {{"what", "tails"},
+                                             {"text", of.tails.low.text()},
+                                             {"lowest", "0 m"},
+                                             {"highest", Length::fromMillimetres(part.millimetres() / 2).text()}});
+        }
+    }
+    return {};
+}
 } // namespace
 
 Result<Job> finishJob(Transaction& ledger, const FinishJob& command) {
@@ -46,10 +65,16 @@ Result<Job> finishJob(Transaction& ledger, const FinishJob& command) {
     if (!note) {
         return tl::unexpected(note.error());
     }
+    if (const auto tails = checkTails(*job, command.tails); !tails) {
+        return tl::unexpected(tails.error());
+    }
     const JobEventId event = ledger.jobs().record(
         {std::nullopt, command.job, JobEventKind::Strung, command.by, command.machine, std::nullopt});
     ledger.jobs().setBenchStep(command.job, BenchStep::Finish);
     ledger.jobs().setStrung(event, command.job, command.strung, command.machine);
+    for (const TailsOf& of : command.tails) {
+        ledger.ownCuts().keepTails(*pieceOf(*job, of.role)->current().id, of, command.by);
+    }
     if (!note->empty()) {
         ledger.jobs().addNote(command.job, *note);
     }

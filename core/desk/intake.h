@@ -45,8 +45,9 @@ struct IntakeDraft {
 };
 
 /// Where a proposed cut comes from.
-/// Packet: what a packet that is used up gives this piece.
-enum class CutFrom { LastTime, UsualCut, Geometry, Packet };
+/// OwnCuts: by the model, with what the shop's cuts on this frame said. OtherFrames: by the model, no cut of this frame
+/// telling, put right by what other frames' tails said. Packet: what a packet that is used up gives this piece.
+enum class CutFrom { LastTime, UsualCut, OwnCuts, OtherFrames, Geometry, Packet };
 
 struct PieceProposal {
     PieceRole role;

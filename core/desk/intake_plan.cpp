@@ -113,9 +113,10 @@ Result<Intake> readDraft(Transaction& ledger, const IntakeDraft& draft) {
     PastWork past = recall(ledger, *frame, racket);
     past.ofFrame = jobsOnFrame(ledger, *frame->id);
     const auto cost = costPerMetre(ledger, *mainsArticle->id, *crossesArticle->id);
-    return Intake{*std::move(frame),        std::move(racket),          draft.mains,     crosses,
-                  *std::move(mainsArticle), *std::move(crossesArticle), std::move(past), readSettings(ledger.shop()),
-                  cost};
+    ShopSettings settings = readSettings(ledger.shop());
+    std::vector<ToldNeed> told = toldFor(ledger, *frame, past.articles, settings);
+    return Intake{*std::move(frame),          std::move(racket), draft.mains,         crosses, *std::move(mainsArticle),
+                  *std::move(crossesArticle), std::move(past),   std::move(settings), cost,    std::move(told)};
 }
 
 length::CutRequest requestFor(const FrameModel& frame, const StringArticle& mains, const StringArticle& crosses,
@@ -133,6 +134,13 @@ length::CutRequest requestFor(const FrameModel& frame, const StringArticle& main
     return request;
 }
 
+Result<length::CutPlan> planWithOwnCuts(length::CutRequest request, const FrameModel& frame,
+                                        std::span<const ToldNeed> told) {
+    request.experience = experienceFor(told, *frame.id, request.mains.material, request.crosses.material,
+                                       request.route.value_or(std::string()));
+    return length::planCut(request);
+}
+
 Result<PlannedIntake> planIntake(const Intake& intake, const IntakeDraft& draft) {
     const auto method = chooseMethod(intake, draft);
     if (!method) {
@@ -147,22 +155,29 @@ Result<PlannedIntake> planIntake(const Intake& intake, const IntakeDraft& draft)
         request.costPerMetre = intake.costPerMetre;
         request.spoiledJobCost = static_cast<double>(spoiled->minor());
     }
-    const auto finished = [&](length::CutPlan plan) { return PlannedIntake{std::move(plan), side}; };
+    // What the cuts say of a short side goes by its route, so the route is chosen first.
+    const auto finished = [&](const length::CutPlan& chosen) {
+        request.method = chosen.method;
+        request.route = chosen.route.empty() ? std::nullopt : std::optional(chosen.route);
+        return planWithOwnCuts(request, intake.frame, intake.told).map([&](length::CutPlan plan) {
+            return PlannedIntake{std::move(plan), side};
+        });
+    };
     if (draft.route && !draft.route->empty()) {
         request.route = draft.route;
-        return length::planCut(request).map(finished);
+        return length::planCut(request).and_then(finished);
     }
-    auto plan = length::planCut(request);
+    const auto plan = length::planCut(request);
     if (!plan || plan->method != Method::OnePiece) {
-        return std::move(plan).map(finished);
+        return plan.and_then(finished);
     }
     for (const std::string& route : rememberedRoutes(intake)) {
         request.route = route;
-        if (auto remembered = length::planCut(request)) {
-            return finished(*std::move(remembered));
+        if (const auto remembered = length::planCut(request)) {
+            return finished(*remembered);
         }
     }
-    return finished(*std::move(plan));
+    return finished(*plan);
 }
 
 } // namespace rw::desk

@@ -5,6 +5,7 @@
 #include "core/desk/past_work.h"
 #include "core/desk/settings.h"
 #include "core/desk/short_side.h"
+#include "core/desk/told_needs.h"
 #include "core/length/cut_plan.h"
 
 namespace rw::desk {
@@ -20,6 +21,7 @@ struct Intake {
     PastWork past;
     ShopSettings settings;
     std::optional<double> costPerMetre = {}; ///< of its string, in minor units; nothing while nobody knows it
+    std::vector<ToldNeed> told = {};         ///< what the shop's own cuts say
 
     [[nodiscard]] bool oneString() const { return isOneString(mains, crosses); }
 };
@@ -30,6 +32,11 @@ struct Intake {
 [[nodiscard]] length::CutRequest requestFor(const FrameModel& frame, const StringArticle& mains,
                                             const StringArticle& crosses, const TensionPair& tensions,
                                             const ShopSettings& settings);
+
+/// The plan of a request, its method and route chosen, with what the shop's own cuts say; by geometry alone where they
+/// say nothing.
+[[nodiscard]] Result<length::CutPlan> planWithOwnCuts(length::CutRequest request, const FrameModel& frame,
+                                                      std::span<const ToldNeed> told);
 
 struct PlannedIntake {
     length::CutPlan plan;

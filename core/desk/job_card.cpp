@@ -88,19 +88,19 @@ Result<std::vector<CardPiece>> cardPieces(Transaction& ledger, const Job& job) {
 }
 
 Result<length::CutPlan> planOf(const Job& job, const FrameModel& frame, const std::vector<CardPiece>& pieces,
-                               const ShopSettings& settings) {
+                               const ShopSettings& settings, std::span<const ToldNeed> told) {
     length::CutRequest request = requestFor(frame, pieces.front().article, pieces.back().article, job.asked, settings);
     request.method = job.method;
     if (!job.route.empty()) {
         request.route = job.route;
     }
     request.shortSide = job.shortSide;
-    auto plan = length::planCut(request);
+    auto plan = planWithOwnCuts(request, frame, told);
     if (!plan && !mayStillChange(job)) {
         // The frame was corrected since. What was done stands in the pieces; the head is drawn as it is known now.
         request.route.reset();
         request.method.reset();
-        plan = length::planCut(request);
+        plan = planWithOwnCuts(request, frame, told);
     }
     return plan;
 }
@@ -134,11 +134,13 @@ Result<JobCard> jobCard(Transaction& ledger, JobId id, const std::optional<Machi
         return tl::unexpected(pieces.error());
     }
     const ShopSettings settings = readSettings(ledger.shop());
-    auto plan = planOf(*job, *frame, *pieces, settings);
+    const PastWork past = recall(ledger, *frame, *racket, id);
+    const std::vector<ToldNeed> told = toldFor(ledger, *frame, past.articles, settings);
+    auto plan = planOf(*job, *frame, *pieces, settings, told);
     if (!plan) {
         return tl::unexpected(plan.error());
     }
-    const SideChoice side = sideOf(*job, *frame, recall(ledger, *frame, *racket, id), settings.shortSide);
+    const SideChoice side = sideOf(*job, *frame, past, settings.shortSide);
     auto shortSide = shortSideOf(*plan, *frame, side, job->shortSideLength);
     JobCard card{.job = *std::move(job),
                  .customer = *std::move(customer),

@@ -26,7 +26,10 @@ class Judge {
 public:
     Judge(const Intake& intake, const IntakeDraft& draft)
         : m_request(
-              requestFor(intake.frame, intake.mainsArticle, intake.crossesArticle, draft.tensions, intake.settings)) {}
+              requestFor(intake.frame, intake.mainsArticle, intake.crossesArticle, draft.tensions, intake.settings)) {
+        m_request.experience = experienceFor(intake.told, *intake.frame.id, intake.mainsArticle.material,
+                                             intake.crossesArticle.material, {});
+    }
 
     [[nodiscard]] OwnSet judged(PieceRole first, const std::vector<Need>& needs, Length length) const {
         return {.first = first,

@@ -48,6 +48,13 @@ std::optional<ProposedCut> usualCut(const length::CutPlan& plan, const length::P
     return std::nullopt;
 }
 
+ProposedCut modelsCut(const length::PiecePlan& piece) {
+    const CutFrom from = piece.observations > 0 ? CutFrom::OwnCuts
+                         : piece.shopCuts > 0   ? CutFrom::OtherFrames
+                                                : CutFrom::Geometry;
+    return {piece.cut, from, std::nullopt, std::nullopt};
+}
+
 /// The shortest cut of such a piece that was enough on this frame lately, and longer than one that was not.
 std::optional<Length> heldAbove(Length cameShort, PieceRole role, Material material, const PastWork& past) {
     std::optional<Length> shortest;
@@ -93,8 +100,8 @@ ProposedCut proposeCut(const length::CutPlan& plan, const length::PiecePlan& pie
     if (auto cut = lastTime(plan, piece, material, past)) {
         return *cut;
     }
-    ProposedCut cut = usualCut(plan, piece, material, past)
-                          .value_or(ProposedCut{piece.cut, CutFrom::Geometry, std::nullopt, std::nullopt});
+    const auto usual = piece.measured < kToldInPlaceOfUsualCut ? usualCut(plan, piece, material, past) : std::nullopt;
+    ProposedCut cut = usual.value_or(modelsCut(piece));
     const auto shortAt = cameShort(piece.role, material, past);
     if (shortAt && *shortAt >= cut.cut) {
         cut.cut = heldAbove(*shortAt, piece.role, material, past).value_or(raisedAbove(*shortAt, tapeStep));

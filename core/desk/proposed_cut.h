@@ -17,11 +17,15 @@ struct ProposedCut {
     std::optional<Length> shortSide;   ///< of a whole piece, when the same source says that too
 };
 
+/// Cuts whose tails were told, after which the model knows a frame better than the shop's old book. Jobs of which
+/// nobody noted more than that it was enough only say that the usual cut was; they replace nothing.
+constexpr int kToldInPlaceOfUsualCut = 5;
+
 /// The first that speaks: what was cut last time on this racket, with this method and route and a string of this
-/// material, when it was enough; the frame's usual cut for the role, material and route; one for any material; the
-/// model's. Totals of one-piece routes lie close together, so a usual cut of another route serves, but its short side
-/// does not. A cut that came short on the frame is not proposed again: it is what held on the frame since, else raised
-/// above it.
+/// material, when it was enough; the frame's usual cut for the role, material and route; one for any material, both
+/// until kToldInPlaceOfUsualCut; the model's. Totals of one-piece routes lie close together, so a usual cut of another
+/// route serves, but its short side does not. A cut that came short on the frame is not proposed again: it is what held
+/// on the frame since, else raised above it.
 [[nodiscard]] ProposedCut proposeCut(const length::CutPlan& plan, const length::PiecePlan& piece, Material material,
                                      const PastWork& past, Length tapeStep);
 

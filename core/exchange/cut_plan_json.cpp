@@ -38,6 +38,10 @@ std::string_view kindName(Why::Kind kind) {
         return "own-needs";
     case Why::Kind::Corrected:
         return "corrected";
+    case Why::Kind::ShopBias:
+        return "shop-bias";
+    case Why::Kind::FrameEffect:
+        return "frame-effect";
     case Why::Kind::SetJudged:
         return "set-judged";
     case Why::Kind::SetUsed:

@@ -86,7 +86,7 @@ struct LaidJob {
     std::vector<PiecePath> paths;
 };
 
-Result<LaidJob> layJob(const CutRequest& request, const RouteChoice& route) {
+Result<LaidJob> layOn(const CutRequest& request, const RouteChoice& route) {
     auto found = findOutline(request);
     if (!found) {
         return tl::unexpected(found.error());
@@ -119,13 +119,8 @@ Result<LaidJob> layJob(const CutRequest& request, const RouteChoice& route) {
     }
     return job;
 }
-} // namespace
 
-std::string Arm::endsAtText() const {
-    return std::string(hoopEndText(endsAtEnd)) + ", " + std::string(sideText(endsAtSide));
-}
-
-Result<CutPlan> planCut(const CutRequest& request) {
+Result<LaidJob> layJob(const CutRequest& request) {
     if (const auto limits = checkLimits(request); !limits) {
         return tl::unexpected(limits.error());
     }
@@ -138,7 +133,16 @@ Result<CutPlan> planCut(const CutRequest& request) {
             return tl::unexpected(one.error());
         }
     }
-    auto job = layJob(request, *route);
+    return layOn(request, *route);
+}
+} // namespace
+
+std::string Arm::endsAtText() const {
+    return std::string(hoopEndText(endsAtEnd)) + ", " + std::string(sideText(endsAtSide));
+}
+
+Result<CutPlan> planCut(const CutRequest& request) {
+    auto job = layJob(request);
     if (!job) {
         return tl::unexpected(job.error());
     }
@@ -160,6 +164,21 @@ Result<CutPlan> planCut(const CutRequest& request) {
         saySafer(request, plan);
     }
     return std::move(plan);
+}
+
+Result<std::vector<PredictedPart>> predictParts(const CutRequest& request) {
+    const auto job = layJob(request);
+    if (!job) {
+        return tl::unexpected(job.error());
+    }
+    std::vector<PredictedPart> parts;
+    for (const PiecePath& path : job->paths) {
+        parts.push_back(predictedPart(path, false, request.ends));
+        if (path.role == PieceRole::Whole) {
+            parts.push_back(predictedPart(path, true, request.ends));
+        }
+    }
+    return parts;
 }
 
 } // namespace rw::length

@@ -88,6 +88,12 @@ struct PiecePlan {
     double needSdMm;
     NeedQuantiles quantilesMm;
     int observations; ///< how many of the shop's own cuts it stands on
+    int measured = 0; ///< of how many of them the tails were told
+    /// How far the need lies from its prediction, as a logarithm: what the rest of the shop says, from so many
+    /// measured cuts, and what this frame adds to that.
+    double shopBias = 0;
+    int shopCuts = 0;
+    double frameEffect = 0;
     Length cut = Length::fromMillimetres(0);
     double chanceShort; ///< P(need > cut); of a one-piece job, that either side comes short of its share
     bool heldAtPacket;  ///< the cut was held at the sport's usual packet
@@ -129,16 +135,18 @@ struct SetJudgement {
 /// One reason, for people: a code and its numbers; ui/text makes the sentence.
 struct Why {
     enum class Kind {
-        OutlineFrom,       ///< text: of standsOnText
-        MarkedDisagrees,   ///< the marked size disagrees with the tape: value = marked cm2, other = tape's
-        LargerThanRules,   ///< text: which measure; value, other = the rule's limit
-        RouteChosen,       ///< text: route name
-        StartEndAssumed,   ///< text: head or throat, the one the route needs
-        TwoTopCrosses,     ///< why k top crosses on the short side: value = k
-        GeometryOnly,      ///< never strung here: from the head's measurements; text: which piece, "" for all
-        OwnJobs,           ///< text: piece; value = how many of the shop's own cuts, other = measured ones among them
-        OwnNeeds,          ///< text: piece; value, other = the least and the most that the measured ones needed, mm
-        Corrected,         ///< text: piece; value = what geometry predicts, other = what the shop's own cuts make of it
+        OutlineFrom,     ///< text: of standsOnText
+        MarkedDisagrees, ///< the marked size disagrees with the tape: value = marked cm2, other = tape's
+        LargerThanRules, ///< text: which measure; value, other = the rule's limit
+        RouteChosen,     ///< text: route name
+        StartEndAssumed, ///< text: head or throat, the one the route needs
+        TwoTopCrosses,   ///< why k top crosses on the short side: value = k
+        GeometryOnly,    ///< never strung here: from the head's measurements; text: which piece, "" for all
+        OwnJobs,         ///< text: piece; value = how many of the shop's own cuts, other = measured ones among them
+        OwnNeeds,        ///< text: piece; value, other = the least and the most that the measured ones needed, mm
+        Corrected,       ///< text: piece; value = what geometry predicts, other = what the shop's own cuts make of it
+        ShopBias,    ///< text: piece; value = how far in % the rest of the shop is off, other = its measured cuts
+        FrameEffect, ///< text: piece; value = what this frame adds to that, in %
         HeldAtPacket,      ///< value = packet mm, other = the model's own cut
         AbovePacket,       ///< value = cut mm, other = packet mm
         LeastCost,         ///< the cut with the least expected cost: value = cost
@@ -178,5 +186,17 @@ struct CutPlan {
 /// thread-safe. Of the finished pieces it tells the same, with keys from "evidence[0]" on; of a written route, from
 /// "ownRoute" on; of places, from "points" on.
 [[nodiscard]] Result<CutPlan> planCut(const CutRequest& request);
+
+/// What a part of a job needs by geometry alone: what a finished piece is held against.
+struct PredictedPart {
+    PieceRole role;
+    bool shortSide;
+    double needMm;
+    double backMm; ///< what the machine gives back at its pulled ends: the reach less what stays in the knots
+    double materialSpread; ///< how well the material's stretch is known, a share of the need
+};
+/// The parts of a job: its pieces, and of a one-piece job the short side too. Refuses what planCut refuses, evidence
+/// aside. Pure, thread-safe.
+[[nodiscard]] Result<std::vector<PredictedPart>> predictParts(const CutRequest& request);
 
 } // namespace rw::length

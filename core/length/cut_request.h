@@ -52,6 +52,7 @@ struct StringPlace {
 struct Learnt {
     Belief shopBias = kUnknownShop;
     std::vector<Observation> seen = {};
+    int shopCuts = 0; ///< how many exact observations of other groups the bias stands on
 };
 
 /// One-piece routes are pooled for the whole; the short side has its own, of the same route.

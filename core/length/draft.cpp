@@ -2,18 +2,24 @@
 #include "core/length/draft.h"
 
 #include <algorithm>
+#include <cmath>
 #include <numeric>
 
 namespace rw::length {
 
 namespace {
+/// How many of its ends are pulled by the machine and then tied off.
+int pulledEnds(PieceRole role, bool shortSide, const Ends& ends) {
+    return shortSide || (role == PieceRole::Crosses && !ends.crossesStartClamped) ? 1 : 2;
+}
+
 double endsOf(PieceRole role, const Ends& ends) {
     const bool knotted = role == PieceRole::Crosses && !ends.crossesStartClamped;
     return pulledEnds(role, false, ends) * ends.reachMm + (knotted ? ends.startingKnotMm : 0);
 }
 
-Need needOf(double predicted, const PathSums& sums, const Learnt& learnt) {
-    return Need::learned(predicted, groupBelief(learnt.shopBias, sums.spreadMm / predicted), learnt.seen);
+Need needOf(const PredictedPart& part, const Learnt& learnt) {
+    return Need::learned(part.needMm, groupBelief(learnt.shopBias, part.materialSpread), learnt.seen);
 }
 
 Need longSide(const Need& whole, const Need& shortSide) {
@@ -25,14 +31,21 @@ Need longSide(const Need& whole, const Need& shortSide) {
 
 int countOf(const std::vector<Observation>& seen) { return static_cast<int>(seen.size()); }
 
-} // namespace
-
-int pulledEnds(PieceRole role, bool shortSide, const Ends& ends) {
-    return shortSide || (role == PieceRole::Crosses && !ends.crossesStartClamped) ? 1 : 2;
+int countMeasured(const std::vector<Observation>& seen) {
+    return static_cast<int>(std::ranges::count_if(
+        seen, [](const Observation& one) { return std::isfinite(one.low) && std::isfinite(one.high); }));
 }
 
-double predictedNeed(const PiecePath& path, bool shortSide, const Ends& ends) {
-    return shortSide ? path.arms.front().sums.slackMm + ends.reachMm : path.sums().slackMm + endsOf(path.role, ends);
+} // namespace
+
+PredictedPart predictedPart(const PiecePath& path, bool shortSide, const Ends& ends) {
+    const PathSums sums = shortSide ? path.arms.front().sums : path.sums();
+    const double need = sums.slackMm + (shortSide ? ends.reachMm : endsOf(path.role, ends));
+    return {.role = path.role,
+            .shortSide = shortSide,
+            .needMm = need,
+            .backMm = pulledEnds(path.role, shortSide, ends) * (ends.reachMm - ends.knotUseMm),
+            .materialSpread = sums.spreadMm / need};
 }
 
 std::vector<Need> allParts(std::span<const Draft> drafts) {
@@ -64,7 +77,8 @@ void shareOut(std::vector<Draft>& drafts, std::span<const Length> shares, double
 Draft draftOf(const PiecePath& path, const CutRequest& request, const Experience& experience) {
     const PathSums sums = path.sums();
     const Learnt& learnt = experience.*experienceOf(path.role);
-    Draft draft{.plan = {}, .parts = {}, .whole = needOf(predictedNeed(path, false, request.ends), sums, learnt)};
+    Draft draft{
+        .plan = {}, .parts = {}, .whole = needOf(predictedPart(path, false, request.ends), learnt)};
     PiecePlan& plan = draft.plan;
     plan.role = path.role;
     for (const ArmPath& arm : path.arms) {
@@ -72,7 +86,7 @@ Draft draftOf(const PiecePath& path, const CutRequest& request, const Experience
     }
     if (path.role == PieceRole::Whole) {
         const Learnt& ofShortSide = experience.shortSide;
-        const Need shortSide = needOf(predictedNeed(path, true, request.ends), path.arms.front().sums, ofShortSide);
+        const Need shortSide = needOf(predictedPart(path, true, request.ends), ofShortSide);
         plan.shortSide = ShortSide{.side = plan.arms.front().side,
                                    .needMm = shortSide.medianMm(),
                                    .measure = Length::fromMillimetres(0),
@@ -96,6 +110,10 @@ Draft draftOf(const PiecePath& path, const CutRequest& request, const Experience
     plan.needSdMm = draft.whole.sdMm();
     plan.quantilesMm = {plan.needMm, draft.whole.exceededWith(0.1), draft.whole.exceededWith(0.01)};
     plan.observations = countOf(learnt.seen);
+    plan.measured = countMeasured(learnt.seen);
+    plan.shopBias = learnt.shopBias.mean;
+    plan.shopCuts = learnt.shopCuts;
+    plan.frameEffect = draft.whole.thetaMean() - learnt.shopBias.mean;
     return draft;
 }
 

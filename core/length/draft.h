@@ -30,8 +30,6 @@ void shareOut(std::vector<Draft>& drafts, std::span<const Length> shares, double
 void setShortSide(Draft& draft, Length measure, double headLengthMm);
 
 /// What the piece, or the short side of one piece, needs by geometry alone.
-[[nodiscard]] double predictedNeed(const PiecePath& path, bool shortSide, const Ends& ends);
-/// How many of its ends are pulled by the machine and then tied off.
-[[nodiscard]] int pulledEnds(PieceRole role, bool shortSide, const Ends& ends);
+[[nodiscard]] PredictedPart predictedPart(const PiecePath& path, bool shortSide, const Ends& ends);
 
 } // namespace rw::length

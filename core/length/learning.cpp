@@ -11,7 +11,7 @@ namespace rw::length {
 
 namespace {
 void sayOwnJobs(std::vector<Why>& why, const std::string& piece, const std::vector<Observation>& seen,
-                double predictedMm, double needMm) {
+                double predictedMm) {
     double least = std::numeric_limits<double>::infinity();
     double most = -least;
     int exact = 0;
@@ -26,7 +26,15 @@ void sayOwnJobs(std::vector<Why>& why, const std::string& piece, const std::vect
     if (exact > 0) {
         why.push_back({Why::Kind::OwnNeeds, piece, predictedMm * std::exp(least), predictedMm * std::exp(most)});
     }
-    why.push_back({Why::Kind::Corrected, piece, predictedMm, needMm});
+}
+double asPercent(double logarithm) { return std::expm1(logarithm) * 100; }
+
+/// What the shop's other frames say, and what this one adds: only where both are known apart.
+void sayShop(std::vector<Why>& why, const std::string& piece, const PiecePlan& plan) {
+    why.push_back({Why::Kind::ShopBias, piece, asPercent(plan.shopBias), static_cast<double>(plan.shopCuts)});
+    if (plan.observations > 0) {
+        why.push_back({Why::Kind::FrameEffect, piece, asPercent(plan.frameEffect)});
+    }
 }
 } // namespace
 
@@ -41,9 +49,8 @@ Result<Experience> learnFrom(std::span<const PiecePath> paths, const CutRequest&
                               paths.size() == 1 ? "whole or short side: the job is strung in one piece"
                                                 : "mains or crosses: the job is strung in two pieces");
         }
-        const double back =
-            pulledEnds(piece.role, piece.shortSide, request.ends) * (request.ends.reachMm - request.ends.knotUseMm);
-        const auto seen = observationOf(piece, predictedNeed(*path, piece.shortSide, request.ends), back, key);
+        const PredictedPart part = predictedPart(*path, piece.shortSide, request.ends);
+        const auto seen = observationOf(piece, part.needMm, part.backMm, key);
         if (!seen) {
             return tl::unexpected(seen.error());
         }
@@ -57,19 +64,25 @@ std::vector<Why> whyOfNeeds(std::span<const Draft> drafts, const Experience& exp
     std::vector<Why> why;
     if (experience.isEmpty()) {
         why.push_back({Why::Kind::GeometryOnly});
-        return why;
     }
     for (const Draft& draft : drafts) {
         const PiecePlan& plan = draft.plan;
         const std::string piece(pieceRoleText(plan.role));
-        if (plan.observations == 0) {
+        if (plan.observations > 0) {
+            sayOwnJobs(why, piece, (experience.*experienceOf(plan.role)).seen, plan.predictedMm);
+        } else if (!experience.isEmpty()) {
             why.push_back({Why::Kind::GeometryOnly, piece});
-        } else {
-            sayOwnJobs(why, piece, (experience.*experienceOf(plan.role)).seen, plan.predictedMm, plan.needMm);
+        }
+        if (plan.shopCuts > 0) {
+            sayShop(why, piece, plan);
+        }
+        if (plan.observations > 0 || plan.shopCuts > 0) {
+            why.push_back({Why::Kind::Corrected, piece, plan.predictedMm, plan.needMm});
         }
         if (plan.shortSide && plan.shortSide->observations > 0) {
-            sayOwnJobs(why, std::string(kShortSideText), experience.shortSide.seen, plan.shortSide->predictedMm,
-                       plan.shortSide->needMm);
+            const std::string side(kShortSideText);
+            sayOwnJobs(why, side, experience.shortSide.seen, plan.shortSide->predictedMm);
+            why.push_back({Why::Kind::Corrected, side, plan.shortSide->predictedMm, plan.shortSide->needMm});
         }
     }
     return why;

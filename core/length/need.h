@@ -26,6 +26,8 @@ public:
 
     [[nodiscard]] double predictedMm() const { return m_predicted; }
     [[nodiscard]] double medianMm() const { return m_median; }
+    /// What theta is on average: how far the need lies from its prediction, as a logarithm.
+    [[nodiscard]] double thetaMean() const { return m_meanLog; }
     /// Standard deviation of ln(need), and of the need in millimetres.
     [[nodiscard]] double sdLog() const { return m_sdLog; }
     [[nodiscard]] double sdMm() const;

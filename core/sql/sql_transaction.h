@@ -6,6 +6,7 @@
 #include "core/sql/repositories/sql_frames.h"
 #include "core/sql/repositories/sql_jobs.h"
 #include "core/sql/repositories/sql_lots.h"
+#include "core/sql/repositories/sql_own_cuts.h"
 #include "core/sql/repositories/sql_price_lists.h"
 #include "core/sql/repositories/sql_reports.h"
 #include "core/sql/repositories/sql_shop.h"
@@ -32,7 +33,8 @@ public:
         , m_priceLists(connection)
         , m_shop(connection)
         , m_reports(connection)
-        , m_supply(connection) {}
+        , m_supply(connection)
+        , m_ownCuts(connection) {}
 
     ~SqlTransaction() override {
         if (m_lasts) {
@@ -51,6 +53,7 @@ public:
     desk::PriceLists& priceLists() override { return m_priceLists; }
     desk::Shop& shop() override { return m_shop; }
     desk::Reports& reports() override { return m_reports; }
+    desk::OwnCuts& ownCuts() override { return m_ownCuts; }
     desk::Supply& supply() override { return m_supply; }
     void commit() override {
         m_work.commit();
@@ -71,6 +74,7 @@ private:
     SqlShop m_shop;
     SqlReports m_reports;
     SqlSupply m_supply;
+    SqlOwnCuts m_ownCuts;
 };
 
 } // namespace rw::sql

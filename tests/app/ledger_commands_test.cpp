@@ -67,6 +67,26 @@ TEST_P(LedgerCommands, HistoryFindsByNameAndDigits) {
     EXPECT_EQ(asked[QStringLiteral("crosses")].toString().toStdString(), "52 lb");
 }
 
+TEST_P(LedgerCommands, LearnTellsWhatTheCutsHaveTaught) {
+    // The demo shop has strung for weeks and noted no tails: its frames are told of, the shop is not.
+    const QJsonObject taught = json("learn");
+    EXPECT_TRUE(taught[QStringLiteral("parts")].toArray().isEmpty());
+    const QJsonArray frames = taught[QStringLiteral("frames")].toArray();
+    ASSERT_FALSE(frames.isEmpty());
+    for (const auto& each : frames) {
+        const QJsonObject frame = each.toObject();
+        EXPECT_GT(frame[QStringLiteral("n")].toInt(), 0);
+        EXPECT_EQ(frame[QStringLiteral("measured")].toInt(), 0);
+        EXPECT_EQ(frame[QStringLiteral("bias")].toDouble(), 0);
+        EXPECT_GT(frame[QStringLiteral("sd")].toDouble(), 0);
+        EXPECT_LT(frame[QStringLiteral("sd")].toDouble(), 0.06);
+    }
+    const std::string lines = on("learn").out;
+    EXPECT_THAT(lines, HasSubstr("No tails were told yet"));
+    EXPECT_THAT(lines, HasSubstr("Aldermoor 98"));
+    EXPECT_THAT(lines, HasSubstr("came short")) << "a squash string of 7.3 m did";
+}
+
 TEST_P(LedgerCommands, NobodyFoundIsAnAnswer) {
     for (const char* text : {"nobody", "'; DROP TABLE customer; --", "%", "_", "", "\\", "٣"}) {
         const Outcome run = on("history", {QStringLiteral("--customer"), QString::fromUtf8(text)});

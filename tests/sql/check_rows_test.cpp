@@ -214,4 +214,15 @@ TEST_P(CheckRowsTest, ACurrencyAndATimeZoneThatAreNone) {
                 IsEmpty());
 }
 
+TEST_P(CheckRowsTest, TailsOfNothingOrOfMoreThanThereWas) {
+    const std::string head = "INSERT INTO tails (attempt_id, part, low_mm, high_mm, at, staff_id, station) VALUES ";
+    const std::string more = head + "(1, 'piece', 6200, 6200, 1767225600030, 1, 'bench')";
+    const std::string none = head + "(2, 'piece', 300, 300, 1767225600030, 1, 'bench')";
+    EXPECT_THAT(findingsAfter({more, none}),
+                ElementsAre("tails are shorter than the cut that they came off: job 2120, mains, attempt 1: tails of "
+                            "6200 mm off a cut of 6200 mm",
+                            "tails are shorter than the cut that they came off: job 2120, crosses, attempt 2: tails "
+                            "are told of, and it was never cut"));
+}
+
 } // namespace rw::sql::test

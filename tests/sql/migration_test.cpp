@@ -18,6 +18,12 @@ namespace {
 
 const Instant kNow(std::chrono::milliseconds(1'700'000'000'000));
 
+/// The number of the step of that name.
+int stepCalled(Dialect dialect, std::string_view name) {
+    const auto steps = migrations(dialect);
+    return std::find_if(steps.begin(), steps.end(), [&](const Migration& step) { return step.name == name; })->version;
+}
+
 std::vector<Migration> upTo(Dialect dialect, int version) {
     auto steps = migrations(dialect);
     steps.resize(static_cast<std::size_t>(version));
@@ -186,6 +192,20 @@ TEST_P(MigrationTest, WeighIn) {
     write(connection(), {"INSERT INTO spool_weight (lot_id, what, weight_mg, step_mg, at, staff_id, station) "
                          "VALUES (1, 'empty', 150000, 1000, 1, 1, 'stockroom')"});
     EXPECT_EQ(guardAgainst(connection(), "DELETE FROM spool_weight"), "spool_weight_append_only");
+}
+
+// In: a shop that has cut. Out: the same cuts, of which no tails are known, and room for those of the next.
+TEST_P(MigrationTest, TailsOfACut) {
+    const int tails = stepCalled(GetParam(), "tails");
+    migrateTo(tails - 1);
+    stockSmallShop(connection());
+    const std::string before = value("SELECT sum(id * 7 + change_mm) FROM movement");
+    migrateTo(tails);
+    EXPECT_EQ(value("SELECT sum(id * 7 + change_mm) FROM movement"), before);
+    EXPECT_EQ(value("SELECT count(*) FROM tails"), "0");
+    write(connection(), {"INSERT INTO tails (attempt_id, part, low_mm, high_mm, at, staff_id, station) "
+                         "VALUES (1, 'piece', 380, 380, 30, 1, 'bench')"});
+    EXPECT_EQ(value("SELECT low_mm FROM tails WHERE attempt_id = 1"), "380");
 }
 
 TEST_P(MigrationTest, TheLedgerAndTheRulesKnowTheSameSteps) {

@@ -41,6 +41,7 @@ private:
         desk::Shop& shop() override { return m_transaction->shop(); }
         desk::Reports& reports() override { return m_transaction->reports(); }
         desk::Supply& supply() override { return m_transaction->supply(); }
+        desk::OwnCuts& ownCuts() override { return m_transaction->ownCuts(); }
         void commit() override {
             if (m_dies == Dies::AfterCommit) {
                 m_transaction->commit();

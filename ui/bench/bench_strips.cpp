@@ -58,8 +58,10 @@ void BenchStrips::confirmStrip() {
             m_presenter.confirmCut(m_cut->piece(), m_cut->lot(), *m_cut->length(), m_cut->measuredLeft());
         }
     } else if (currentWidget() == m_finish) {
-        if (const auto pair = m_finish->strung()) {
-            m_presenter.finish(m_finish->job(), *pair, m_finish->words());
+        const auto pair = m_finish->strung();
+        const auto tails = pair ? m_finish->tails() : std::nullopt;
+        if (tails) {
+            m_presenter.finish(m_finish->job(), *pair, m_finish->words(), *tails);
         }
     } else if (currentWidget() == m_undo) {
         m_presenter.takeBack(m_undo->last());

@@ -17,6 +17,7 @@ FinishStrip::FinishStrip(QWidget* parent)
     , m_sheet(new Sheet(this))
     , m_mains(new TensionEdit(m_sheet))
     , m_crosses(new TensionEdit(m_sheet))
+    , m_tails(new QLineEdit(m_sheet))
     , m_words(new QLineEdit(m_sheet)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
@@ -26,12 +27,16 @@ FinishStrip::FinishStrip(QWidget* parent)
     m_crosses->setAccessibleName(tr("Crosses as strung"));
     m_words->setMaxLength(2000);
     m_words->setPlaceholderText(tr("words worth remembering"));
+    m_tails->setMaxLength(80);
     m_line = m_sheet->addLine(tr("Strung"), {m_mains, m_crosses});
+    m_tailsLine = m_sheet->addLine(tr("Tails"), m_tails);
     m_sheet->addLine(tr("Note"), m_words);
     m_line.note->watch(m_mains);
     m_line.note->watch(m_crosses);
     setTabOrder(m_mains, m_crosses);
-    setTabOrder(m_crosses, m_words);
+    setTabOrder(m_crosses, m_tails);
+    setTabOrder(m_tails, m_words);
+    connect(m_tails, &QLineEdit::textEdited, this, [this] { m_tailsLine.note->setProblem({}); });
 }
 
 void FinishStrip::start(const desk::JobCard& card) {
@@ -42,6 +47,12 @@ void FinishStrip::start(const desk::JobCard& card) {
     m_mains->setValue(card.mains ? card.mains->nearest() : card.job.asked.mains);
     m_crosses->setValue(card.crosses ? card.crosses->nearest() : card.job.asked.crosses);
     m_words->clear();
+    m_method = card.job.method;
+    m_headLength = Length::roundedUp(card.plan.headLengthMm);
+    m_tails->clear();
+    m_tails->setPlaceholderText(tailsHintText(m_method));
+    m_tailsLine.note->clearAll();
+    m_tailsLine.note->setNote(tailsNoteText());
     const QString asked = tr("asked %1").arg(tensionPairText(card.job.asked));
     m_line.note->setNote(card.machine
                              ? tr("%1; the dial of %2. Enter finishes.").arg(asked, fromUtf8(card.machine->name))
@@ -65,6 +76,16 @@ std::optional<TensionPair> FinishStrip::strung() {
         return std::nullopt;
     }
     return pair;
+}
+
+std::optional<std::vector<TailsOf>> FinishStrip::tails() {
+    auto tails = tailsFromText(m_tails->text().trimmed().toStdString(), m_method, m_headLength);
+    if (!tails) {
+        m_tailsLine.note->setProblem(sentenceFor(tails.error()));
+        m_tails->setFocus(Qt::OtherFocusReason);
+        return std::nullopt;
+    }
+    return *std::move(tails);
 }
 
 void FinishStrip::showRefusal(const Refusal& why) { m_line.note->setProblem(sentenceFor(why)); }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/books/frames_page.h"
 
+#include "ui/books/frame_needs_sheet.h"
 #include "ui/books/frame_sheet.h"
 #include "ui/books/usual_cut_sheet.h"
 #include "ui/presenter/frames_presenter.h"
@@ -24,7 +25,8 @@ FramesPage::FramesPage(DeskRunner& runner, Shift& shift, QWidget* parent)
     , m_presenter(std::make_unique<FramesPresenter>(runner, shift))
     , m_search(new QLineEdit(this))
     , m_frame(new FrameSheet(this))
-    , m_cut(new UsualCutSheet(this)) {
+    , m_cut(new UsualCutSheet(this))
+    , m_needs(new FrameNeedsSheet(this)) {
     m_search->setAccessibleName(tr("Find a frame"));
     m_search->setPlaceholderText(tr("a piece of its name"));
     m_search->installEventFilter(this);
@@ -32,6 +34,7 @@ FramesPage::FramesPage(DeskRunner& runner, Shift& shift, QWidget* parent)
     setTabOrder(m_search, list());
     addTallSheet(m_frame);
     addSheet(m_cut);
+    addTallSheet(m_needs);
     makeKeys();
     connectPresenter();
     enableKeys();
@@ -47,6 +50,9 @@ void FramesPage::makeKeys() {
         const auto cut = static_cast<std::size_t>(currentRow() - kFirstCut);
         m_presenter->dropCut(m_presenter->chosen()->usualCuts[cut]);
     });
+    m_needsKey = addKey(tr("Its c&uts, and what they say"), {QKeySequence(Qt::Key_L)}, [this] { openNeeds(); });
+    m_beforeKey = addKey(tr("Part &before"), {QKeySequence(Qt::Key_Left)}, [this] { m_needs->turn(-1); });
+    m_afterKey = addKey(tr("Part &after"), {QKeySequence(Qt::Key_Right)}, [this] { m_needs->turn(1); });
     m_confirmKey = addCommand(tr("&Keep it"), enterKeys(), [this] { confirm(); });
 }
 
@@ -77,6 +83,7 @@ QWidget* FramesPage::whereWorkBegins() { return isFrameOpen() ? static_cast<QWid
 
 bool FramesPage::back() {
     if (SetUpPage::back()) {
+        m_presenter->study(false);
         return true;
     }
     if (!isFrameOpen()) {
@@ -100,6 +107,7 @@ void FramesPage::show() {
     } else {
         showFrames();
     }
+    showNeeds();
     if (keyboardMoves) {
         enter();
     }
@@ -128,8 +136,9 @@ void FramesPage::showCuts(int row) {
         rows.push_back({usualCutTitle(cut), tr("usual cut"), usualCutText(cut)});
     }
     showRows(std::move(rows),
-             known.usualCuts.empty() ? tr("No usual cut yet: lengths come from the head's measurements. N adds one.")
-                                     : tr("Its usual cuts are proposed until a racket has a cut of its own."),
+             known.usualCuts.empty() ? tr("No usual cut yet: lengths come from the head's measurements and the shop's own cuts. N adds one, L shows the cuts.")
+                                     : tr("Its usual cuts are proposed until a racket has a cut of its own, or five "
+                                          "tails were told. L shows every cut, and what they say."),
              row);
 }
 
@@ -168,6 +177,36 @@ void FramesPage::openNew() {
     m_frame->start(fresh, m_shift.usualUnit());
 }
 
+void FramesPage::openNeeds() {
+    if (!m_needsKey->isEnabled()) {
+        return;
+    }
+    if (!isFrameOpen()) {
+        m_frameRow = currentRow();
+        m_presenter->choose(m_presenter->frames()[static_cast<std::size_t>(m_frameRow)].id);
+    }
+    m_needsWanted = true;
+    m_presenter->study(true);
+}
+
+void FramesPage::showNeeds() {
+    const auto& needs = m_presenter->needs();
+    if (!needs || (!m_needsWanted && sheet() != m_needs)) {
+        return;
+    }
+    m_needs->show(*needs, m_shift.zone());
+    if (m_needsWanted && sheet() == nullptr) {
+        const bool keyboardHere = hasKeyboard();
+        openSheet(m_needs);
+        if (keyboardHere) {
+            enter();
+        }
+    }
+    m_needsWanted = false;
+}
+
+bool FramesPage::isWriting() const { return sheet() != nullptr && sheet() != m_needs; }
+
 void FramesPage::confirm() {
     if (sheet() == m_frame) {
         if (const auto frame = m_frame->frame()) {
@@ -182,16 +221,20 @@ void FramesPage::enableKeys() {
     if (m_confirmKey == nullptr) {
         return;
     }
-    const bool writing = sheet() != nullptr;
+    const bool sheetOpen = sheet() != nullptr;
+    const bool studies = sheet() == m_needs;
     const bool open = isFrameOpen();
     const int row = currentRow();
-    m_search->setEnabled(!writing);
-    m_confirmKey->setEnabled(writing);
+    m_search->setEnabled(!sheetOpen);
+    m_confirmKey->setEnabled(isWriting());
     m_editKey->setText(open ? tr("Chan&ge") : tr("&Open"));
-    m_editKey->setEnabled(!writing && row >= 0);
+    m_editKey->setEnabled(!sheetOpen && row >= 0);
     m_newKey->setText(open ? tr("A &new usual cut") : tr("A &new frame"));
-    m_newKey->setEnabled(!writing && m_presenter->isLoaded());
-    m_forgetKey->setEnabled(!writing && open && row >= kFirstCut);
+    m_newKey->setEnabled(!sheetOpen && m_presenter->isLoaded());
+    m_forgetKey->setEnabled(!sheetOpen && open && row >= kFirstCut);
+    m_needsKey->setEnabled(!sheetOpen && row >= 0);
+    m_beforeKey->setEnabled(studies && m_needs->hasOther());
+    m_afterKey->setEnabled(studies && m_needs->hasOther());
     Q_EMIT keysChanged();
 }
 

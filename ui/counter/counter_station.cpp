@@ -2,6 +2,7 @@
 #include "ui/counter/counter_station.h"
 
 #include "ui/counter/intake_sheet.h"
+#include "ui/counter/outcome_strip.h"
 #include "ui/counter/rack_sheet.h"
 #include "ui/counter/to_be_strung_sheet.h"
 #include "ui/presenter/intake_presenter.h"
@@ -102,6 +103,10 @@ void CounterStation::makeKeys() {
         addKey(tr("As &strung then"), {QKeySequence(Qt::SHIFT | Qt::Key_F5)},
                [this] { m_intakeSheet->repeatLast(true); }),
     };
+    m_intakeKeys << addKey(tr("Wh&y this length"), {QKeySequence(Qt::Key_F4)}, [this] {
+        auto* outcome = m_intakeSheet->outcome();
+        outcome->setWhyShown(!outcome->isWhyShown());
+    });
     addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
     addKey(tr("Of this &person"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });

@@ -4,13 +4,13 @@
 #include "ui/text/counter_words.h"
 #include "ui/text/format.h"
 #include "ui/text/intake_words.h"
+#include "ui/text/need_words.h"
 #include "ui/text/plan_words.h"
 #include "ui/text/words.h"
 #include "ui/widgets/head_view.h"
 #include "ui/widgets/look.h"
 
 #include <QGridLayout>
-#include <QStringList>
 
 namespace rw::ui {
 
@@ -76,7 +76,9 @@ void OutcomeStrip::show(const desk::IntakePreview& preview, Instant now, const Q
                                            : pieceProposalText(piece, preview.plan.hoop.standsOn));
     }
     m_plan->setText(plan.join(QLatin1Char('\n')));
-    m_why->setText(routeName(preview.plan));
+    m_route = routeName(preview.plan);
+    m_reasons = whyLines(preview);
+    showWhy();
     m_price->setText(moneyText(preview.quote.total));
     QStringList bill{chargesText(preview.quote.charges), taxInsideText(preview.quote)};
     bill.removeAll(QString());
@@ -88,11 +90,26 @@ void OutcomeStrip::show(const desk::IntakePreview& preview, Instant now, const Q
 void OutcomeStrip::showNothing(const QString& why) {
     m_head->setPlan(std::nullopt);
     m_plan->setText(why);
-    m_why->clear();
+    m_route.clear();
+    m_reasons.clear();
+    showWhy();
     m_price->clear();
     m_charges->clear();
     m_promise->clear();
     setThinking(false);
+}
+
+void OutcomeStrip::setWhyShown(bool shown) {
+    m_whyShown = shown;
+    showWhy();
+}
+
+void OutcomeStrip::showWhy() {
+    QStringList lines{m_route};
+    if (m_whyShown) {
+        lines << m_reasons;
+    }
+    m_why->setText(lines.join(QLatin1Char('\n')));
 }
 
 void OutcomeStrip::setStillNeeded(const QString& needed) { m_needed->setText(needed); }

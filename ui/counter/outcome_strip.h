@@ -5,6 +5,7 @@
 
 #include <QLabel>
 #include <QPushButton>
+#include <QStringList>
 #include <QTimeZone>
 #include <QWidget>
 
@@ -28,13 +29,23 @@ public:
     /// The numbers belong to what was typed before the last change.
     void setThinking(bool thinking);
 
+    /// Under the plan, why it cuts as much as it does.
+    void setWhyShown(bool shown);
+    [[nodiscard]] bool isWhyShown() const { return m_whyShown; }
+
     [[nodiscard]] QPushButton* logButton() const { return m_log; }
     [[nodiscard]] QString planText() const { return m_plan->text(); }
+    [[nodiscard]] QString whyWords() const { return m_why->text(); }
     [[nodiscard]] QString priceText() const { return m_price->text(); }
     [[nodiscard]] QString promiseWords() const { return m_promise->text(); }
     [[nodiscard]] QString needed() const { return m_needed->text(); }
 
 private:
+    void showWhy();
+
+    QStringList m_reasons;
+    QString m_route;
+    bool m_whyShown = false;
     HeadView* m_head;
     QLabel* m_plan;
     QLabel* m_why;

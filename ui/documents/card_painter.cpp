@@ -241,6 +241,7 @@ void CardPainter::words(const QRectF& column) {
     std::vector<Paragraph> paragraphs = {{m_words.strung, 5, true, 3},
                                          {m_words.note, 5, true, kNoteLines},
                                          {m_words.inspection, kSmall, false, 4},
+                                         {m_words.needs, kSmall, false, 2},
                                          {m_words.routeName, kSmall, true, 3}};
     for (const QString& arm : m_words.route) {
         paragraphs.push_back({arm, kSmall, false, 9});

@@ -5,6 +5,7 @@
 #include "ui/text/cautions.h"
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
+#include "ui/text/need_words.h"
 #include "ui/text/plan_words.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/words.h"
@@ -178,6 +179,7 @@ CardWords cardWords(const desk::JobCard& card, const JobCardStyle& style) {
     if (card.shortSide) {
         sayShortSide(words, *card.shortSide, locale);
     }
+    words.needs = needsText(card.plan, locale);
     words.routeName = routeName(card.plan);
     words.route = routeLines(card.plan);
     words.note = fromUtf8(card.job.note);

@@ -62,6 +62,7 @@ struct CardWords {
     QString shortSideFrom;   ///< "as usual here"
     bool shortSideWarns = false;
 
+    QString needs; ///< "needs about 10.43 m by 7 cuts here, 5 with tails"
     QString routeName;
     QStringList route;
     QString note;

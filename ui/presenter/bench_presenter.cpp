@@ -290,11 +290,12 @@ void BenchPresenter::lose(const PieceInHand& piece, LostReason reason) {
         [this, role = piece.role, reason](const Job& job) { Q_EMIT lost(job, role, reason); });
 }
 
-void BenchPresenter::finish(JobId job, const TensionPair& strung, const QString& note) {
+void BenchPresenter::finish(JobId job, const TensionPair& strung, const QString& note,
+                            const std::vector<TailsOf>& tails) {
     if (!isAllCut(job) || !m_card->machine || !mayAct()) {
         return;
     }
-    const desk::FinishJob command{job, strung, *m_card->machine->id, note.trimmed().toStdString(), by()};
+    const desk::FinishJob command{job, strung, *m_card->machine->id, note.trimmed().toStdString(), by(), tails};
     act([command](desk::Transaction& ledger) { return desk::finishJob(ledger, command); },
         [this](const Job& finishedJob) {
             m_lastActedOn = finishedJob.id;

@@ -82,7 +82,7 @@ public:
     void confirmCut(const PieceInHand& piece, const std::optional<LotId>& lot, Length length,
                     const std::optional<Length>& measuredLeft);
     void lose(const PieceInHand& piece, LostReason reason);
-    void finish(JobId job, const TensionPair& strung, const QString& note);
+    void finish(JobId job, const TensionPair& strung, const QString& note, const std::vector<TailsOf>& tails = {});
     void goOn();
     void goBack();
     void nod();

@@ -19,18 +19,29 @@ void FramesPresenter::find(const QString& text) {
 void FramesPresenter::choose(const std::optional<FrameModelId>& frame) {
     m_wanted = frame;
     m_chosen.reset();
+    m_studies = false;
+    m_needs.reset();
     load();
+}
+
+void FramesPresenter::study(bool wanted) {
+    m_studies = wanted;
+    m_needs.reset();
+    if (wanted) {
+        load();
+    }
 }
 
 void FramesPresenter::load() {
     struct Found {
         std::vector<FrameModel> frames;
         std::optional<desk::KnownFrame> chosen;
+        std::optional<desk::FrameNeeds> needs;
     };
     m_asked.cancel();
     m_asked = show(
-        [typed = m_typed.toStdString(), wanted = m_wanted](desk::Transaction& ledger) -> Result<Found> {
-            Found found{ledger.frames().find(typed, kMostShown), std::nullopt};
+        [typed = m_typed.toStdString(), wanted = m_wanted, studies = m_studies](desk::Transaction& ledger) -> Result<Found> {
+            Found found{ledger.frames().find(typed, kMostShown), std::nullopt, std::nullopt};
             if (wanted) {
                 auto known = desk::knownFrame(ledger, *wanted);
                 if (!known) {
@@ -38,11 +49,19 @@ void FramesPresenter::load() {
                 }
                 found.chosen = *std::move(known);
             }
+            if (wanted && studies) {
+                auto needs = desk::frameNeeds(ledger, *wanted);
+                if (!needs) {
+                    return tl::unexpected<Refusal>(needs.error());
+                }
+                found.needs = *std::move(needs);
+            }
             return found;
         },
         [this](Found found) {
             m_frames = std::move(found.frames);
             m_chosen = std::move(found.chosen);
+            m_needs = std::move(found.needs);
         });
 }
 

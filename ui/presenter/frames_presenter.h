@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/frame_needs.h"
 #include "core/desk/frames.h"
 #include "ui/presenter/pause.h"
 #include "ui/presenter/set_up_presenter.h"
@@ -27,6 +28,10 @@ public:
     void choose(const std::optional<FrameModelId>& frame); ///< nothing: back to the list
     [[nodiscard]] const std::optional<desk::KnownFrame>& chosen() const { return m_chosen; }
 
+    /// Whether the chosen frame's cuts are wanted too. They are read anew with everything else.
+    void study(bool wanted);
+    [[nodiscard]] const std::optional<desk::FrameNeeds>& needs() const { return m_needs; }
+
     void keep(const FrameModel& frame); ///< new without an id; it is chosen then
     void keepCut(const desk::UsualCut& cut);
     void dropCut(const desk::UsualCut& cut);
@@ -46,6 +51,8 @@ private:
     std::vector<FrameModel> m_frames;
     std::optional<FrameModelId> m_wanted;
     std::optional<desk::KnownFrame> m_chosen;
+    bool m_studies = false;
+    std::optional<desk::FrameNeeds> m_needs;
 };
 
 } // namespace rw::ui

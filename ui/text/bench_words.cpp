@@ -4,6 +4,7 @@
 #include "ui/text/card_notices.h"
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
+#include "ui/text/need_words.h"
 #include "ui/text/plan_words.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/words.h"
@@ -68,6 +69,7 @@ QString cardInWords(const desk::JobCard& card, const QTimeZone& zone, const QLoc
     for (const auto& piece : card.pieces) {
         lines << pieceText(piece, locale);
     }
+    lines << needsText(card.plan, locale);
     if (card.shortSide) {
         lines << BenchWords::tr("Short side %1: %2")
                      .arg(shortSideWhere(*card.shortSide), shortSideHowLong(*card.shortSide, locale));
@@ -107,6 +109,15 @@ QString cutText(const desk::CardPiece& piece, const QLocale& locale) {
 }
 
 QString finishText() { return BenchWords::tr("say what was strung"); }
+
+QString tailsHintText(Method method) {
+    return method == Method::TwoPiece ? BenchWords::tr("mains / crosses, cm")
+                                      : BenchWords::tr("short side / long side, cm");
+}
+
+QString tailsNoteText() {
+    return BenchWords::tr("what was cut off, if you look: 38 / 25, or a hand; the next cuts learn from it");
+}
 
 QString nodText(const desk::CardChange& change, const TensionPair& asked, const QLocale& locale) {
     return BenchWords::tr("nod: %1 instead of %2")

@@ -27,6 +27,9 @@ namespace rw::ui {
 [[nodiscard]] QString cutAllTheSameText(std::int64_t other, std::int64_t mine);
 [[nodiscard]] QString cutText(const desk::CardPiece& piece, const QLocale& locale = QLocale());
 [[nodiscard]] QString finishText();
+/// What stands in and beside the line for tails while nothing is typed there: "mains / crosses", and what may be said.
+[[nodiscard]] QString tailsHintText(Method method);
+[[nodiscard]] QString tailsNoteText();
 /// "nod: 50/48 lb instead of 52/50 lb"; and what is said when somebody would finish first.
 [[nodiscard]] QString nodText(const desk::CardChange& change, const TensionPair& asked,
                               const QLocale& locale = QLocale());

@@ -227,6 +227,10 @@ QString cutFromText(desk::CutFrom from, length::StandsOn head) {
         return PlanWords::tr("as last time");
     case desk::CutFrom::UsualCut:
         return PlanWords::tr("this shop's usual cut");
+    case desk::CutFrom::OwnCuts:
+        return PlanWords::tr("by this frame's own cuts");
+    case desk::CutFrom::OtherFrames:
+        return PlanWords::tr("%1 and other frames' tails").arg(fromHeadText(head));
     case desk::CutFrom::Geometry:
         return fromHeadText(head);
     case desk::CutFrom::Packet:

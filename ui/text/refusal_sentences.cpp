@@ -159,6 +159,10 @@ QString impossible(const Facts& facts) {
         return Sentences::tr("These hours do not fit: they must be %1.")
             .arg(facts.plain("expected", Sentences::tr("others")));
     }
+    if (key == QLatin1String("tails")) {
+        return Sentences::tr("%1 cannot be read as tails: write %2.")
+            .arg(facts.typed("text"), facts.plain("expected", Sentences::tr("centimetres")));
+    }
     if (facts.plain("expected", {}) == QLatin1String("given once")) {
         return Sentences::tr("%1 is given twice; it is needed once.").arg(key);
     }

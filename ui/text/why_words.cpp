@@ -25,6 +25,12 @@ QString partWord(const QString& part) {
     return part == QLatin1String("whole") ? WhyWords::tr("whole piece") : WhyWords::tr("short side");
 }
 
+/// "1.2 % more", "0.4 % less"; of what goes without saying.
+QString offByText(double percent, const QLocale& locale) {
+    const QString number = locale.toString(std::abs(percent), 'f', 1);
+    return percent < 0 ? WhyWords::tr("%1 % less").arg(number) : WhyWords::tr("%1 % more").arg(number);
+}
+
 QString setJudged(const QString& verdict, const QString& set, const QString& chance) {
     if (verdict == QLatin1String("enough")) {
         return WhyWords::tr("The set of %1 is enough; it falls short %2.").arg(set, chance);
@@ -115,6 +121,12 @@ QString whyText(const length::Why& why, const QLocale& locale) {
     case Kind::Corrected:
         return WhyWords::tr("By the head's measurements the %1 needs %2; with the shop's own cuts %3.")
             .arg(partWord(text), aboutLengthText(why.value, locale), aboutLengthText(why.other, locale));
+    case Kind::ShopBias:
+        return WhyWords::tr("Elsewhere in this shop the %1 needed %2 than predicted, by %3 measured cuts.")
+            .arg(partWord(text), offByText(why.value, locale), number(why.other, 0));
+    case Kind::FrameEffect:
+        return WhyWords::tr("Compared with them the %1 needs %2 on this frame.")
+            .arg(partWord(text), offByText(why.value, locale));
     case Kind::HeldAtPacket:
         return WhyWords::tr("Held at the usual packet of %1; the model's own cut would be %2.")
             .arg(aboutLengthText(why.value, locale), aboutLengthText(why.other, locale));

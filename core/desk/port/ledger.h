@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/port/own_cuts.h"
 #include "core/desk/port/reports.h"
 #include "core/desk/port/repositories.h"
 #include "core/desk/port/supply.h"
@@ -26,6 +27,7 @@ public:
     virtual Shop& shop() = 0;
     virtual Reports& reports() = 0;
     virtual Supply& supply() = 0;
+    virtual OwnCuts& ownCuts() = 0;
     /// Makes it last. Throws WorldError; LedgerBusy when another station was first and the work must be done again.
     virtual void commit() = 0;
 };

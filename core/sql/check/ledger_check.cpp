@@ -39,6 +39,7 @@ constexpr std::array kRules = {
     Rule{"an event's attempt is one of its job", "check_event_attempt"},
     Rule{"attempts follow one another and the last is open", "check_attempt_chain"},
     Rule{"what was lost had been cut", "check_attempt_lost"},
+    Rule{"tails are shorter than the cut that they came off", "check_tails"},
     Rule{"a job has the pieces of its method", "check_job_pieces"},
     Rule{"each event was possible when it happened", "check_job_steps"},
     Rule{"a job's state follows from its events", "check_job_state"},

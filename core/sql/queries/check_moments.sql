@@ -19,6 +19,8 @@ FROM (
     SELECT 'weighing', id, at FROM weighing
     UNION ALL
     SELECT 'asked for, had none', id, at FROM asked_for_none
+    UNION ALL
+    SELECT 'tails', id, at FROM tails
 ) AS book
 WHERE book.at < 631152000000 OR book.at >= 7258118400000
 ORDER BY book.name, book.id

@@ -4,6 +4,7 @@
 #include "core/base/world_error.h"
 #include "core/customers/people_index.h"
 #include "core/customers/search_key.h"
+#include "tests/core/desk/fake_own_cuts.h"
 #include "tests/core/desk/fake_reports.h"
 #include "tests/core/desk/fake_supply.h"
 #include "tests/core/desk/fake_weighings.h"
@@ -488,6 +489,7 @@ public:
     Shop& shop() override { return m_shop; }
     Reports& reports() override { return m_reports; }
     Supply& supply() override { return m_supply; }
+    OwnCuts& ownCuts() override { return m_ownCuts; }
     void commit() override {
         if (m_ledger.busyTimes > 0) {
             --m_ledger.busyTimes;
@@ -510,6 +512,7 @@ private:
     FakeShop m_shop{m_rows};
     FakeReports m_reports{m_rows, m_jobs};
     FakeSupply m_supply{m_rows, m_jobs};
+    FakeOwnCuts m_ownCuts{m_rows, m_jobs};
 };
 } // namespace
 

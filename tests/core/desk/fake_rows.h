@@ -21,6 +21,10 @@ struct Rows {
         std::string how;
         Instant at;
     };
+    struct ToldTails {
+        AttemptId attempt;
+        TailsOf of;
+    };
     std::vector<Customer> customers;
     std::vector<Racket> rackets;
     std::map<std::string, CustomerId, std::less<>> customersByKey;
@@ -47,6 +51,7 @@ struct Rows {
     std::vector<std::pair<JobId, Consent>> consents;
     std::vector<std::pair<JobId, AskedChange>> askedChanges;
     std::vector<Telling> tellings;
+    std::vector<ToldTails> tails; ///< oldest first
     std::vector<std::pair<JobId, Handover>> handovers; ///< oldest first
     std::map<JobId, Inspection> inspections;
     std::vector<PriceList> priceLists;

@@ -81,6 +81,17 @@ TEST(CardWords, TwoPiecesOffAnEndAndAReel) {
               "\n");
 }
 
+TEST(CardWords, OneLineSaysWhatItNeedsAndByWhat) {
+    const std::string one = cardWords(samples::petra(), english()).needs.toStdString();
+    EXPECT_TRUE(one.starts_with("needs about ")) << one;
+    EXPECT_TRUE(one.ends_with(" m by the head's measurements")) << one;
+    desk::JobCard card = samples::tomas();
+    card.plan.pieces[0].observations = 7;
+    card.plan.pieces[0].measured = 5;
+    const std::string two = cardWords(card, english()).needs.toStdString();
+    EXPECT_NE(two.find(" m by 7 cuts here, 5 with tails; crosses need about "), std::string::npos) << two;
+}
+
 TEST(CardWords, AMachineInTheUnitAskedHasOneDial) {
     desk::JobCard card = samples::petra();
     card.mains = desk::dialSetting(card.job.asked.mains, TensionUnit::Pound, 50);
