@@ -48,6 +48,27 @@ const std::vector<Command>& commands() {
          {kLedger, kJson},
          never,
          runStock},
+        {"weigh",
+         "what a scale says a reel still holds, beside the book",
+         "The reel's weight tells what is left on it, held against its weight when new or by what a metre of the "
+         "string weighs, with twice its uncertainty. A difference from the book of more than three times what both "
+         "are sure to is a finding. Nothing is written unless it is asked for: --keep keeps the weighing and the "
+         "weights that were told with it, --book corrects the book too. Weighing tells whether the book is right "
+         "within a metre, not whether an end does one more cross: that wants a tape.",
+         {kLedger,
+          {"--lot", "TAG", "the tag of the reel or end", true},
+          {"--gross", "GRAMS", "what the scale shows, with the spool", true},
+          {"--empty", "GRAMS",
+           "what its spool weighs without string; needed once, unless its weight when new is known"},
+          {"--new", "GRAMS", "what it weighed when new, with the spool"},
+          {"--step", "GRAMS", "the step in which the scale shows; by default the shop's setting"},
+          {"--keep", "", "keep the weighing in the ledger"},
+          {"--book", "", "keep it, and correct the book by it"},
+          {"--by", "NAME", "who weighed; by default the first who works there"},
+          kNow,
+          kJson},
+         never,
+         runWeigh},
         {"history",
          "a customer's jobs: string, both tensions asked and strung, lengths",
          "Everybody whose name holds every word, or whose phone number holds the digits. With nobody found the exit "
@@ -72,8 +93,8 @@ const std::vector<Command>& commands() {
          runLearn},
         {"export",
          "everything in a ledger, as CSV files",
-         "One file for each kind: customers, contacts, rackets, strings, lots, movements, jobs, pieces, charges, "
-         "payments. Lengths are whole millimetres, times are UTC. The files hold names, phone numbers and what was "
+         "One file for each kind: customers, contacts, rackets, strings, lots, movements, weighings, jobs, pieces, "
+         "charges, payments. Lengths are whole millimetres, times are UTC. The files hold names, phone numbers and what was "
          "paid for reels: keep them where only those may read them who should.",
          {kLedger, {"--out", "DIR", "the folder for them; made when it is not there", true}, kJson},
          never,

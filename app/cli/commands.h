@@ -22,5 +22,6 @@ namespace rw::cli {
 [[nodiscard]] Result<Answer> runPlan(const Given& given);
 [[nodiscard]] Result<Answer> runLearn(const Given& given);
 [[nodiscard]] Result<Answer> runForecast(const Given& given);
+[[nodiscard]] Result<Answer> runWeigh(const Given& given);
 
 } // namespace rw::cli

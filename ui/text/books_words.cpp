@@ -101,8 +101,8 @@ QString earnedBesideText(const desk::Earned& earned, const QLocale& locale) {
 QString exportWords(bool withCosts) {
     const QString what =
         Words::tr("Everything that the ledger holds, as CSV files that a spreadsheet opens: customers, "
-                  "rackets, strings, lots and their movements, jobs, pieces, charges, payments. Files "
-                  "of these names in the folder are replaced.");
+                  "rackets, strings, lots with their movements and weighings, jobs, pieces, charges, payments. "
+                  "Files of these names in the folder are replaced.");
     return withCosts
                ? what
                : what + QLatin1Char('\n') + Words::tr("What the shop paid is left out until the owner's PIN is given.");

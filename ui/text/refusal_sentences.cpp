@@ -110,6 +110,9 @@ QString example(const QString& thing) {
     if (thing == QLatin1String("money")) {
         return Sentences::tr("; write it as 14 or 14.50");
     }
+    if (thing == QLatin1String("weight")) {
+        return Sentences::tr("; write it as 236 or 236.4 g");
+    }
     if (thing == QLatin1String("time")) {
         return Sentences::tr("; write it as 17:00, fri 17:00 or 13 mar");
     }
@@ -154,6 +157,9 @@ QString impossible(const Facts& facts) {
     if (key == QLatin1String("retired")) {
         return Sentences::tr("%1 cannot be retired: %2.")
             .arg(facts.typed("text"), facts.plain("expected", Sentences::tr("it is needed")));
+    }
+    if (key == QLatin1String("packet")) {
+        return Sentences::tr("%1 is a full packet: packets are counted, not weighed.").arg(facts.typed("text"));
     }
     if (key == QLatin1String("hours")) {
         return Sentences::tr("These hours do not fit: they must be %1.")

@@ -58,6 +58,10 @@ constexpr std::array kWords{
           QT_TRANSLATE_NOOP("SettingWords", "Step of the tape"),
           QT_TRANSLATE_NOOP("SettingWords", "Cuts are rounded up to it, as the bench reads its tape."),
           QT_TRANSLATE_NOOP("SettingWords", "%1 mm"), ""},
+    Words{setting::kScaleStep, QT_TRANSLATE_NOOP("SettingWords", "step in grams"),
+          QT_TRANSLATE_NOOP("SettingWords", "Step of the scale"),
+          QT_TRANSLATE_NOOP("SettingWords", "In which the scale shows grams. A weigh-in is as sure as its scale."),
+          QT_TRANSLATE_NOOP("SettingWords", "%1 g"), ""},
     Words{setting::kCeilingPercent, QT_TRANSLATE_NOOP("SettingWords", "chance in percent"),
           QT_TRANSLATE_NOOP("SettingWords", "Chance that a cut comes short"),
           QT_TRANSLATE_NOOP("SettingWords", "What you accept for one job. A smaller chance cuts longer pieces."),
@@ -141,6 +145,7 @@ const std::vector<std::string_view>& settingsShown() {
         setting::kMarginPercent,
         setting::kStepMinutes,
         setting::kTapeStepMm,
+        setting::kScaleStep,
         setting::kCeilingPercent,
         setting::kSpoiledJobCost,
         setting::kLabourRate,
@@ -191,7 +196,7 @@ QString settingText(std::string_view name, std::string_view value, const Currenc
         const auto money = Money::tryParse(value, currency);
         return money ? moneyText(*money, locale) : fromUtf8(value);
     }
-    if (name == setting::kCeilingPercent) {
+    if (name == setting::kCeilingPercent || name == setting::kScaleStep) {
         return said(words->unit).arg(locale.toString(fromUtf8(value).toDouble()));
     }
     return said(words->unit).arg(fromUtf8(value));
