@@ -4,6 +4,7 @@
 #include "ui/text/format.h"
 #include "ui/text/lot_words.h"
 #include "ui/text/stockroom_words.h"
+#include "ui/text/weigh_words.h"
 
 #include <QStringList>
 
@@ -32,9 +33,12 @@ void LotStoryModel::setLife(const std::optional<desk::LotLife>& life, const QTim
             movements, [&](const Movement& other) { return movement.corrects && other.id == movement.corrects; });
         const int correctedBy = lineWhere(
             movements, [&](const Movement& other) { return other.corrects && other.corrects == movement.id; });
+        const auto onScale = movement.id ? life->onScale.find(*movement.id) : life->onScale.end();
+        const QString kind = movementKindText(movement, life->jobNumbers[i]);
         m_rows.push_back({QString::number(i + 1), momentText(movement.by.at, zone),
-                          movementKindText(movement, life->jobNumbers[i]), lengthChangeText(movement.change),
-                          heldText(left), nameOf(movement.by.staff), movementWhyText(movement, corrects, correctedBy)});
+                          onScale == life->onScale.end() ? kind : tr("%1: %2").arg(kind, massText(onScale->second)),
+                          lengthChangeText(movement.change), heldText(left), nameOf(movement.by.staff),
+                          movementWhyText(movement, corrects, correctedBy)});
     }
     endResetModel();
 }

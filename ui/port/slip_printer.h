@@ -37,6 +37,10 @@ public:
     /// Precondition: canBePrinted. FileUnwritable when the PDF or the printer's own spool can take nothing; throws FileLost on a full disk.
     [[nodiscard]] virtual Result<PrintedSlip> print(Slip slip, const desk::JobPaper& paper,
                                                     const JobCardStyle& style) = 0;
+    /// A page that is no job's, on A4: on the printer of the job card, else as the PDF `file` in the folder. As
+    /// print().
+    [[nodiscard]] virtual Result<PrintedSlip> printPage(const QString& title, const QString& file,
+                                                        const PaintPage& paint) = 0;
 };
 
 } // namespace rw::ui

@@ -2,8 +2,10 @@
 #include "ui/presenter/paper_presenter.h"
 
 #include "core/base/world_error.h"
+#include "ui/documents/stock_take_paper.h"
 #include "ui/text/paper_words.h"
 #include "ui/text/sentences.h"
+#include "ui/text/weigh_words.h"
 
 #include <utility>
 
@@ -31,17 +33,39 @@ void PaperPresenter::print(std::vector<Slip> slips, JobId job) {
          });
 }
 
+void PaperPresenter::print(const desk::StockTakeSheet& sheet) {
+    const QString title = stockTakeTitle();
+    const QString file = QStringLiteral("stock-take-%1.pdf").arg(sheet.take ? sheet.take->id.value() : 0);
+    bool done = false;
+    Q_EMIT printed(tell(
+        title,
+        [&] {
+            return m_printer.printPage(title, file, [&](QPainter& painter, const QRectF& area) {
+                paintStockTake(painter, area, sheet, style());
+            });
+        },
+        done));
+}
+
 QString PaperPresenter::put(Slip slip, const desk::JobPaper& paper, bool& done) {
-    JobCardStyle style;
-    style.locale = shift().locale();
-    style.zone = shift().zone();
     if (const auto printable = canBePrinted(slip, paper.card.job); !printable) {
         done = false;
         return sentenceFor(printable.error());
     }
-    const QString title = slipTitle(slip, paper.card.job.number);
+    return tell(
+        slipTitle(slip, paper.card.job.number), [&] { return m_printer.print(slip, paper, style()); }, done);
+}
+
+JobCardStyle PaperPresenter::style() const {
+    JobCardStyle style;
+    style.locale = shift().locale();
+    style.zone = shift().zone();
+    return style;
+}
+
+QString PaperPresenter::tell(const QString& title, const std::function<Result<PrintedSlip>()>& print, bool& done) {
     try {
-        const auto printed = m_printer.print(slip, paper, style);
+        const auto printed = print();
         done = printed.has_value();
         if (!printed) {
             return sentenceFor(printed.error());

@@ -79,9 +79,17 @@ void StockroomPresenter::receive(const Receipt& receipt) {
     if (!mayAct()) {
         return;
     }
-    const desk::ReceiveLot command{
-        words(receipt.tag), receipt.article,  receipt.kind,         receipt.owner, receipt.nominal,
-        receipt.price,      receipt.shipping, words(receipt.batch), by(),          receipt.requestKey};
+    const desk::ReceiveLot command{.tag = words(receipt.tag),
+                                   .article = receipt.article,
+                                   .kind = receipt.kind,
+                                   .owner = receipt.owner,
+                                   .nominal = receipt.nominal,
+                                   .price = receipt.price,
+                                   .shipping = receipt.shipping,
+                                   .batch = words(receipt.batch),
+                                   .by = by(),
+                                   .requestKey = receipt.requestKey,
+                                   .newWeight = receipt.newWeight};
     act(
         [command](desk::Transaction& ledger) -> Result<Booked<Lot>> {
             auto lot = desk::receiveLot(ledger, command);

@@ -40,6 +40,7 @@ public:
         QString batch;
         std::string requestKey = {}; ///< of the strip that was filled in
         std::optional<CustomerId> owner = std::nullopt;
+        std::optional<Mass> newWeight = std::nullopt; ///< of the reel on its spool
     };
     void receive(const Receipt& receipt);
 

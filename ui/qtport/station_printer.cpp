@@ -19,18 +19,17 @@ QString ownFolder() {
     return (documents.isEmpty() ? QDir::homePath() : documents) + QStringLiteral("/Reelwright");
 }
 
-Result<void> printOn(const QString& printerName, Slip slip, const desk::JobPaper& paper, PaperSize size,
-                     const JobCardStyle& style) {
+Result<void> printOn(const QString& printerName, const QString& title, PaperSize size, const PaintPage& paint) {
     QPrinter printer(QPrinterInfo::printerInfo(printerName), QPrinter::HighResolution);
-    printer.setDocName(slipTitle(slip, paper.card.job.number));
+    printer.setDocName(title);
     printer.setPageLayout(pageLayout(size));
     QPainter painter;
     if (!painter.begin(&printer)) {
         return refuse(Code::FileUnwritable,
                       {{"file", printerName.toStdString()}, {"reason", "the printer takes nothing"}});
     }
-    // A printer may keep wider margins than were asked for; the slip fits into what is left.
-    paintSlip(painter, QRectF(QPointF(0, 0), printer.pageRect(QPrinter::DevicePixel).size()), size, slip, paper, style);
+    // A printer may keep wider margins than were asked for; the page fits into what is left.
+    paint(painter, QRectF(QPointF(0, 0), printer.pageRect(QPrinter::DevicePixel).size()));
     painter.end();
     return {};
 }
@@ -60,9 +59,20 @@ void StationPrinter::choose(Slip slip, const SlipChoice& choice) {
 
 Result<PrintedSlip> StationPrinter::print(Slip slip, const desk::JobPaper& paper, const JobCardStyle& style) {
     const SlipChoice chosen = choice(slip);
-    const bool isThere = printers().contains(chosen.printer);
-    if (isThere) {
-        const auto printed = printOn(chosen.printer, slip, paper, chosen.paper, style);
+    const QString file = QStringLiteral("%1-%2.pdf").arg(slipCode(slip), QString::number(paper.card.job.number));
+    return put(slip, chosen, slipTitle(slip, paper.card.job.number), file, [&](QPainter& painter, const QRectF& area) {
+        paintSlip(painter, area, chosen.paper, slip, paper, style);
+    });
+}
+
+Result<PrintedSlip> StationPrinter::printPage(const QString& title, const QString& file, const PaintPage& paint) {
+    return put(Slip::JobCard, {choice(Slip::JobCard).printer, PaperSize::A4}, title, file, paint);
+}
+
+Result<PrintedSlip> StationPrinter::put(Slip slip, const SlipChoice& chosen, const QString& title, const QString& file,
+                                        const PaintPage& paint) const {
+    if (printers().contains(chosen.printer)) {
+        const auto printed = printOn(chosen.printer, title, chosen.paper, paint);
         return printed ? Result<PrintedSlip>(PrintedSlip{.slip = slip, .where = chosen.printer})
                        : tl::unexpected<Refusal>(printed.error());
     }
@@ -70,9 +80,8 @@ Result<PrintedSlip> StationPrinter::print(Slip slip, const desk::JobPaper& paper
         return refuse(Code::FileUnwritable,
                       {{"file", m_folder.toStdString()}, {"reason", "the folder cannot be made"}});
     }
-    const QString path =
-        QStringLiteral("%1/%2-%3.pdf").arg(m_folder, slipCode(slip), QString::number(paper.card.job.number));
-    if (const auto written = writeSlipPdf(path, slip, paper, chosen.paper, style); !written) {
+    const QString path = m_folder + QLatin1Char('/') + file;
+    if (const auto written = writePdfPage(path, title, chosen.paper, paint); !written) {
         return tl::unexpected<Refusal>(written.error());
     }
     return PrintedSlip{.slip = slip, .where = path, .isFile = true, .missingPrinter = chosen.printer};

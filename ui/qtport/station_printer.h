@@ -23,8 +23,13 @@ public:
     [[nodiscard]] SlipChoice choice(Slip slip) const override;
     void choose(Slip slip, const SlipChoice& choice) override;
     [[nodiscard]] Result<PrintedSlip> print(Slip slip, const desk::JobPaper& paper, const JobCardStyle& style) override;
+    [[nodiscard]] Result<PrintedSlip> printPage(const QString& title, const QString& file,
+                                                const PaintPage& paint) override;
 
 private:
+    [[nodiscard]] Result<PrintedSlip> put(Slip slip, const SlipChoice& chosen, const QString& title,
+                                          const QString& file, const PaintPage& paint) const;
+
     std::unique_ptr<QSettings> m_settings;
     QString m_folder;
 };

@@ -186,6 +186,8 @@ void MainWindow::connectStations() {
     connect(m_history, &HistorySheet::left, this, &MainWindow::leaveSheet);
     connect(m_papers, &PaperSheet::left, this, &MainWindow::leaveSheet);
     connect(m_paper.get(), &PaperPresenter::printed, this, &MainWindow::say);
+    connect(m_stockroom, &StockroomStation::sheetWanted, m_paper.get(),
+            qOverload<const desk::StockTakeSheet&>(&PaperPresenter::print));
     connect(m_paper.get(), &PaperPresenter::refused, this, [this](const Refusal& why) { say(sentenceFor(why)); });
     connect(m_band, &StationBand::chosen, this, &MainWindow::chooseStation);
     connect(m_band, &StationBand::left, this, [this] {

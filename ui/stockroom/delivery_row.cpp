@@ -8,6 +8,7 @@
 #include "ui/widgets/count_edit.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/mass_edit.h"
 #include "ui/widgets/money_edit.h"
 #include "ui/widgets/refused_line.h"
 
@@ -26,6 +27,7 @@ DeliveryRow::DeliveryRow(int number, QGridLayout* grid, int gridRow, QWidget* pa
     , m_length(new LengthEdit(parent))
     , m_price(new MoneyEdit(Currency::pounds(), parent))
     , m_batch(new QLineEdit(parent))
+    , m_weight(new MassEdit(parent))
     , m_tag(new QLineEdit(parent))
     , m_note(new MarginNote(parent)) {
     const auto add = [&](int column, QWidget* editor, const QString& name) {
@@ -38,12 +40,13 @@ DeliveryRow::DeliveryRow(int number, QGridLayout* grid, int gridRow, QWidget* pa
     add(3, m_length, tr("length of each as printed"));
     add(4, m_price, tr("price of each"));
     add(5, m_batch, tr("batch"));
-    add(6, m_tag, tr("tag"));
+    add(6, m_weight, tr("weight of the new reel"));
+    add(7, m_tag, tr("tag"));
     grid->addWidget(m_note, gridRow + 1, 0, 1, grid->columnCount());
     for (const LotKind kind : {LotKind::Reel, LotKind::Packet}) {
         m_kind->addItem(lotKindWord(kind), static_cast<int>(kind));
     }
-    for (ValueEdit* edit : std::initializer_list<ValueEdit*>{m_count, m_length, m_price}) {
+    for (ValueEdit* edit : std::initializer_list<ValueEdit*>{m_count, m_length, m_price, m_weight}) {
         m_note->watch(edit);
         connect(edit, &ValueEdit::valueChanged, this, &DeliveryRow::changed);
         for (const auto when : {&ValueEdit::left, &ValueEdit::valueChanged}) {
@@ -51,6 +54,7 @@ DeliveryRow::DeliveryRow(int number, QGridLayout* grid, int gridRow, QWidget* pa
         }
     }
     m_price->setMayBeBlank(true);
+    m_weight->setMayBeBlank(true);
     connect(m_string, &QComboBox::currentIndexChanged, this, &DeliveryRow::stringChosen);
     connect(m_kind, &QComboBox::currentIndexChanged, this, [this] {
         proposeLength();
@@ -76,13 +80,14 @@ void DeliveryRow::start(const std::vector<desk::ShelfString>& strings, const Cur
     m_price->setCurrency(currency);
     m_price->setValue(std::nullopt);
     m_batch->clear();
+    m_weight->setValue(std::nullopt);
     m_tag->clear();
     setTags({});
     clearProblem();
 }
 
 void DeliveryRow::setVisible(bool visible) {
-    for (QWidget* editor : QList<QWidget*>{m_string, m_count, m_kind, m_length, m_price, m_batch, m_tag}) {
+    for (QWidget* editor : QList<QWidget*>{m_string, m_count, m_kind, m_length, m_price, m_batch, m_weight, m_tag}) {
         editor->setVisible(visible);
     }
     m_note->setVisible(visible && !m_note->text().isEmpty());
@@ -146,12 +151,13 @@ std::optional<desk::DeliveryLine> DeliveryRow::sketch() const {
                               .nominal = m_length->readable().value_or(Length::fromMillimetres(0)),
                               .priceEach = price.value_or(Money::zero(m_price->currency())),
                               .batch = m_batch->text().trimmed().toStdString(),
-                              .tag = m_tag->text().trimmed().toStdString()};
+                              .tag = m_tag->text().trimmed().toStdString(),
+                              .newWeight = m_weight->readable()};
 }
 
 std::optional<desk::DeliveryLine> DeliveryRow::line() {
     clearProblem();
-    for (ValueEdit* edit : std::initializer_list<ValueEdit*>{m_count, m_length, m_price}) {
+    for (ValueEdit* edit : std::initializer_list<ValueEdit*>{m_count, m_length, m_price, m_weight}) {
         if (edit->problem()) {
             m_note->sendBackTo(edit);
             m_note->show();
@@ -167,6 +173,7 @@ void DeliveryRow::showRefusal(const Refusal& why) {
                 {"length", m_length, m_note},
                 {"price", m_price, m_note},
                 {"batch", m_batch, m_note},
+                {"weight", m_weight, m_note},
                 {"tag", m_tag, m_note}},
                m_note);
     m_note->show();

@@ -17,9 +17,11 @@ namespace rw::ui {
 class CountEdit;
 class LengthEdit;
 class MarginNote;
+class MassEdit;
 class MoneyEdit;
 
-/// One line of a delivery: which string, how many, reels or packets, how long each, what each cost, the batch, the tag.
+/// One line of a delivery: which string, how many, reels or packets, how long each, what each cost, the batch, what a
+/// new reel weighs, the tag.
 /// A line without a string is blank and counts for nothing.
 class DeliveryRow final : public QObject {
     Q_OBJECT
@@ -47,6 +49,7 @@ public:
     [[nodiscard]] LengthEdit* length() const { return m_length; }
     [[nodiscard]] MoneyEdit* price() const { return m_price; }
     [[nodiscard]] QLineEdit* batch() const { return m_batch; }
+    [[nodiscard]] MassEdit* weight() const { return m_weight; }
     [[nodiscard]] QLineEdit* tag() const { return m_tag; }
     [[nodiscard]] MarginNote* note() const { return m_note; }
 
@@ -68,6 +71,7 @@ private:
     LengthEdit* m_length;
     MoneyEdit* m_price;
     QLineEdit* m_batch;
+    MassEdit* m_weight;
     QLineEdit* m_tag;
     MarginNote* m_note;
 };

@@ -8,6 +8,7 @@
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/look.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/mass_edit.h"
 #include "ui/widgets/money_edit.h"
 #include "ui/widgets/refused_line.h"
 
@@ -24,7 +25,7 @@ namespace rw::ui {
 
 namespace {
 constexpr int kGridRowsEach = 2; ///< the editors and the note below them
-constexpr std::array<int, 7> kStretch = {26, 6, 11, 10, 10, 12, 16};
+constexpr std::array<int, 8> kStretch = {24, 6, 11, 10, 10, 10, 11, 14};
 
 QLabel* quietLabel(const QString& words, QWidget* buddy, QWidget* parent) {
     auto* label = new QLabel(words, parent);
@@ -75,6 +76,7 @@ void DeliverySheet::buildHeader() {
                             tr("length each"),
                             tr("price each"),
                             tr("batch"),
+                            tr("weight when new"),
                             tr("tags to write on them")};
     for (int column = 0; column < names.size(); ++column) {
         m_grid->addWidget(quietLabel(names[column], nullptr, m_paper), 0, column);
@@ -116,7 +118,7 @@ void DeliverySheet::addRow() {
         // Made later, they would come behind the supplier otherwise.
         QWidget* before = m_rows.back()->tag();
         for (QWidget* editor : QList<QWidget*>{row->strings(), row->count(), row->kinds(), row->length(), row->price(),
-                                               row->batch(), row->tag()}) {
+                                               row->batch(), row->weight(), row->tag()}) {
             setTabOrder(before, editor);
             before = editor;
         }

@@ -11,6 +11,7 @@
 #include "ui/widgets/finder.h"
 #include "ui/widgets/length_edit.h"
 #include "ui/widgets/margin_note.h"
+#include "ui/widgets/mass_edit.h"
 #include "ui/widgets/refused_line.h"
 
 #include <QVBoxLayout>
@@ -27,7 +28,8 @@ KeepStrip::KeepStrip(DeskRunner& runner, Shift& shift, QWidget* parent)
     , m_kind(new Choice(m_sheet))
     , m_length(new LengthEdit(m_sheet))
     , m_tag(new QLineEdit(m_sheet))
-    , m_batch(new QLineEdit(m_sheet)) {
+    , m_batch(new QLineEdit(m_sheet))
+    , m_weight(new MassEdit(m_sheet)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_sheet);
@@ -43,11 +45,15 @@ KeepStrip::KeepStrip(DeskRunner& runner, Shift& shift, QWidget* parent)
     m_tag->setPlaceholderText(tr("tag: the next free one"));
     m_batch->setAccessibleName(tr("Batch"));
     m_batch->setPlaceholderText(tr("batch"));
+    m_weight->setAccessibleName(tr("Weight of it as it comes"));
+    m_weight->setPlaceholderText(tr("weight, g"));
+    m_weight->setMayBeBlank(true);
     m_personLine = m_sheet->addLine(tr("For"), m_finder);
     m_stringLine = m_sheet->addLine(tr("String"), {m_string, m_kind});
-    m_lengthLine = m_sheet->addLine(tr("Length"), {m_length, m_tag, m_batch});
+    m_lengthLine = m_sheet->addLine(tr("Length"), {m_length, m_tag, m_batch, m_weight});
     m_sheet->addStretch();
     m_lengthLine.note->watch(m_length);
+    m_lengthLine.note->watch(m_weight);
     connectPeople();
 }
 
@@ -93,6 +99,7 @@ void KeepStrip::start(const std::vector<desk::ShelfString>& strings, const std::
     m_length->setValue(std::nullopt);
     m_tag->clear();
     m_batch->clear();
+    m_weight->setValue(std::nullopt);
     for (const auto& line : {m_personLine, m_stringLine, m_lengthLine}) {
         line.note->clearAll();
     }
@@ -118,6 +125,10 @@ std::optional<StockroomPresenter::Receipt> KeepStrip::receipt() {
         m_lengthLine.note->sendBackTo(m_length);
         return std::nullopt;
     }
+    if (m_weight->problem()) {
+        m_lengthLine.note->sendBackTo(m_weight);
+        return std::nullopt;
+    }
     const Money nothing = Money::zero(m_shift.shop().currency);
     return StockroomPresenter::Receipt{.article = StringArticleId::of(m_string->currentData().toLongLong()),
                                        .kind = static_cast<LotKind>(m_kind->currentData().toInt()),
@@ -127,14 +138,16 @@ std::optional<StockroomPresenter::Receipt> KeepStrip::receipt() {
                                        .shipping = nothing,
                                        .batch = m_batch->text(),
                                        .requestKey = m_requestKey,
-                                       .owner = m_person->picked()->customer.id};
+                                       .owner = m_person->picked()->customer.id,
+                                       .newWeight = m_weight->readable()};
 }
 
 void KeepStrip::showRefusal(const Refusal& why) {
     showBeside(why,
                {{"length", m_length, m_lengthLine.note},
                 {"tag", m_tag, m_lengthLine.note},
-                {"batch", m_batch, m_lengthLine.note}},
+                {"batch", m_batch, m_lengthLine.note},
+                {"weight", m_weight, m_lengthLine.note}},
                m_stringLine.note);
 }
 

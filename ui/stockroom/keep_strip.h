@@ -17,6 +17,7 @@ namespace rw::ui {
 
 class Finder;
 class LengthEdit;
+class MassEdit;
 
 /// A customer leaves a reel of their own here: whose, which string, how long. It costs the shop nothing.
 class KeepStrip final : public QWidget {
@@ -50,6 +51,7 @@ private:
     LengthEdit* m_length;
     QLineEdit* m_tag;
     QLineEdit* m_batch;
+    MassEdit* m_weight;
     Sheet::Line m_personLine{};
     Sheet::Line m_stringLine{};
     Sheet::Line m_lengthLine{};

@@ -3,6 +3,7 @@
 
 #include "ui/presenter/owner_presenter.h"
 #include "ui/presenter/stockroom_presenter.h"
+#include "ui/presenter/weigh_in_presenter.h"
 #include "ui/stockroom/correct_strip.h"
 #include "ui/stockroom/delivery_sheet.h"
 #include "ui/stockroom/keep_strip.h"
@@ -11,10 +12,12 @@
 #include "ui/stockroom/shelf_view.h"
 #include "ui/stockroom/string_strip.h"
 #include "ui/stockroom/take_off_strip.h"
+#include "ui/stockroom/weigh_in_page.h"
 #include "ui/text/format.h"
 #include "ui/text/lot_words.h"
 #include "ui/text/sentences.h"
 #include "ui/text/stockroom_words.h"
+#include "ui/text/weigh_words.h"
 #include "ui/widgets/look.h"
 #include "ui/widgets/pin_sheet.h"
 
@@ -36,6 +39,7 @@ StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresen
     , m_shift(shift)
     , m_owner(owner)
     , m_presenter(std::make_unique<StockroomPresenter>(runner, shift))
+    , m_weighing(std::make_unique<WeighInPresenter>(runner, shift))
     , m_pages(new QStackedWidget(this))
     , m_shelfPage(new QWidget(m_pages))
     , m_short(new QLabel(m_shelfPage))
@@ -49,13 +53,15 @@ StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresen
     , m_string(new StringStrip(m_strip))
     , m_pin(new PinSheet(m_strip))
     , m_delivery(new DeliverySheet(m_pages))
-    , m_lifePage(new LifePage(shift, m_pages)) {
+    , m_lifePage(new LifePage(shift, m_pages))
+    , m_weighIn(new WeighInPage(shift, m_pages)) {
     build();
     makeKeys();
     connectShelf();
     connectLots();
     connectStrings();
     connectOwner();
+    connectWeighIn();
     showShelf();
 }
 
@@ -83,7 +89,7 @@ void StockroomStation::build() {
     shelf->addWidget(m_empty, 1);
     shelf->addWidget(m_view, 1);
     shelf->addWidget(m_strip);
-    for (QWidget* page : QList<QWidget*>{m_shelfPage, m_delivery, m_lifePage}) {
+    for (QWidget* page : QList<QWidget*>{m_shelfPage, m_delivery, m_lifePage, m_weighIn}) {
         m_pages->addWidget(page);
     }
     auto* layout = new QVBoxLayout(this);
@@ -100,8 +106,17 @@ void StockroomStation::makeKeys() {
     m_keepKey = addKey(tr("&Keep a customer's reel"), {QKeySequence(Qt::Key_K)}, [this] { openKeep(); });
     m_newKey = addKey(tr("A &new string"), {QKeySequence(Qt::Key_N)}, [this] { openNewString(); });
     m_editKey = addKey(tr("&Edit a string"), {QKeySequence(Qt::Key_E)}, [this] { openString(); });
-    m_takeBackKey = addCommand(tr("Take back the &last step"), {QKeySequence(Qt::CTRL | Qt::Key_Z)},
-                               [this] { m_presenter->takeBack(); });
+    m_weighKey = addKey(tr("We&igh-in"), {QKeySequence(Qt::Key_W)}, [this] { openWeighIn(); });
+    m_bookKey = addCommand(tr("Book it &as weighed"), {QKeySequence(Qt::Key_B)}, [this] {
+        if (const auto* line = m_weighIn->current()) {
+            m_weighing->book(*line->weighing.id);
+        }
+    });
+    m_printKey = addKey(tr("&Print the stock-take"), {QKeySequence(Qt::Key_P)},
+                        [this] { Q_EMIT sheetWanted(m_weighing->sheet()); });
+    m_endKey = addCommand(tr("Finish the &stock-take"), {QKeySequence(Qt::Key_F)}, [this] { m_weighing->end(); });
+    m_takeBackKey =
+        addCommand(tr("Take back the &last step"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] { takeBack(); });
     m_copyKey = addKey(tr("C&opy the statement"), {QKeySequence(Qt::CTRL | Qt::Key_C)}, [this] { copyStatement(); });
     m_paidKey =
         addKey(tr("S&how or hide what was paid"), {QKeySequence(Qt::CTRL | Qt::Key_H)}, [this] { showOrHidePaid(); });
@@ -195,6 +210,36 @@ void StockroomStation::connectOwner() {
     m_lifePage->setShowsPaid(m_owner.mayShow());
 }
 
+void StockroomStation::connectWeighIn() {
+    auto* presenter = m_weighing.get();
+    connect(presenter, &WeighInPresenter::sheetChanged, this, [this] {
+        m_weighIn->show(m_weighing->sheet());
+        enableKeys();
+    });
+    connect(presenter, &WeighInPresenter::weighed, m_weighIn, &WeighInPage::showWeighed);
+    connect(presenter, &WeighInPresenter::refused, m_weighIn, &WeighInPage::showRefusal);
+    connect(presenter, &WeighInPresenter::booked, this,
+            [this](const desk::WeighIn& in) { Q_EMIT said(weighBookedText(in)); });
+    connect(presenter, &WeighInPresenter::tookBack, this,
+            [this](const std::vector<Lot>& lots) { Q_EMIT said(tookBackText(lots)); });
+    connect(presenter, &WeighInPresenter::ended, this, [this] { Q_EMIT said(stockTakeEndedText()); });
+    connect(m_weighIn, &WeighInPage::lineChanged, this, &StockroomStation::enableKeys);
+}
+
+void StockroomStation::takeBack() {
+    if (opened() == m_weighIn) {
+        m_weighing->takeBack();
+    } else {
+        m_presenter->takeBack();
+    }
+}
+
+void StockroomStation::openWeighIn() {
+    open(m_weighIn);
+    m_weighing->start();
+    m_weighIn->start({});
+}
+
 void StockroomStation::showOrHidePaid() {
     if (m_owner.isLocked()) {
         open(m_pin);
@@ -231,7 +276,12 @@ void StockroomStation::enter() {
     }
 }
 
-void StockroomStation::refresh() { m_presenter->refresh(); }
+void StockroomStation::refresh() {
+    m_presenter->refresh();
+    if (opened() == m_weighIn) {
+        m_weighing->refresh();
+    }
+}
 
 void StockroomStation::leave() { m_owner.hide(); }
 
@@ -331,7 +381,7 @@ QWidget* StockroomStation::opened() const {
 }
 
 void StockroomStation::open(QWidget* what) {
-    if (what == m_delivery || what == m_lifePage) {
+    if (what == m_delivery || what == m_lifePage || what == m_weighIn) {
         m_pages->setCurrentWidget(what);
     } else {
         m_strip->setCurrentWidget(what);
@@ -356,7 +406,13 @@ void StockroomStation::enableKeys() {
     m_lifeKey->setEnabled(ofLot);
     m_copyKey->setEnabled(there == m_lifePage);
     m_paidKey->setEnabled(m_owner.hasPin() && (atShelf || there == m_lifePage));
-    m_takeBackKey->setEnabled(atShelf && m_presenter->canTakeBack());
+    const bool weighing = there == m_weighIn;
+    const auto* line = m_weighIn->current();
+    m_weighKey->setEnabled(atShelf && m_shelf.rowCount() > 0);
+    m_bookKey->setEnabled(weighing && line != nullptr && !line->weighing.booked);
+    m_endKey->setEnabled(weighing && m_weighing->isGoingOn());
+    m_printKey->setEnabled(weighing && !m_weighing->sheet().lines.empty());
+    m_takeBackKey->setEnabled((atShelf && m_presenter->canTakeBack()) || (weighing && m_weighing->canTakeBack()));
     Q_EMIT keysChanged();
 }
 
@@ -383,6 +439,10 @@ void StockroomStation::confirm() {
     } else if (there == m_correct) {
         if (const auto measured = m_correct->measured()) {
             m_presenter->correct(*m_correct->lot(), *measured, m_correct->why());
+        }
+    } else if (there == m_weighIn) {
+        if (const auto onScale = m_weighIn->enter()) {
+            m_weighing->weigh(*onScale);
         }
     } else if (there == m_pin) {
         m_owner.give(m_pin->take());

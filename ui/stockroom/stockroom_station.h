@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #pragma once
 
+#include "core/desk/stock_take.h"
 #include "ui/model/shelf_model.h"
 #include "ui/port/desk_runner.h"
 #include "ui/widgets/station.h"
@@ -26,6 +27,8 @@ class Shift;
 class StockroomPresenter;
 class StringStrip;
 class TakeOffStrip;
+class WeighInPage;
+class WeighInPresenter;
 
 /// Stockroom: the shelf with its reels, what runs short, and below it the reel that is looked at; a sheet for a
 /// delivery, and a page for a lot's whole life.
@@ -52,6 +55,8 @@ public:
     [[nodiscard]] KeepStrip* keepStrip() const { return m_keep; }
     [[nodiscard]] StringStrip* stringStrip() const { return m_string; }
     [[nodiscard]] PinSheet* pinSheet() const { return m_pin; }
+    [[nodiscard]] WeighInPage* weighInPage() const { return m_weighIn; }
+    [[nodiscard]] WeighInPresenter& weighing() const { return *m_weighing; }
     [[nodiscard]] QString runningShort() const { return m_short->text(); }
 
     void openReceive();
@@ -60,8 +65,12 @@ public:
     void openKeep();
     void openLife();
     void openNewString();
-    void openString();  ///< what the string under the keyboard is and costs, once the ledger has told it
+    void openString(); ///< what the string under the keyboard is and costs, once the ledger has told it
+    void openWeighIn();
     void backToShelf(); ///< back to the shelf
+
+Q_SIGNALS:
+    void sheetWanted(const desk::StockTakeSheet& sheet); ///< on paper, to sign
 
 private:
     void open(QWidget* what);
@@ -72,6 +81,8 @@ private:
     void connectLots();
     void connectStrings();
     void connectOwner();
+    void connectWeighIn();
+    void takeBack();
     void showOrHidePaid();
     void showShelf();
     void showLife();
@@ -85,6 +96,7 @@ private:
     Shift& m_shift;
     OwnerPresenter& m_owner;
     std::unique_ptr<StockroomPresenter> m_presenter;
+    std::unique_ptr<WeighInPresenter> m_weighing;
     ShelfModel m_shelf;
     QStackedWidget* m_pages;
     QWidget* m_shelfPage;
@@ -100,6 +112,7 @@ private:
     PinSheet* m_pin;
     DeliverySheet* m_delivery;
     LifePage* m_lifePage;
+    WeighInPage* m_weighIn;
     QAction* m_correctKey = nullptr;
     QAction* m_takeOffKey = nullptr;
     QAction* m_receiveKey = nullptr;
@@ -110,6 +123,10 @@ private:
     QAction* m_copyKey = nullptr;
     QAction* m_paidKey = nullptr;
     QAction* m_takeBackKey = nullptr;
+    QAction* m_weighKey = nullptr;
+    QAction* m_bookKey = nullptr;
+    QAction* m_endKey = nullptr;
+    QAction* m_printKey = nullptr;
     QAction* m_confirmKey = nullptr;
     QAction* m_backKey = nullptr;
     bool m_filling = false;

@@ -27,7 +27,16 @@ public:
         return PrintedSlip{.slip = slip, .where = QStringLiteral("Counter"), .isFile = false};
     }
 
+    Result<PrintedSlip> printPage(const QString& title, const QString& file, const PaintPage&) override {
+        if (diskIsFull) {
+            throw FileLost("no space left");
+        }
+        pages << title;
+        return PrintedSlip{.slip = Slip::JobCard, .where = folder() + QLatin1Char('/') + file, .isFile = true};
+    }
+
     QStringList names;
+    QStringList pages; ///< that are no job's, in the order they came out
     std::map<Slip, SlipChoice> choices;
     std::vector<std::pair<Slip, std::int64_t>> slips; ///< in the order they came out
     bool diskIsFull = false;
