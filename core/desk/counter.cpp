@@ -88,7 +88,15 @@ Result<std::vector<PersonFound>> listPeople(Transaction& ledger, std::string_vie
     std::vector<PersonFound> people;
     std::map<FrameModelId, FrameModel> frames; // most people have one of a few
     for (Customer& customer : ledger.customers().find(text, atMost)) {
-        PersonFound found{std::move(customer), {}, {}};
+        if (people.empty()) {
+            auto first = withRackets(ledger, std::move(customer), ledger.lots().open());
+            if (!first) {
+                return tl::unexpected(first.error());
+            }
+            people.push_back(*std::move(first));
+            continue;
+        }
+        PersonFound found{std::move(customer), {}, {}, false};
         for (Racket& racket : ledger.customers().racketsOf(*found.customer.id)) {
             auto known = frames.find(racket.frame);
             if (known == frames.end()) {

@@ -24,10 +24,11 @@ struct PersonFound {
     Customer customer;
     std::vector<RacketSummary> rackets; ///< the one that was here last first; those that are here now after the others
     std::vector<Lot> lots;              ///< string of theirs that is kept here: open lots
+    bool isWhole = true;                ///< else rackets by name without what was done to them, and no lots
 };
 
-/// Who is found by `text`, as a list shows them while somebody types: their rackets by name, without what was done to
-/// them and without string of theirs. person() has the rest.
+/// Who is found by `text`, as a list shows them while somebody types. The first, who is meant more often than all others,
+/// is whole; of the others person() has the rest.
 [[nodiscard]] Result<std::vector<PersonFound>> listPeople(Transaction& ledger, std::string_view text, int atMost = 20);
 [[nodiscard]] Result<std::vector<PersonFound>> findPeople(Transaction& ledger, std::string_view text, int atMost = 20);
 [[nodiscard]] Result<PersonFound> person(Transaction& ledger, CustomerId id);

@@ -295,6 +295,10 @@ void IntakeSheet::pickHighlighted() {
 
 void IntakeSheet::repeatLast(bool asStrung) {
     pickHighlighted();
+    if (m_person.isPicking()) {
+        m_repeatWhenPicked = asStrung;
+        return;
+    }
     if (!m_person.picked()) {
         m_personLine.note->setProblem(tr("first the person, then the racket whose last job is repeated"));
         m_personFinder->setFocus(Qt::OtherFocusReason);

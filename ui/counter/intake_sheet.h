@@ -160,6 +160,7 @@ private:
     Sheet::Line m_termsLine{};
     Sheet::Line m_inspectionLine{};
     Sheet::Line m_noteLine{};
+    std::optional<bool> m_repeatWhenPicked; ///< as strung or as asked: pressed while the person was looked up
     std::optional<RacketId> m_saidToBeHere; ///< whoever logs it now knows that it is in the shop
     bool m_filling = false;
 };

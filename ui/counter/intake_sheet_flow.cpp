@@ -31,6 +31,7 @@ namespace rw::ui {
 
 void IntakeSheet::connectPerson() {
     connect(m_personFinder, &Finder::typed, this, [this](const QString& text) {
+        m_repeatWhenPicked.reset();
         m_person.setText(text);
         m_personFinder->setReady(m_person.text().isEmpty() || m_person.isSearched());
         m_personLine.note->setProblem(tooLongText(text, desk::kLongestName, "name"));
@@ -70,7 +71,7 @@ void IntakeSheet::connectPerson() {
 }
 
 void IntakeSheet::takeIn(const desk::TaggedJob& tagged) {
-    m_person.bring(tagged.person);
+    m_person.pick(tagged.person);
     m_racket.pick({tagged.racket(), tagged.racket().frame});
 }
 
@@ -121,6 +122,9 @@ void IntakeSheet::personPicked() {
     showPreview();
     if (picked && !sameAsBefore) {
         enter();
+    }
+    if (const auto asStrung = std::exchange(m_repeatWhenPicked, std::nullopt); asStrung && picked) {
+        repeatLast(*asStrung);
     }
 }
 

@@ -33,7 +33,7 @@ void PersonPresenter::setText(const QString& text) {
     m_text = text.trimmed();
     m_requestKey = newRequestKey();
     m_search.cancel();
-    m_picking.cancel();
+    stopPicking();
     m_searched = false;
     if (m_text.isEmpty()) {
         m_pause.stop();
@@ -84,22 +84,31 @@ void PersonPresenter::search() {
         });
 }
 
+void PersonPresenter::lookUp(CustomerId id) {
+    m_isPicking = true;
+    m_picking = read([id](desk::Transaction& ledger) { return desk::person(ledger, id); },
+                     [this](const Result<desk::PersonFound>& whole) {
+                         m_isPicking = false;
+                         if (whole) {
+                             pick(*whole);
+                         }
+                     },
+                     [this] { m_isPicking = false; });
+}
+
+void PersonPresenter::stopPicking() {
+    m_picking.cancel();
+    m_isPicking = false;
+}
+
 void PersonPresenter::pick(const desk::PersonFound& person) {
     m_search.cancel();
     m_pause.stop();
-    m_picking.cancel();
-    m_picking = read([id = *person.customer.id](desk::Transaction& ledger) { return desk::person(ledger, id); },
-                     [this](const Result<desk::PersonFound>& whole) {
-                         if (whole) {
-                             bring(*whole);
-                         }
-                     });
-}
-
-void PersonPresenter::bring(const desk::PersonFound& person) {
-    m_search.cancel();
-    m_pause.stop();
-    m_picking.cancel();
+    stopPicking();
+    if (!person.isWhole) {
+        lookUp(*person.customer.id);
+        return;
+    }
     m_picked = person;
     m_inTheShop.clear();
     m_account.reset();
@@ -109,7 +118,7 @@ void PersonPresenter::bring(const desk::PersonFound& person) {
 
 void PersonPresenter::clear() {
     m_search.cancel();
-    m_picking.cancel();
+    stopPicking();
     m_pause.stop();
     m_text.clear();
     m_requestKey = newRequestKey();
@@ -179,7 +188,7 @@ void PersonPresenter::add(const Customer& customer) {
             m_adding = false;
             m_requestKey = newRequestKey();
             if (person) {
-                bring(*person);
+                pick(*person);
             } else {
                 Q_EMIT addRefused(person.error());
             }

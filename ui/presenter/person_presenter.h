@@ -30,8 +30,8 @@ public:
     /// An answer has come for the text as it stands.
     [[nodiscard]] bool isSearched() const { return m_searched; }
 
-    void pick(const desk::PersonFound& person);  ///< one who was found: looked up whole, then picked
-    void bring(const desk::PersonFound& person); ///< picks somebody who is known whole
+    void pick(const desk::PersonFound& person);                  ///< who is not known whole is looked up first
+    [[nodiscard]] bool isPicking() const { return m_isPicking; } ///< somebody is looked up
     void clear();
     [[nodiscard]] const std::optional<desk::PersonFound>& picked() const { return m_picked; }
     /// What of theirs is in the shop now: logged, on a machine, waiting or on the rack.
@@ -57,6 +57,8 @@ Q_SIGNALS:
 
 private:
     void search();
+    void lookUp(CustomerId id); ///< and pick
+    void stopPicking();
     void forgetFound();
     void loadInTheShop();
 
@@ -68,6 +70,7 @@ private:
     bool m_removing = false;
     desk::CancelToken m_search;
     desk::CancelToken m_picking;
+    bool m_isPicking = false;
     std::vector<desk::PersonFound> m_found;
     std::optional<desk::TaggedJob> m_tagged;
     std::optional<desk::PersonFound> m_picked;

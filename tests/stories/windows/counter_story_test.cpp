@@ -207,6 +207,31 @@ TEST_F(Counter, F5TakesTheRacketThatIsMarked) {
     EXPECT_EQ(counter().intakePresenter().form().mainsTension, counter().racket().picked()->lastJob->asked.mains);
 }
 
+TEST_F(Counter, F5TakesThePersonWhoIsMarkedFurtherDownTheListToo) {
+    // Somebody with one racket that was strung here, not the first of the list: who is looked up when they are picked.
+    const auto row = look([](desk::Transaction& work) {
+        const auto listed = desk::listPeople(work, "a");
+        for (std::size_t i = 1; i < listed->size(); ++i) {
+            const auto whole = desk::person(work, *listed->at(i).customer.id);
+            if (whole->rackets.size() == 1 && whole->rackets.front().lastJob) {
+                return static_cast<int>(i);
+            }
+        }
+        return 0;
+    });
+    ASSERT_GT(row, 0);
+    type("a");
+    ASSERT_TRUE(becomes([&] { return sheet().personFinder()->highlighted() == 0; }));
+    for (int i = 0; i < row; ++i) {
+        press(Qt::Key_Down);
+    }
+    press(Qt::Key_F5);
+    ASSERT_TRUE(becomes([&] { return counter().intakePresenter().form().mainsTension.has_value(); }));
+    ASSERT_TRUE(counter().racket().picked());
+    EXPECT_EQ(counter().intakePresenter().form().mainsTension, counter().racket().picked()->lastJob->asked.mains);
+    EXPECT_EQ(sheet().personNote()->text().indexOf(QStringLiteral("✕")), -1);
+}
+
 TEST_F(Counter, F5WithNobodyPickedSaysWhatComesFirst) {
     press(Qt::Key_F5);
     EXPECT_TRUE(sheet().personNote()->text().startsWith(QStringLiteral("✕ ")));
