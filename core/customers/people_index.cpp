@@ -61,7 +61,13 @@ void PeopleIndex::put(CustomerId id, std::string_view searchKey, const std::vect
 }
 
 void PeopleIndex::drop(CustomerId id) {
-    std::erase_if(m_people, [&](const Person& person) { return person.id == id.value(); });
+    const auto person = std::ranges::find(m_people, id.value(), &Person::id);
+    if (person == m_people.end()) {
+        return;
+    }
+    // Who asked to be removed does not linger in memory.
+    std::fill_n(m_text.begin() + person->from, person->keyLength + person->digitsLength, '\0');
+    m_people.erase(person);
 }
 
 void PeopleIndex::clear() {

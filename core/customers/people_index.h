@@ -50,7 +50,7 @@ private:
                                  const std::vector<std::string>& phoneDigits);
     void sort();
 
-    std::string m_text; ///< what was replaced stays in it until sort() or clear()
+    std::string m_text; ///< where somebody was dropped there are noughts
     std::vector<Person> m_people;
     bool m_sorted = true;
 };
