@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
-#include "app/cli/moment.h"
+#include "app/cli/now.h"
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
 #include "core/desk/books.h"
@@ -28,7 +28,7 @@ struct Books {
 /// `moment`: what to take for now; nothing: what the computer says.
 Result<Books> booksOf(desk::Transaction& ledger, const std::optional<std::string>& moment) {
     const OpeningHours hours = desk::openingHours(ledger.shop());
-    const auto now = moment ? parseMoment(*moment, hours) : Result<Instant>(SystemClock().now());
+    const auto now = nowIn(ledger, moment);
     if (!now) {
         return tl::unexpected(now.error());
     }

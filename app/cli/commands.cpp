@@ -45,9 +45,17 @@ const std::vector<Command>& commands() {
         {"stock",
          "what every string and reel holds, what is promised, what runs short",
          "",
-         {kLedger, kJson},
+         {kLedger, kNow, kJson},
          never,
          runStock},
+        {"order",
+         "what to order, from whom, and why",
+         "A draft for each supplier of whose strings one runs short, and what comes along with it. How many is what "
+         "costs the year least at the price and the shipping of the last time. Nothing is ordered by itself, and "
+         "nothing is written down. Where the shop has an owner's PIN, prices are left out.",
+         {kLedger, kNow, {"--csv", "", "the same lines as CSV, for a spreadsheet"}, kJson},
+         never,
+         runOrder},
         {"weigh",
          "what a scale says a reel still holds, beside the book",
          "The reel's weight tells what is left on it, held against its weight when new or by what a metre of the "
@@ -94,7 +102,8 @@ const std::vector<Command>& commands() {
         {"export",
          "everything in a ledger, as CSV files",
          "One file for each kind: customers, contacts, rackets, strings, lots, movements, weighings, jobs, pieces, "
-         "charges, payments. Lengths are whole millimetres, times are UTC. The files hold names, phone numbers and what was "
+         "charges, payments, and what was asked for when there was none. Lengths are whole millimetres, times are UTC. "
+         "The files hold names, phone numbers and what was "
          "paid for reels: keep them where only those may read them who should.",
          {kLedger, {"--out", "DIR", "the folder for them; made when it is not there", true}, kJson},
          never,
@@ -142,11 +151,14 @@ const std::vector<Command>& commands() {
          never,
          runPlan},
         {"forecast",
-         "when a string runs short and runs out, for a shop that is in no ledger",
-         "The file is one JSON object with the jobs of each day and how long deliveries took. The answer is at which "
-         "position to order, and the dates on which the string has run out with a chance of 10, 50 and 90 %. The keys "
-         "are listed in the guide, page \"Command line\".",
-         {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson},
+         "when each string of a ledger runs short and runs out, or one of a shop that is in none",
+         "Either of a ledger, from its own days, or of a file: one JSON object with the jobs of each day and how long "
+         "deliveries took. The answer is at which position to order, and the dates on which the string has run out "
+         "with a chance of 10, 50 and 90 %. The keys are listed in the guide, page \"Command line\".",
+         {{"--ledger", "L", "the path of a ledger file, or a postgresql:// address"},
+          {"--input", "FILE.json", "instead of a ledger, the request; - reads standard input"},
+          kNow,
+          kJson},
          never,
          runForecast},
     };

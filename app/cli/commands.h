@@ -23,5 +23,6 @@ namespace rw::cli {
 [[nodiscard]] Result<Answer> runLearn(const Given& given);
 [[nodiscard]] Result<Answer> runForecast(const Given& given);
 [[nodiscard]] Result<Answer> runWeigh(const Given& given);
+[[nodiscard]] Result<Answer> runOrder(const Given& given);
 
 } // namespace rw::cli

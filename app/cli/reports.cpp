@@ -3,6 +3,7 @@
 
 #include "app/cli/text_table.h"
 #include "ui/documents/card_words.h"
+#include "ui/text/ahead_words.h"
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
 #include "ui/text/plan_words.h"
@@ -99,6 +100,9 @@ QStringList stockLines(const desk::ShelfString& string, const Reader& reader) {
                       ui::aboutLengthText(static_cast<double>(string.perJob.millimetres()), locale));
     if (string.runningShort()) {
         lines << QStringLiteral("   ") + warning(ui::runningShortText(string));
+    }
+    if (string.ahead && !ui::boardAheadText(*string.ahead, locale).isEmpty()) {
+        lines << QStringLiteral("   ") + ui::boardAheadText(*string.ahead, locale);
     }
     TextTable table({Align::Left, Align::Left, Align::Left, Align::Right, Align::Right, Align::Left});
     for (const desk::ShelfLot& shelf : string.lots) {

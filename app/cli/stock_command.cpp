@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
+#include "app/cli/now.h"
 #include "app/cli/reports.h"
 #include "core/desk/running_short.h"
 #include "core/exchange/json_text.h"
+#include "core/exchange/string_ahead_json.h"
 
 #include <algorithm>
 
@@ -55,11 +57,9 @@ std::string asJson(const std::vector<desk::ShelfString>& strings) {
             .key("perJobMm")
             .whole(string.perJob.millimetres())
             .key("wholeJobsFree")
-            .whole(string.wholeJobsFree)
-            .key("runningShort")
-            .yesNo(string.runningShort())
-            .key("lots")
-            .beginList();
+            .whole(string.wholeJobsFree);
+        exchange::writeAhead(json, *string.ahead);
+        json.key("lots").beginList();
         for (const desk::ShelfLot& lot : string.lots) {
             writeLot(json, lot);
         }
@@ -75,7 +75,10 @@ Result<Answer> runStock(const Given& given) {
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto strings = shop->read([](desk::Transaction& ledger) { return desk::shelfAhead(ledger, SystemClock().now()); });
+    const auto strings = shop->read([&](desk::Transaction& ledger) -> Result<std::vector<desk::ShelfString>> {
+        const auto now = nowIn(ledger, given.maybe("--now"));
+        return now ? desk::shelfAhead(ledger, *now) : tl::unexpected(now.error());
+    });
     if (!strings) {
         return tl::unexpected(strings.error());
     }

@@ -14,8 +14,8 @@ std::vector<Scene> together(std::initializer_list<std::vector<Scene>> parts) {
 }
 
 std::vector<Scene> scenes() {
-    return together({counterScenes(), benchScenes(), stockroomScenes(), weighInScenes(), booksScenes(), setUpScenes(),
-                     windowScenes()});
+    return together({counterScenes(), benchScenes(), stockroomScenes(), orderScenes(), weighInScenes(),
+                     booksScenes(), setUpScenes(), windowScenes()});
 }
 
 } // namespace rw::desktop

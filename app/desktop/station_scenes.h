@@ -12,6 +12,7 @@ namespace rw::desktop {
 [[nodiscard]] std::vector<Scene> counterScenes();
 [[nodiscard]] std::vector<Scene> benchScenes();
 [[nodiscard]] std::vector<Scene> stockroomScenes();
+[[nodiscard]] std::vector<Scene> orderScenes();   ///< what runs short, and what was asked for in vain
 [[nodiscard]] std::vector<Scene> weighInScenes(); ///< the stockroom with its scale
 [[nodiscard]] std::vector<Scene> booksScenes();
 [[nodiscard]] std::vector<Scene> setUpScenes();  ///< the books' pages on which the owner sets the shop up

@@ -52,6 +52,7 @@ std::vector<Scene> stockroomScenes() {
         {QStringLiteral("stockroom-throwing-away"), true,
          [](ui::MainWindow& window) -> QWidget* {
              window.goTo(QStringLiteral("stockroom"));
+             window.stockroom()->lookAhead(); // at a reel of it
              window.stockroom()->openTakeOff();
              return &window;
          }},
@@ -76,6 +77,7 @@ std::vector<Scene> stockroomScenes() {
         {QStringLiteral("stockroom-correcting"), true,
          [](ui::MainWindow& window) -> QWidget* {
              window.goTo(QStringLiteral("stockroom"));
+             window.stockroom()->lookAhead(); // at a reel of it
              window.stockroom()->openCorrect();
              return &window;
          }},

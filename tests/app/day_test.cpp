@@ -38,9 +38,12 @@ TEST_P(DayOnEngine, IsTheSameToTheLetter) {
     expectGolden("day.txt", run.out);
     const Outcome check = cli({QStringLiteral("check"), QStringLiteral("--ledger"), address()});
     EXPECT_EQ(check.code, 0) << check.out;
-    const Outcome stock = cli({QStringLiteral("stock"), QStringLiteral("--ledger"), address()});
+    const Outcome stock = cli(words("stock --now 2026-03-12T18:00 --ledger") << address());
     EXPECT_EQ(stock.code, 0);
     expectGolden("stock.txt", stock.out);
+    const Outcome forecast = cli(words("forecast --now 2026-03-12T18:00 --ledger") << address());
+    EXPECT_EQ(forecast.code, 0) << forecast.err;
+    expectGolden("forecast.txt", forecast.out);
     const Outcome history = cli({QStringLiteral("history"), QStringLiteral("--ledger"), address(),
                                  QStringLiteral("--customer"), QStringLiteral("0417")});
     EXPECT_EQ(history.code, 0);

@@ -55,7 +55,7 @@ TEST(ForecastCommand, AHostileRequestIsRefusedByName) {
         EXPECT_EQ(sentence.find('\x1b'), std::string::npos);
     }
     EXPECT_THAT(refusalOf(kForecast, QByteArray(3 << 20, '[')), HasSubstr("1 MB"));
-    EXPECT_THAT(refusalOf({QStringLiteral("forecast")}), HasSubstr("--input is missing"));
+    EXPECT_THAT(refusalOf({QStringLiteral("forecast")}), HasSubstr("--ledger or --input is missing"));
 }
 
 /// The most that may be asked: eighty centuries, the busiest days, the slowest suppliers.

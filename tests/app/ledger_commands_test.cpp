@@ -47,12 +47,29 @@ TEST_P(LedgerCommands, StockIsWhatTheReelsHold) {
     // The shop of the acceptance scenarios: L-3 holds 48.7 m, of which 32.4 m are promised; T-1 27.6 m.
     const QJsonArray strings = json("stock")[QStringLiteral("strings")].toArray();
     ASSERT_EQ(strings.size(), 4);
-    const QJsonObject larkspun = strings[1].toObject();
+    const QJsonObject larkspun = strings[0].toObject(); // it runs short, so it stands first
     EXPECT_EQ(larkspun[QStringLiteral("code")].toString().toStdString(), "L");
     EXPECT_EQ(larkspun[QStringLiteral("leftMm")].toInt(), 48700);
     EXPECT_EQ(larkspun[QStringLiteral("promisedMm")].toInt(), 32400);
     EXPECT_EQ(larkspun[QStringLiteral("freeMm")].toInt(), 16300);
     EXPECT_THAT(on("stock").out, HasSubstr("2 jobs; a third would be 0.3 m short"));
+}
+
+TEST_P(LedgerCommands, TheForecastAndTheStockAgree) {
+    const QStringList then{QStringLiteral("--now"), QStringLiteral("2026-03-12T11:00")};
+    const QJsonArray stock = json("stock", then)[QStringLiteral("strings")].toArray();
+    const QJsonArray forecast = json("forecast", then)[QStringLiteral("strings")].toArray();
+    ASSERT_EQ(stock.size(), forecast.size());
+    for (qsizetype i = 0; i < stock.size(); ++i) {
+        for (const char* key : {"code", "wholeJobsFree", "runningShort", "onRequest", "s", "orderPoint", "rate",
+                                "chanceOfNone", "runOut"}) {
+            EXPECT_FALSE(forecast[i][QLatin1String(key)].isUndefined()) << key;
+            EXPECT_EQ(stock[i][QLatin1String(key)], forecast[i][QLatin1String(key)]) << key;
+        }
+    }
+    EXPECT_TRUE(forecast[0][QLatin1String("runningShort")].toBool());
+    EXPECT_THAT(refused("forecast", {QStringLiteral("--input"), QStringLiteral("-")}), HasSubstr("--input"));
+    EXPECT_THAT(refused("forecast", {QStringLiteral("--now"), QStringLiteral("soon")}), HasSubstr("soon"));
 }
 
 TEST_P(LedgerCommands, HistoryFindsByNameAndDigits) {

@@ -2,9 +2,12 @@
 #include "ui/counter/counter_station.h"
 
 #include "ui/counter/intake_sheet.h"
+#include "ui/counter/none_sheet.h"
 #include "ui/counter/outcome_strip.h"
 #include "ui/counter/rack_sheet.h"
+#include "ui/counter/string_choice.h"
 #include "ui/counter/to_be_strung_sheet.h"
+#include "ui/presenter/asked_for_none_presenter.h"
 #include "ui/presenter/intake_presenter.h"
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/rack_presenter.h"
@@ -30,10 +33,12 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     , m_intake(std::make_unique<IntakePresenter>(runner, shift, pause))
     , m_rack(std::make_unique<RackPresenter>(runner, shift))
     , m_toBeStrung(std::make_unique<ToBeStrungPresenter>(runner, shift))
+    , m_askedForNone(std::make_unique<AskedForNonePresenter>(runner, shift))
     , m_pages(new QStackedWidget(this))
     , m_intakeSheet(new IntakeSheet(*m_person, *m_racket, *m_intake, shift))
     , m_rackSheet(new RackSheet(*m_rack, shift))
-    , m_toBeStrungSheet(new ToBeStrungSheet(*m_toBeStrung, shift)) {
+    , m_toBeStrungSheet(new ToBeStrungSheet(*m_toBeStrung, shift))
+    , m_noneSheet(new NoneSheet(*m_askedForNone)) {
     auto* layout = new QVBoxLayout(this);
     layout->setContentsMargins(0, 0, 0, 0);
     layout->addWidget(m_pages);
@@ -47,6 +52,7 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     m_pages->addWidget(scroll);
     m_pages->addWidget(m_rackSheet);
     m_pages->addWidget(m_toBeStrungSheet);
+    m_pages->addWidget(m_noneSheet);
     makeKeys();
 
     connect(m_intakeSheet, &IntakeSheet::tagPicked, this, &CounterStation::openTag);
@@ -54,6 +60,9 @@ CounterStation::CounterStation(DeskRunner& runner, Shift& shift, std::chrono::mi
     connect(m_rackSheet, &RackSheet::left, this, &CounterStation::showIntake);
     connect(m_toBeStrungSheet, &ToBeStrungSheet::left, this, &CounterStation::showIntake);
     connect(m_toBeStrungSheet, &ToBeStrungSheet::said, this, &CounterStation::said);
+    connect(m_noneSheet, &NoneSheet::left, this, &CounterStation::showIntake);
+    connect(m_askedForNone.get(), &AskedForNonePresenter::wroteDown, this,
+            [this](const StringArticle& string) { Q_EMIT said(askedForNoneText(string)); });
     connect(m_toBeStrung.get(), &ToBeStrungPresenter::done, this,
             [this](const Job& job) { Q_EMIT said(jobCourseText(job)); });
     connect(m_toBeStrung.get(), &ToBeStrungPresenter::withdrawn, this,
@@ -112,6 +121,7 @@ void CounterStation::makeKeys() {
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });
     addKey(tr("&Unpaid"), {QKeySequence(Qt::Key_F7)}, [this] { showUnpaid(); });
     addKey(tr("&To be strung"), {QKeySequence(Qt::Key_F9)}, [this] { showToBeStrung(); });
+    addKey(tr("Asked for, ha&d none"), {QKeySequence(Qt::Key_F4)}, [this] { showAskedForNone(); });
     m_rackKeys = {addCommand(tr("Bring &back the last"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] {
         if (!m_rack->bringBack()) {
             Q_EMIT said(nothingToBringBackText());
@@ -132,8 +142,10 @@ void CounterStation::enter() {
         m_intakeSheet->enter();
     } else if (m_pages->currentIndex() == Rack) {
         m_rackSheet->takeKeyboard();
-    } else {
+    } else if (m_pages->currentIndex() == ToBeStrung) {
         m_toBeStrungSheet->takeKeyboard();
+    } else {
+        m_noneSheet->takeKeyboard();
     }
 }
 
@@ -142,6 +154,9 @@ void CounterStation::refresh() {
     m_intake->refresh();
     m_rack->refresh();
     m_toBeStrung->refresh();
+    if (m_pages->currentIndex() == AskedForNone) {
+        m_askedForNone->refresh();
+    }
 }
 
 void CounterStation::showPage(Page page) {
@@ -183,6 +198,11 @@ void CounterStation::showUnpaid() {
 void CounterStation::showToBeStrung() {
     showPage(ToBeStrung);
     m_toBeStrungSheet->enter(pickedPerson());
+}
+
+void CounterStation::showAskedForNone() {
+    showPage(AskedForNone);
+    m_noneSheet->enter(m_intakeSheet->mains()->article());
 }
 
 std::optional<CustomerId> CounterStation::pickedPerson() const {

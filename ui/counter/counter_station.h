@@ -13,8 +13,10 @@ class QStackedWidget;
 
 namespace rw::ui {
 
+class AskedForNonePresenter;
 class IntakePresenter;
 class IntakeSheet;
+class NoneSheet;
 class PersonPresenter;
 class RackPresenter;
 class RackSheet;
@@ -45,18 +47,20 @@ public:
     [[nodiscard]] IntakePresenter& intakePresenter() const { return *m_intake; }
     [[nodiscard]] RackPresenter& rackPresenter() const { return *m_rack; }
     [[nodiscard]] ToBeStrungSheet* toBeStrung() const { return m_toBeStrungSheet; }
+    [[nodiscard]] NoneSheet* askedForNone() const { return m_noneSheet; }
 
     void openTag(const desk::TaggedJob& tagged);
     void showRack();
     void showUnpaid();
     void showToBeStrung();
+    void showAskedForNone(); ///< with the string that is chosen on the intake sheet
     void showIntake();
 
 Q_SIGNALS:
     void historyWanted(const rw::ui::HistoryOf& of);
 
 private:
-    enum Page { Intake, Rack, ToBeStrung }; ///< in the order of the stack
+    enum Page { Intake, Rack, ToBeStrung, AskedForNone }; ///< in the order of the stack
     void showPage(Page page);
     void makeKeys();
     void wantHistory(bool ofRacket);
@@ -69,6 +73,7 @@ private:
     std::unique_ptr<IntakePresenter> m_intake;
     std::unique_ptr<RackPresenter> m_rack;
     std::unique_ptr<ToBeStrungPresenter> m_toBeStrung;
+    std::unique_ptr<AskedForNonePresenter> m_askedForNone;
     QStackedWidget* m_pages;
     std::optional<JobId> m_logged; ///< here, last
     QList<QAction*> m_intakeKeys;  ///< that mean nothing on another page
@@ -76,6 +81,7 @@ private:
     IntakeSheet* m_intakeSheet;
     RackSheet* m_rackSheet;
     ToBeStrungSheet* m_toBeStrungSheet;
+    NoneSheet* m_noneSheet;
 };
 
 } // namespace rw::ui

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/model/shelf_model.h"
 
+#include "ui/text/ahead_words.h"
 #include "ui/text/format.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/stockroom_words.h"
@@ -76,6 +77,9 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
         QStringList facts{boardTitle(string), holdingText(string.holding)};
         if (string.runningShort()) {
             facts << runningShortText(string);
+        }
+        if (string.ahead && !boardAheadText(*string.ahead).isEmpty()) {
+            facts << boardAheadText(*string.ahead);
         }
         return facts.join(QStringLiteral("; "));
     }

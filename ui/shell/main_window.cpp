@@ -40,7 +40,7 @@ MainWindow::MainWindow(DeskRunner& runner, Shift& shift, const Outside& outside,
     , m_keys(new QLabel(this))
     , m_counter(new CounterStation(runner, shift, pause, m_pages))
     , m_bench(new BenchStation(runner, shift, m_pages))
-    , m_stockroom(new StockroomStation(runner, shift, *m_owner, m_pages))
+    , m_stockroom(new StockroomStation(runner, shift, *m_owner, outside, m_pages))
     , m_books(new BooksStation(runner, shift, *m_owner, outside, m_pages))
     , m_history(new HistorySheet(runner, shift, m_pages))
     , m_papers(new PaperSheet(outside.printer, m_pages))

@@ -3,6 +3,7 @@
 
 #include "ui/model/shelf_model.h"
 #include "ui/presenter/shift.h"
+#include "ui/text/ahead_words.h"
 #include "ui/text/format.h"
 #include "ui/text/stockroom_words.h"
 #include "ui/widgets/look.h"
@@ -18,7 +19,8 @@ LifeStrip::LifeStrip(Shift& shift, QWidget* parent)
     , m_shift(shift)
     , m_title(new QLabel(this))
     , m_words(new QLabel(this))
-    , m_lines(new QListView(this)) {
+    , m_lines(new QListView(this))
+    , m_ahead(new AheadView(this)) {
     m_title->setFont(largeFont(*this, 1.5));
     m_title->setWordWrap(true);
     m_words->setWordWrap(true);
@@ -37,6 +39,8 @@ LifeStrip::LifeStrip(Shift& shift, QWidget* parent)
     layout->setSpacing(20);
     layout->addLayout(left, 4);
     layout->addWidget(m_lines, 7);
+    layout->addWidget(m_ahead, 7);
+    m_ahead->hide();
     setAutoFillBackground(true);
     setBackgroundRole(QPalette::Base);
 }
@@ -44,6 +48,7 @@ LifeStrip::LifeStrip(Shift& shift, QWidget* parent)
 void LifeStrip::show(const std::optional<desk::ShelfLot>& there, const std::optional<desk::LotLife>& life,
                      const QString& instead) {
     m_lines->setVisible(there.has_value());
+    m_ahead->hide();
     if (!there) {
         m_title->clear();
         m_words->setText(instead);
@@ -62,6 +67,15 @@ void LifeStrip::show(const std::optional<desk::ShelfLot>& there, const std::opti
     }
     m_life.setZone(m_shift.zone());
     m_life.setRows(std::move(rows));
+}
+
+void LifeStrip::showAhead(const desk::ShelfString& string) {
+    m_life.setRows({});
+    m_title->setText(articleTitle(string.article));
+    m_words->setText(aheadSentences(string).join(QLatin1Char('\n')));
+    m_ahead->show(string);
+    m_lines->hide();
+    m_ahead->setVisible(m_ahead->drawsSomething());
 }
 
 } // namespace rw::ui

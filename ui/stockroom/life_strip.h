@@ -3,6 +3,7 @@
 
 #include "core/desk/stockroom.h"
 #include "ui/model/lot_life_model.h"
+#include "ui/stockroom/ahead_view.h"
 
 #include <QLabel>
 #include <QListView>
@@ -14,7 +15,8 @@ namespace rw::ui {
 
 class Shift;
 
-/// The reel that is looked at: how many jobs are in it, and its life line by line.
+/// The reel that is looked at: how many jobs are in it, and its life line by line. Or the string: what will become of
+/// it, in words and drawn.
 class LifeStrip final : public QWidget {
     Q_OBJECT
 
@@ -24,6 +26,8 @@ public:
     /// `there` nothing: no reel is looked at, `instead` says what to do.
     void show(const std::optional<desk::ShelfLot>& there, const std::optional<desk::LotLife>& life,
               const QString& instead);
+    void showAhead(const desk::ShelfString& string); ///< precondition: somebody looked ahead
+    [[nodiscard]] AheadView* aheadView() const { return m_ahead; }
     [[nodiscard]] QString words() const { return m_words->text(); }
 
 private:
@@ -32,6 +36,7 @@ private:
     QLabel* m_title;
     QLabel* m_words;
     QListView* m_lines;
+    AheadView* m_ahead;
 };
 
 } // namespace rw::ui

@@ -3,6 +3,7 @@
 
 #include "ui/drawing/packet_drawing.h"
 #include "ui/drawing/reel_drawing.h"
+#include "ui/text/ahead_words.h"
 #include "ui/text/format.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/stockroom_words.h"
@@ -61,8 +62,16 @@ void ShelfDelegate::paintLabel(QPainter* painter, const QStyleOptionViewItem& op
     QFont title = largeFont(*option.widget, 1.2);
     title.setBold(true);
     if (string.owner.empty()) {
+        // The thickness behind the name, so that there is a line for what will become of the string.
+        const QRect whole = room;
+        const QString gauge = gaugeText(string.article);
+        room.setRight(room.right() - QFontMetrics(option.font).horizontalAdvance(gauge) - 8);
         line(articleTitle(string.article), title, palette.ink);
-        line(gaugeText(string.article), option.font, palette.softInk);
+        painter->setFont(option.font);
+        painter->setPen(palette.softInk);
+        const int up = QFontMetrics(title).ascent() - QFontMetrics(option.font).ascent();
+        painter->drawText(whole.adjusted(0, up, 0, 0), Qt::AlignRight | Qt::AlignTop, gauge);
+        room.setRight(whole.right());
     } else {
         line(fromUtf8(string.owner), title, palette.ink);
         line(keptBoardText(articleTitle(string.article)), option.font, palette.softInk);
@@ -74,6 +83,9 @@ void ShelfDelegate::paintLabel(QPainter* painter, const QStyleOptionViewItem& op
         line(QStringLiteral("▼ ") + runningShortText(string), bold, palette.accent);
     } else {
         line(jobsFreeText(string), option.font, palette.ink);
+    }
+    if (string.ahead) {
+        line(boardAheadText(*string.ahead), option.font, palette.ink);
     }
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/stockroom/stockroom_station.h"
 
+#include "ui/presenter/order_presenter.h"
 #include "ui/presenter/owner_presenter.h"
 #include "ui/presenter/stockroom_presenter.h"
 #include "ui/presenter/weigh_in_presenter.h"
@@ -9,10 +10,12 @@
 #include "ui/stockroom/keep_strip.h"
 #include "ui/stockroom/life_page.h"
 #include "ui/stockroom/life_strip.h"
+#include "ui/stockroom/order_page.h"
 #include "ui/stockroom/shelf_view.h"
 #include "ui/stockroom/string_strip.h"
 #include "ui/stockroom/take_off_strip.h"
 #include "ui/stockroom/weigh_in_page.h"
+#include "ui/text/ahead_words.h"
 #include "ui/text/format.h"
 #include "ui/text/lot_words.h"
 #include "ui/text/sentences.h"
@@ -21,8 +24,6 @@
 #include "ui/widgets/look.h"
 #include "ui/widgets/pin_sheet.h"
 
-#include <QClipboard>
-#include <QGuiApplication>
 #include <QItemSelectionModel>
 #include <QStackedWidget>
 #include <QVBoxLayout>
@@ -34,11 +35,14 @@ constexpr int kLowStrip = 176; ///< leaves room for four boards
 constexpr int kHighStrip = 196;
 } // namespace
 
-StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, QWidget* parent)
+StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, const Outside& outside,
+                                   QWidget* parent)
     : Station(parent)
     , m_shift(shift)
     , m_owner(owner)
+    , m_outside(outside)
     , m_presenter(std::make_unique<StockroomPresenter>(runner, shift))
+    , m_order(std::make_unique<OrderPresenter>(runner, shift, outside.tables))
     , m_weighing(std::make_unique<WeighInPresenter>(runner, shift))
     , m_pages(new QStackedWidget(this))
     , m_shelfPage(new QWidget(m_pages))
@@ -54,12 +58,14 @@ StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresen
     , m_pin(new PinSheet(m_strip))
     , m_delivery(new DeliverySheet(m_pages))
     , m_lifePage(new LifePage(shift, m_pages))
-    , m_weighIn(new WeighInPage(shift, m_pages)) {
+    , m_weighIn(new WeighInPage(shift, m_pages))
+    , m_orderPage(new OrderPage(m_pages)) {
     build();
     makeKeys();
     connectShelf();
     connectLots();
     connectStrings();
+    connectOrder();
     connectOwner();
     connectWeighIn();
     showShelf();
@@ -89,7 +95,7 @@ void StockroomStation::build() {
     shelf->addWidget(m_empty, 1);
     shelf->addWidget(m_view, 1);
     shelf->addWidget(m_strip);
-    for (QWidget* page : QList<QWidget*>{m_shelfPage, m_delivery, m_lifePage, m_weighIn}) {
+    for (QWidget* page : QList<QWidget*>{m_shelfPage, m_delivery, m_lifePage, m_orderPage, m_weighIn}) {
         m_pages->addWidget(page);
     }
     auto* layout = new QVBoxLayout(this);
@@ -101,9 +107,11 @@ void StockroomStation::makeKeys() {
     const QList<QKeySequence> enter{QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)};
     m_receiveKey = addKey(tr("&Receive string"), {QKeySequence(Qt::Key_R)}, [this] { openReceive(); });
     m_lifeKey = addKey(tr("Its &whole life"), enter, [this] { openLife(); });
+    m_aheadKey = addKey(tr("Forec&ast of the string"), {QKeySequence(Qt::Key_F)}, [this] { lookAhead(); });
     m_correctKey = addKey(tr("&Correct a reel"), {QKeySequence(Qt::Key_C)}, [this] { openCorrect(); });
     m_takeOffKey = addKey(tr("&Throw away or give back"), {QKeySequence(Qt::Key_T)}, [this] { openTakeOff(); });
     m_keepKey = addKey(tr("&Keep a customer's reel"), {QKeySequence(Qt::Key_K)}, [this] { openKeep(); });
+    m_orderKey = addKey(tr("What to &order"), {QKeySequence(Qt::Key_O)}, [this] { openOrder(); });
     m_newKey = addKey(tr("A &new string"), {QKeySequence(Qt::Key_N)}, [this] { openNewString(); });
     m_editKey = addKey(tr("&Edit a string"), {QKeySequence(Qt::Key_E)}, [this] { openString(); });
     m_weighKey = addKey(tr("We&igh-in"), {QKeySequence(Qt::Key_W)}, [this] { openWeighIn(); });
@@ -117,7 +125,8 @@ void StockroomStation::makeKeys() {
     m_endKey = addCommand(tr("Finish the &stock-take"), {QKeySequence(Qt::Key_F)}, [this] { m_weighing->end(); });
     m_takeBackKey =
         addCommand(tr("Take back the &last step"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] { takeBack(); });
-    m_copyKey = addKey(tr("C&opy the statement"), {QKeySequence(Qt::CTRL | Qt::Key_C)}, [this] { copyStatement(); });
+    m_copyKey = addKey(tr("Cop&y what stands there"), {QKeySequence(Qt::CTRL | Qt::Key_C)}, [this] { copy(); });
+    m_saveKey = addKey(tr("Sa&ve the order as a file"), {QKeySequence(Qt::CTRL | Qt::Key_E)}, [this] { saveOrder(); });
     m_paidKey =
         addKey(tr("S&how or hide what was paid"), {QKeySequence(Qt::CTRL | Qt::Key_H)}, [this] { showOrHidePaid(); });
     m_confirmKey = addCommand(tr("Con&firm"), enter, [this] { confirm(); });
@@ -134,6 +143,9 @@ void StockroomStation::connectShelf() {
         if (!m_filling) {
             const auto* lot = m_shelf.lotAt(current);
             m_presenter->select(lot != nullptr ? lot->lot.id : std::nullopt);
+            if (lot == nullptr) {
+                showLife(); // from one string to another no lot changes
+            }
         }
     });
     connect(m_view, &QAbstractItemView::doubleClicked, this, &StockroomStation::openLife);
@@ -196,9 +208,10 @@ void StockroomStation::connectStrings() {
 void StockroomStation::connectOwner() {
     connect(&m_owner, &OwnerPresenter::changed, this, [this] {
         m_lifePage->setShowsPaid(m_owner.mayShow());
+        m_orderPage->setShowsPaid(m_owner.mayShow());
         if (opened() == m_pin && m_owner.mayShow()) {
             backToShelf();
-            openLife(); // where it stands now
+            m_paidOfOrder ? openOrder() : openLife(); // where it stands now
         }
         enableKeys();
     });
@@ -208,6 +221,7 @@ void StockroomStation::connectOwner() {
         }
     });
     m_lifePage->setShowsPaid(m_owner.mayShow());
+    m_orderPage->setShowsPaid(m_owner.mayShow());
 }
 
 void StockroomStation::connectWeighIn() {
@@ -242,6 +256,7 @@ void StockroomStation::openWeighIn() {
 
 void StockroomStation::showOrHidePaid() {
     if (m_owner.isLocked()) {
+        m_paidOfOrder = opened() == m_orderPage;
         open(m_pin);
         m_pin->start();
     } else {
@@ -273,6 +288,8 @@ void StockroomStation::enter() {
         m_view->setFocus(Qt::OtherFocusReason);
     } else if (opened() == m_lifePage) {
         m_lifePage->enter();
+    } else if (opened() == m_orderPage) {
+        m_orderPage->enter();
     }
 }
 
@@ -280,6 +297,9 @@ void StockroomStation::refresh() {
     m_presenter->refresh();
     if (opened() == m_weighIn) {
         m_weighing->refresh();
+    }
+    if (opened() == m_orderPage) {
+        m_order->refresh();
     }
 }
 
@@ -289,6 +309,7 @@ void StockroomStation::showShelf() {
     m_filling = true;
     const QModelIndex before = m_view->currentIndex();
     const int row = before.isValid() ? before.row() : 0;
+    const auto stringBefore = isShopsString() ? currentString() : std::nullopt;
     std::vector<desk::ShelfString> boards = m_presenter->shelf();
     boards.insert(boards.end(), m_presenter->kept().begin(), m_presenter->kept().end());
     const bool empty = boards.empty();
@@ -296,15 +317,19 @@ void StockroomStation::showShelf() {
     m_view->setVisible(!empty);
     m_empty->setVisible(empty);
     m_empty->setText(m_presenter->isLoaded() ? emptyShelfText() : QString());
-    const QString runningShort = shelfRunningShortText(m_presenter->shelf());
+    const QString runningShort = orderNowText(m_presenter->shelf());
     m_short->setText(runningShort);
     m_short->setVisible(!runningShort.isEmpty());
     const auto& selected = m_presenter->selected();
     if (selected && m_shelf.indexOf(*selected).isValid()) {
         m_view->setCurrentLot(*selected);
     } else if (!empty) {
-        const int there = std::min(row, m_shelf.rowCount() - 1);
-        m_view->setCurrentIndex(m_shelf.index(there, m_shelf.stringAt(there).lots.empty() ? 0 : 1));
+        // What runs short may stand somewhere else now.
+        const QModelIndex same = stringBefore ? m_shelf.indexOf(*stringBefore) : QModelIndex();
+        const int there = same.isValid() ? same.row() : std::min(row, m_shelf.rowCount() - 1);
+        const auto& string = m_shelf.stringAt(there);
+        const bool stays = before.isValid() && before.column() == 0;
+        m_view->setCurrentIndex(m_shelf.index(there, stays || string.runningShort() || string.lots.empty() ? 0 : 1));
     }
     m_filling = false;
     const auto lot = currentLot();
@@ -323,7 +348,13 @@ std::optional<StringArticleId> StockroomStation::currentString() const {
 }
 
 void StockroomStation::showLife() {
-    m_life->show(currentLot(), m_presenter->life(), m_shelf.rowCount() == 0 ? QString() : shelfHintText());
+    const QModelIndex current = m_view->currentIndex();
+    const auto lot = currentLot();
+    if (!lot && isShopsString()) {
+        m_life->showAhead(m_shelf.stringAt(current.row()));
+    } else {
+        m_life->show(lot, m_presenter->life(), m_shelf.rowCount() == 0 ? QString() : shelfHintText());
+    }
     if (m_presenter->life()) {
         m_lifePage->show(m_presenter->life());
     }
@@ -381,7 +412,7 @@ QWidget* StockroomStation::opened() const {
 }
 
 void StockroomStation::open(QWidget* what) {
-    if (what == m_delivery || what == m_lifePage || what == m_weighIn) {
+    if (what == m_delivery || what == m_lifePage || what == m_weighIn || what == m_orderPage) {
         m_pages->setCurrentWidget(what);
     } else {
         m_strip->setCurrentWidget(what);
@@ -395,17 +426,21 @@ void StockroomStation::enableKeys() {
     const QWidget* const there = opened();
     const bool atShelf = there == m_life;
     const bool ofLot = atShelf && currentLot().has_value();
-    m_confirmKey->setEnabled(!atShelf && there != m_lifePage);
+    m_confirmKey->setEnabled(!atShelf && there != m_lifePage && there != m_orderPage);
     m_backKey->setEnabled(!atShelf);
     m_receiveKey->setEnabled(atShelf);
     m_keepKey->setEnabled(atShelf);
     m_newKey->setEnabled(atShelf);
     m_editKey->setEnabled(atShelf && currentString().has_value());
+    m_aheadKey->setEnabled(atShelf && isShopsString());
     m_correctKey->setEnabled(ofLot);
     m_takeOffKey->setEnabled(ofLot);
     m_lifeKey->setEnabled(ofLot);
-    m_copyKey->setEnabled(there == m_lifePage);
-    m_paidKey->setEnabled(m_owner.hasPin() && (atShelf || there == m_lifePage));
+    const bool atOrder = there == m_orderPage && !m_orderPage->isEmpty();
+    m_orderKey->setEnabled(atShelf);
+    m_saveKey->setEnabled(atOrder);
+    m_copyKey->setEnabled(there == m_lifePage || atOrder);
+    m_paidKey->setEnabled(m_owner.hasPin() && (atShelf || there == m_lifePage || there == m_orderPage));
     const bool weighing = there == m_weighIn;
     const auto* line = m_weighIn->current();
     m_weighKey->setEnabled(atShelf && m_shelf.rowCount() > 0);
@@ -419,11 +454,6 @@ void StockroomStation::enableKeys() {
 void StockroomStation::backToShelf() {
     open(m_life);
     m_view->setFocus(Qt::OtherFocusReason);
-}
-
-void StockroomStation::copyStatement() {
-    QGuiApplication::clipboard()->setText(m_lifePage->statement());
-    Q_EMIT said(statementCopiedText());
 }
 
 void StockroomStation::confirm() {

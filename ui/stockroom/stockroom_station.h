@@ -4,6 +4,7 @@
 #include "core/desk/stock_take.h"
 #include "ui/model/shelf_model.h"
 #include "ui/port/desk_runner.h"
+#include "ui/port/outside.h"
 #include "ui/widgets/station.h"
 
 #include <QLabel>
@@ -20,6 +21,8 @@ class DeliverySheet;
 class KeepStrip;
 class LifePage;
 class LifeStrip;
+class OrderPage;
+class OrderPresenter;
 class OwnerPresenter;
 class PinSheet;
 class ShelfView;
@@ -31,12 +34,13 @@ class WeighInPage;
 class WeighInPresenter;
 
 /// Stockroom: the shelf with its reels, what runs short, and below it the reel that is looked at; a sheet for a
-/// delivery, and a page for a lot's whole life.
+/// delivery, and pages for a lot's whole life and for what to order.
 class StockroomStation final : public Station {
     Q_OBJECT
 
 public:
-    StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, QWidget* parent = nullptr);
+    StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresenter& owner, const Outside& outside,
+                     QWidget* parent = nullptr);
     ~StockroomStation() override;
 
     [[nodiscard]] QString name() const override { return tr("Stockroom"); }
@@ -50,6 +54,7 @@ public:
     [[nodiscard]] ShelfView* shelf() const { return m_view; }
     [[nodiscard]] LifeStrip* lifeStrip() const { return m_life; }
     [[nodiscard]] LifePage* lifePage() const { return m_lifePage; }
+    [[nodiscard]] OrderPage* orderPage() const { return m_orderPage; }
     [[nodiscard]] DeliverySheet* deliverySheet() const { return m_delivery; }
     [[nodiscard]] TakeOffStrip* takeOffStrip() const { return m_takeOff; }
     [[nodiscard]] KeepStrip* keepStrip() const { return m_keep; }
@@ -59,11 +64,13 @@ public:
     [[nodiscard]] WeighInPresenter& weighing() const { return *m_weighing; }
     [[nodiscard]] QString runningShort() const { return m_short->text(); }
 
+    void lookAhead(); ///< from a reel to what will become of its string, and back
     void openReceive();
     void openCorrect();
     void openTakeOff();
     void openKeep();
     void openLife();
+    void openOrder();
     void openNewString();
     void openString(); ///< what the string under the keyboard is and costs, once the ledger has told it
     void openWeighIn();
@@ -80,6 +87,7 @@ private:
     void connectShelf();
     void connectLots();
     void connectStrings();
+    void connectOrder();
     void connectOwner();
     void connectWeighIn();
     void takeBack();
@@ -88,14 +96,18 @@ private:
     void showLife();
     void showRefusal(const Refusal& why);
     void confirm();
-    void copyStatement();
+    void copy();
+    void saveOrder();
     [[nodiscard]] QWidget* opened() const; ///< the strip, sheet or page in front; the life strip: nothing is
     [[nodiscard]] std::optional<desk::ShelfLot> currentLot() const;
     [[nodiscard]] std::optional<StringArticleId> currentString() const;
+    [[nodiscard]] bool isShopsString() const;
 
     Shift& m_shift;
     OwnerPresenter& m_owner;
+    Outside m_outside;
     std::unique_ptr<StockroomPresenter> m_presenter;
+    std::unique_ptr<OrderPresenter> m_order;
     std::unique_ptr<WeighInPresenter> m_weighing;
     ShelfModel m_shelf;
     QStackedWidget* m_pages;
@@ -113,10 +125,14 @@ private:
     DeliverySheet* m_delivery;
     LifePage* m_lifePage;
     WeighInPage* m_weighIn;
+    OrderPage* m_orderPage;
+    QAction* m_aheadKey = nullptr;
     QAction* m_correctKey = nullptr;
     QAction* m_takeOffKey = nullptr;
     QAction* m_receiveKey = nullptr;
     QAction* m_keepKey = nullptr;
+    QAction* m_orderKey = nullptr;
+    QAction* m_saveKey = nullptr;
     QAction* m_newKey = nullptr;
     QAction* m_editKey = nullptr;
     QAction* m_lifeKey = nullptr;
@@ -130,6 +146,7 @@ private:
     QAction* m_confirmKey = nullptr;
     QAction* m_backKey = nullptr;
     bool m_filling = false;
+    bool m_paidOfOrder = false; ///< the PIN is asked for what an order costs
 };
 
 } // namespace rw::ui

@@ -235,4 +235,15 @@ QString nothingToBeStrungText() {
     return CounterWords::tr("Nothing waits to be strung. A racket comes here when it is logged.");
 }
 
+QString askedForNoneHintText() {
+    return CounterWords::tr("It counts as a job that was wanted, so that the stockroom orders enough.");
+}
+
+QString whichStringAskedText() { return CounterWords::tr("Which string was asked for?"); }
+
+QString askedForNoneText(const StringArticle& string) {
+    return CounterWords::tr("Written down: somebody asked for %1. It counts as a job that was wanted.")
+        .arg(fromUtf8(string.code) + QLatin1Char(' ') + fromUtf8(string.name));
+}
+
 } // namespace rw::ui

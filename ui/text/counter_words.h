@@ -91,4 +91,9 @@ namespace rw::ui {
 [[nodiscard]] QString emptyRackText();
 [[nodiscard]] QString nothingToBeStrungText();
 
+[[nodiscard]] QString askedForNoneHintText(); ///< what writing it down is good for
+[[nodiscard]] QString whichStringAskedText(); ///< none was chosen
+/// "Written down: somebody asked for L Larkspun 130. It counts as a job that the stockroom orders for."
+[[nodiscard]] QString askedForNoneText(const StringArticle& string);
+
 } // namespace rw::ui

@@ -6,7 +6,6 @@
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
-#include <QStringList>
 
 namespace rw::ui {
 
@@ -41,16 +40,6 @@ QString correctedText(const Lot& lot, Length by, const QLocale& locale) {
     return by.millimetres() == 0 ? LotWords::tr("%1: the book was right, %2.").arg(tag, left)
                                  : LotWords::tr("%1 holds %2 now; the book was corrected by %3.")
                                        .arg(tag, left, lengthChangeText(by, locale));
-}
-
-QString shelfRunningShortText(const std::vector<desk::ShelfString>& shelf) {
-    QStringList names;
-    for (const auto& string : shelf) {
-        if (string.runningShort()) {
-            names << fromUtf8(string.article.code) + QLatin1Char(' ') + fromUtf8(string.article.name);
-        }
-    }
-    return names.isEmpty() ? QString() : LotWords::tr("▼ Running short: %1").arg(names.join(QStringLiteral(", ")));
 }
 
 } // namespace rw::ui

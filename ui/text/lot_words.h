@@ -18,7 +18,5 @@ namespace rw::ui {
 [[nodiscard]] QString receivedText(const Lot& lot, const QLocale& locale = QLocale());
 /// "K-2 holds 6.35 m now; the book was corrected by −0.05 m." "K-2: the book was right, 6.4 m."
 [[nodiscard]] QString correctedText(const Lot& lot, Length by, const QLocale& locale = QLocale());
-/// "▼ Running short: T Tarnweave 120 (2 jobs free), …" or "" when nothing is.
-[[nodiscard]] QString shelfRunningShortText(const std::vector<desk::ShelfString>& shelf);
 
 } // namespace rw::ui

@@ -74,7 +74,7 @@ constexpr std::array kWords{
           "%1", QT_TRANSLATE_NOOP("SettingWords", "nobody has said")},
     Words{setting::kRunningShortJobs, QT_TRANSLATE_NOOP("SettingWords", "number of jobs"),
           QT_TRANSLATE_NOOP("SettingWords", "Running short below"),
-          QT_TRANSLATE_NOOP("SettingWords", "A string with fewer whole jobs free stands under what runs short."),
+          QT_TRANSLATE_NOOP("SettingWords", "However seldom a string sells, with fewer whole jobs free it runs short."),
           QT_TRANSLATE_NOOP("SettingWords", "%1 jobs"), ""},
     Words{setting::kShortSide, QT_TRANSLATE_NOOP("SettingWords", "side"),
           QT_TRANSLATE_NOOP("SettingWords", "Short side"),

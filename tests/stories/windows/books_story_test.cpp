@@ -184,6 +184,8 @@ TEST_F(AtTheBooks, WhatAReelCostIsShownInTheStockroomToWhoGivesThePin) {
                 }).has_value());
     press(Qt::Key_3, Qt::ControlModifier);
     auto& stockroom = *m_window->stockroom();
+    ASSERT_TRUE(becomes([&] { return stockroom.presenter().isLoaded(); }));
+    press(Qt::Key_F); // from the first string to its reel
     ASSERT_TRUE(becomes([&] { return stockroom.presenter().life().has_value(); }));
     press(Qt::Key_Return);
     const auto cost = [&] { return stockroom.lifePage()->facts().contains(QStringLiteral("£")); };

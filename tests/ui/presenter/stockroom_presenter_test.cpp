@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/ui/support/at_work.h"
 #include "ui/presenter/stockroom_presenter.h"
+#include "ui/text/ahead_words.h"
 #include "ui/text/lot_words.h"
 #include "ui/text/stock_words.h"
 
@@ -43,7 +44,8 @@ TEST_F(Stockroom, TwoJobsAndTheThirdWouldBeShort) {
 TEST_F(Stockroom, SaysWhatRunsShort) {
     EXPECT_EQ(holdingText(onTheShelf("L").holding), QStringLiteral("48.7 m left, 32.4 m promised, 16.3 m free"));
     EXPECT_TRUE(onTheShelf("L").runningShort());
-    EXPECT_EQ(shelfRunningShortText(stockroom.shelf()), QStringLiteral("▼ Running short: L Larkspun 130"));
+    EXPECT_TRUE(orderNowText(stockroom.shelf()).startsWith(QStringLiteral("▼ Order now: L Larkspun 130, likely out ")))
+        << orderNowText(stockroom.shelf()).toStdString();
 }
 
 TEST_F(Stockroom, AReelIsReceivedOnceUnderTheNextTag) {
