@@ -62,6 +62,15 @@ struct ReceiveLot {
 /// weight).
 [[nodiscard]] Result<Lot> receiveLot(Transaction& ledger, const ReceiveLot& command);
 
+/// A lot that is on the shelf no more.
+struct ClosedLot {
+    Lot lot;
+    MovementReason how; ///< of its last movement: cut to its end, thrown away, given back, measured to be nothing
+    std::string owner;  ///< the customer's name; "": the shop's
+};
+/// Of one string, the one closed last first; the shop's and what was kept for customers. NotFound.
+[[nodiscard]] Result<std::vector<ClosedLot>> closedLots(Transaction& ledger, StringArticleId article);
+
 struct LotLife {
     Lot lot;
     StringArticle article;

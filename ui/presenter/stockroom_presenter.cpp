@@ -27,6 +27,47 @@ void StockroomPresenter::refresh() {
     if (m_selected) {
         loadLife();
     }
+    if (m_closedOf) {
+        loadClosed();
+    }
+}
+
+void StockroomPresenter::lookAtClosed(StringArticleId string) {
+    m_closedOf = string;
+    m_closed.clear();
+    loadClosed();
+}
+
+void StockroomPresenter::loadClosed() {
+    m_closedAsked.cancel();
+    m_closedAsked = read([string = *m_closedOf](desk::Transaction& ledger) { return desk::closedLots(ledger, string); },
+                         [this](Result<std::vector<desk::ClosedLot>> closed) {
+                             if (closed) {
+                                 m_closed = std::move(*closed);
+                                 Q_EMIT closedChanged();
+                             } else {
+                                 Q_EMIT refused(closed.error());
+                             }
+                         });
+}
+
+void StockroomPresenter::openClosed(LotId lot) {
+    m_closedLifeAsked.cancel();
+    m_closedLifeAsked = read([lot](desk::Transaction& ledger) { return desk::lotLife(ledger, lot); },
+                             [this](const Result<desk::LotLife>& life) {
+                                 if (life) {
+                                     Q_EMIT closedLifeRead(*life);
+                                 } else {
+                                     Q_EMIT refused(life.error());
+                                 }
+                             });
+}
+
+void StockroomPresenter::leaveClosed() {
+    m_closedOf.reset();
+    m_closed.clear();
+    m_closedAsked.cancel();
+    m_closedLifeAsked.cancel();
 }
 
 void StockroomPresenter::select(const std::optional<LotId>& lot) {

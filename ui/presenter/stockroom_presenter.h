@@ -55,6 +55,12 @@ public:
     void proposeTags(const std::vector<desk::DeliveryLine>& lines);
     void readSuppliers(); ///< comes with suppliersRead()
 
+    /// The lots of a string that are gone, kept up to date until they are left; they come with closedChanged().
+    void lookAtClosed(StringArticleId string);
+    [[nodiscard]] const std::vector<desk::ClosedLot>& closed() const { return m_closed; }
+    void openClosed(LotId lot); ///< its life comes with closedLifeRead()
+    void leaveClosed();
+
     void correct(LotId lot, Length measured, const QString& why = {});
     void takeOff(LotId lot, desk::LotLeaves how, const QString& why);
 
@@ -74,6 +80,8 @@ Q_SIGNALS:
     void delivered(const std::vector<Lot>& lots);
     void tagsProposed(const std::vector<std::vector<std::string>>& tags); ///< a list for each line asked for
     void suppliersRead(const std::vector<std::string>& names);
+    void closedChanged();
+    void closedLifeRead(const rw::desk::LotLife& life);
     void corrected(const Lot& lot, Length by);
     void tookOff(const Lot& lot, desk::LotLeaves how);
     void tookBack(const std::vector<Lot>& lots);
@@ -89,6 +97,7 @@ private:
     };
     [[nodiscard]] static Result<Shelves> readShelves(desk::Transaction& ledger, Instant now);
     void loadLife();
+    void loadClosed();
     void setShelves(Shelves shelves);
     /// Writes once, and tells of a refusal.
     template<class UseCase, class Done>
@@ -102,6 +111,10 @@ private:
     std::optional<desk::LotLife> m_life;
     desk::CancelToken m_lifeAsked;
     desk::CancelToken m_tagsAsked;
+    std::optional<StringArticleId> m_closedOf; ///< the string whose closed lots are looked at
+    std::vector<desk::ClosedLot> m_closed;
+    desk::CancelToken m_closedAsked;
+    desk::CancelToken m_closedLifeAsked;
 };
 
 } // namespace rw::ui

@@ -5,6 +5,7 @@
 #include "ui/presenter/owner_presenter.h"
 #include "ui/presenter/stockroom_presenter.h"
 #include "ui/presenter/weigh_in_presenter.h"
+#include "ui/stockroom/closed_lots_page.h"
 #include "ui/stockroom/correct_strip.h"
 #include "ui/stockroom/delivery_sheet.h"
 #include "ui/stockroom/keep_strip.h"
@@ -59,7 +60,8 @@ StockroomStation::StockroomStation(DeskRunner& runner, Shift& shift, OwnerPresen
     , m_delivery(new DeliverySheet(m_pages))
     , m_lifePage(new LifePage(shift, m_pages))
     , m_weighIn(new WeighInPage(shift, m_pages))
-    , m_orderPage(new OrderPage(m_pages)) {
+    , m_orderPage(new OrderPage(m_pages))
+    , m_closed(new ClosedLotsPage(m_pages)) {
     build();
     makeKeys();
     connectShelf();
@@ -95,7 +97,8 @@ void StockroomStation::build() {
     shelf->addWidget(m_empty, 1);
     shelf->addWidget(m_view, 1);
     shelf->addWidget(m_strip);
-    for (QWidget* page : QList<QWidget*>{m_shelfPage, m_delivery, m_lifePage, m_orderPage, m_weighIn}) {
+    for (QWidget* page :
+         QList<QWidget*>{m_shelfPage, m_delivery, m_lifePage, m_orderPage, m_weighIn, m_closed}) {
         m_pages->addWidget(page);
     }
     auto* layout = new QVBoxLayout(this);
@@ -108,6 +111,7 @@ void StockroomStation::makeKeys() {
     m_receiveKey = addKey(tr("&Receive string"), {QKeySequence(Qt::Key_R)}, [this] { openReceive(); });
     m_lifeKey = addKey(tr("Its &whole life"), enter, [this] { openLife(); });
     m_aheadKey = addKey(tr("Forec&ast of the string"), {QKeySequence(Qt::Key_F)}, [this] { lookAhead(); });
+    m_closedKey = addKey(tr("&Gone lots of it"), {QKeySequence(Qt::Key_G)}, [this] { openClosed(); });
     m_correctKey = addKey(tr("&Correct a reel"), {QKeySequence(Qt::Key_C)}, [this] { openCorrect(); });
     m_takeOffKey = addKey(tr("&Throw away or give back"), {QKeySequence(Qt::Key_T)}, [this] { openTakeOff(); });
     m_keepKey = addKey(tr("&Keep a customer's reel"), {QKeySequence(Qt::Key_K)}, [this] { openKeep(); });
@@ -130,7 +134,7 @@ void StockroomStation::makeKeys() {
     m_paidKey =
         addKey(tr("S&how or hide what was paid"), {QKeySequence(Qt::CTRL | Qt::Key_H)}, [this] { showOrHidePaid(); });
     m_confirmKey = addCommand(tr("Con&firm"), enter, [this] { confirm(); });
-    m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { backToShelf(); });
+    m_backKey = addKey(tr("&Back"), {QKeySequence(Qt::Key_Escape)}, [this] { goBack(); });
     enableKeys();
 }
 
@@ -149,6 +153,17 @@ void StockroomStation::connectShelf() {
         }
     });
     connect(m_view, &QAbstractItemView::doubleClicked, this, &StockroomStation::openLife);
+    connect(m_closed->list(), &QAbstractItemView::doubleClicked, this, &StockroomStation::openLife);
+    connect(m_closed, &ClosedLotsPage::moved, this, &StockroomStation::enableKeys);
+    connect(presenter, &StockroomPresenter::closedChanged, this,
+            [this] { m_closed->show(m_presenter->closed(), m_shift.zone()); });
+    connect(presenter, &StockroomPresenter::closedLifeRead, this, [this](const desk::LotLife& life) {
+        if (opened() == m_closed) {
+            m_lifePage->show(life);
+            open(m_lifePage);
+            m_lifePage->enter();
+        }
+    });
     connect(m_delivery, &DeliverySheet::linesChanged, this, [this] { m_presenter->proposeTags(m_delivery->sketch()); });
     connect(presenter, &StockroomPresenter::tagsProposed, m_delivery, &DeliverySheet::setTags);
     connect(presenter, &StockroomPresenter::suppliersRead, m_delivery, &DeliverySheet::setSuppliers);
@@ -290,6 +305,8 @@ void StockroomStation::enter() {
         m_lifePage->enter();
     } else if (opened() == m_orderPage) {
         m_orderPage->enter();
+    } else if (opened() == m_closed) {
+        m_closed->enter();
     }
 }
 
@@ -355,7 +372,7 @@ void StockroomStation::showLife() {
     } else {
         m_life->show(lot, m_presenter->life(), m_shelf.rowCount() == 0 ? QString() : shelfHintText());
     }
-    if (m_presenter->life()) {
+    if (m_presenter->life() && !m_amongClosed) {
         m_lifePage->show(m_presenter->life());
     }
     enableKeys();
@@ -387,8 +404,23 @@ void StockroomStation::openKeep() {
     m_keep->start(m_presenter->shelf(), currentString());
 }
 
+void StockroomStation::openClosed() {
+    const QModelIndex current = m_view->currentIndex();
+    if (current.isValid()) {
+        const StringArticle& article = m_shelf.stringAt(current.row()).article;
+        m_amongClosed = true;
+        open(m_closed);
+        m_closed->start(articleTitle(article));
+        m_presenter->lookAtClosed(*article.id);
+    }
+}
+
 void StockroomStation::openLife() {
-    if (currentLot()) {
+    if (opened() == m_closed) {
+        if (const auto lot = m_closed->chosen()) {
+            m_presenter->openClosed(*lot);
+        }
+    } else if (currentLot()) {
         open(m_lifePage);
         m_lifePage->enter();
     }
@@ -412,7 +444,7 @@ QWidget* StockroomStation::opened() const {
 }
 
 void StockroomStation::open(QWidget* what) {
-    if (what == m_delivery || what == m_lifePage || what == m_weighIn || what == m_orderPage) {
+    if (what == m_delivery || what == m_lifePage || what == m_weighIn || what == m_orderPage || what == m_closed) {
         m_pages->setCurrentWidget(what);
     } else {
         m_strip->setCurrentWidget(what);
@@ -426,7 +458,7 @@ void StockroomStation::enableKeys() {
     const QWidget* const there = opened();
     const bool atShelf = there == m_life;
     const bool ofLot = atShelf && currentLot().has_value();
-    m_confirmKey->setEnabled(!atShelf && there != m_lifePage && there != m_orderPage);
+    m_confirmKey->setEnabled(!atShelf && there != m_lifePage && there != m_orderPage && there != m_closed);
     m_backKey->setEnabled(!atShelf);
     m_receiveKey->setEnabled(atShelf);
     m_keepKey->setEnabled(atShelf);
@@ -435,7 +467,8 @@ void StockroomStation::enableKeys() {
     m_aheadKey->setEnabled(atShelf && isShopsString());
     m_correctKey->setEnabled(ofLot);
     m_takeOffKey->setEnabled(ofLot);
-    m_lifeKey->setEnabled(ofLot);
+    m_lifeKey->setEnabled(ofLot || (there == m_closed && m_closed->chosen()));
+    m_closedKey->setEnabled(atShelf && currentString().has_value());
     const bool atOrder = there == m_orderPage && !m_orderPage->isEmpty();
     m_orderKey->setEnabled(atShelf);
     m_saveKey->setEnabled(atOrder);
@@ -451,7 +484,21 @@ void StockroomStation::enableKeys() {
     Q_EMIT keysChanged();
 }
 
+void StockroomStation::goBack() {
+    if (m_amongClosed && opened() == m_lifePage) {
+        open(m_closed);
+        m_closed->enter();
+    } else {
+        backToShelf();
+    }
+}
+
 void StockroomStation::backToShelf() {
+    if (m_amongClosed) {
+        m_amongClosed = false;
+        m_presenter->leaveClosed();
+        showLife();
+    }
     open(m_life);
     m_view->setFocus(Qt::OtherFocusReason);
 }

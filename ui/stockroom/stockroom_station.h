@@ -16,6 +16,7 @@ class QStackedWidget;
 
 namespace rw::ui {
 
+class ClosedLotsPage;
 class CorrectStrip;
 class DeliverySheet;
 class KeepStrip;
@@ -55,6 +56,7 @@ public:
     [[nodiscard]] LifeStrip* lifeStrip() const { return m_life; }
     [[nodiscard]] LifePage* lifePage() const { return m_lifePage; }
     [[nodiscard]] OrderPage* orderPage() const { return m_orderPage; }
+    [[nodiscard]] ClosedLotsPage* closedLots() const { return m_closed; }
     [[nodiscard]] DeliverySheet* deliverySheet() const { return m_delivery; }
     [[nodiscard]] TakeOffStrip* takeOffStrip() const { return m_takeOff; }
     [[nodiscard]] KeepStrip* keepStrip() const { return m_keep; }
@@ -69,7 +71,8 @@ public:
     void openCorrect();
     void openTakeOff();
     void openKeep();
-    void openLife();
+    void openLife();   ///< of the lot under the keyboard, on the shelf or among those that are gone
+    void openClosed(); ///< the lots of the string under the keyboard that are gone
     void openOrder();
     void openNewString();
     void openString(); ///< what the string under the keyboard is and costs, once the ledger has told it
@@ -98,6 +101,7 @@ private:
     void confirm();
     void copy();
     void saveOrder();
+    void goBack();                         ///< from a life to where it was opened from, from anything else to the shelf
     [[nodiscard]] QWidget* opened() const; ///< the strip, sheet or page in front; the life strip: nothing is
     [[nodiscard]] std::optional<desk::ShelfLot> currentLot() const;
     [[nodiscard]] std::optional<StringArticleId> currentString() const;
@@ -126,6 +130,7 @@ private:
     LifePage* m_lifePage;
     WeighInPage* m_weighIn;
     OrderPage* m_orderPage;
+    ClosedLotsPage* m_closed;
     QAction* m_aheadKey = nullptr;
     QAction* m_correctKey = nullptr;
     QAction* m_takeOffKey = nullptr;
@@ -137,6 +142,7 @@ private:
     QAction* m_editKey = nullptr;
     QAction* m_lifeKey = nullptr;
     QAction* m_copyKey = nullptr;
+    QAction* m_closedKey = nullptr;
     QAction* m_paidKey = nullptr;
     QAction* m_takeBackKey = nullptr;
     QAction* m_weighKey = nullptr;
@@ -147,6 +153,7 @@ private:
     QAction* m_backKey = nullptr;
     bool m_filling = false;
     bool m_paidOfOrder = false; ///< the PIN is asked for what an order costs
+    bool m_amongClosed = false; ///< the lots that are gone are looked at, or the life of one of them
 };
 
 } // namespace rw::ui

@@ -167,6 +167,37 @@ QString tookBackText(const std::vector<Lot>& lots, const QLocale& locale) {
     return sentences.join(QLatin1Char(' '));
 }
 
+QString closedLotsTitle(const QString& string) { return StockroomWords::tr("Gone: %1").arg(string); }
+
+QString closedLotText(const desk::ClosedLot& closed) {
+    QStringList facts;
+    switch (closed.how) {
+    case MovementReason::ThrownAway:
+        facts << StockroomWords::tr("thrown away");
+        break;
+    case MovementReason::Returned:
+        facts << StockroomWords::tr("given back");
+        break;
+    case MovementReason::Measured:
+    case MovementReason::Weighed:
+        facts << StockroomWords::tr("measured: nothing was left");
+        break;
+    default:
+        facts << StockroomWords::tr("used up");
+    }
+    if (!closed.lot.batch.empty()) {
+        facts << StockroomWords::tr("batch %1").arg(fromUtf8(closed.lot.batch));
+    }
+    if (!closed.owner.empty()) {
+        facts << StockroomWords::tr("kept for %1").arg(fromUtf8(closed.owner));
+    }
+    return facts.join(QStringLiteral(" · "));
+}
+
+QString nothingClosedText() {
+    return StockroomWords::tr("None of it is gone. A lot comes here when it is used up, thrown away or given back.");
+}
+
 QString correctHintText(const Lot& lot, const QLocale& locale) {
     return StockroomWords::tr("%1 holds %2 by the book. Enter corrects it, Esc goes back.")
         .arg(fromUtf8(lot.tag), heldText(lot.length, locale));

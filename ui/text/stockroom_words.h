@@ -28,6 +28,12 @@ namespace rw::ui {
 /// "K-2 is on the shelf again with 0.4 m." "K-8 and K-9 never came."
 [[nodiscard]] QString tookBackText(const std::vector<Lot>& lots, const QLocale& locale = QLocale());
 
+/// "Gone: K Larkspun 130"
+[[nodiscard]] QString closedLotsTitle(const QString& string);
+/// "used up · batch 4471", "thrown away · kept for Petra Lindobi": how a lot went.
+[[nodiscard]] QString closedLotText(const desk::ClosedLot& closed);
+[[nodiscard]] QString nothingClosedText();
+
 /// "K-2 holds 6.4 m by the book. Enter corrects it, Esc goes back."
 [[nodiscard]] QString correctHintText(const Lot& lot, const QLocale& locale = QLocale());
 /// "K-2, 6.4 m: Enter takes it off the shelf, Esc goes back."

@@ -94,6 +94,7 @@ public:
     [[nodiscard]] virtual std::optional<Lot> byTag(std::string_view tag) = 0;
     [[nodiscard]] virtual std::vector<Lot> open() = 0; ///< every open lot, by article, received, id
     [[nodiscard]] virtual std::vector<Lot> open(StringArticleId article) = 0;
+    [[nodiscard]] virtual std::vector<Lot> closed(StringArticleId article) = 0; ///< the one closed last first
     /// Writes a movement; the ledger adds it to the lot's length. LedgerGuard when it would go below zero or the
     /// attempt was charged before.
     virtual MovementId move(const Movement& movement) = 0;

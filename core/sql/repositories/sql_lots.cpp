@@ -151,6 +151,12 @@ std::vector<Lot> SqlLots::open(StringArticleId article) {
     return lotsIn(statement);
 }
 
+std::vector<Lot> SqlLots::closed(StringArticleId article) {
+    Statement statement(m_connection, "list_closed_lots_of_article");
+    statement.bind(":article", stored(article));
+    return lotsIn(statement);
+}
+
 MovementId SqlLots::move(const Movement& movement) {
     Statement statement(m_connection, "add_movement");
     statement.bind(":lot", stored(movement.lot));

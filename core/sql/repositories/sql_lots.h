@@ -22,6 +22,7 @@ public:
     [[nodiscard]] std::optional<Lot> byTag(std::string_view tag) override;
     [[nodiscard]] std::vector<Lot> open() override;
     [[nodiscard]] std::vector<Lot> open(StringArticleId article) override;
+    [[nodiscard]] std::vector<Lot> closed(StringArticleId article) override;
     MovementId move(const Movement& movement) override;
     [[nodiscard]] std::vector<Movement> movements(LotId lot) override;
     void close(LotId lot, Instant at) override;

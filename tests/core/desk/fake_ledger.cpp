@@ -266,6 +266,13 @@ public:
         std::erase_if(found, [&](const Lot& lot) { return lot.article != article; });
         return found;
     }
+    std::vector<Lot> closed(StringArticleId article) override {
+        std::vector<Lot> found;
+        std::ranges::copy_if(m_rows.lots, std::back_inserter(found),
+                             [&](const Lot& lot) { return !lot.isOpen() && lot.article == article; });
+        std::ranges::sort(found, std::greater<>(), [](const Lot& lot) { return std::tuple(*lot.closed, *lot.id); });
+        return found;
+    }
     MovementId move(const Movement& movement) override {
         Lot& lot = *rowOf(m_rows.lots, movement.lot);
         const bool chargedBefore = std::ranges::any_of(m_rows.movements, [&](const Movement& other) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/desk/lookups.h"
 #include "core/desk/lot_care.h"
+#include "core/desk/stockroom.h"
 #include "tests/core/desk/demo_fixture.h"
 
 // What is done to a lot on the shelf: corrected, thrown away, given back, and each taken back again.
@@ -52,6 +53,26 @@ TEST_P(LotCare, WhatIsThrownAwayIsBookedOffWithItsReason) {
     EXPECT_TRUE(takeOff("K-2", LotLeaves::ThrownAway, "frayed")) << "said twice it is said once";
     EXPECT_EQ(movements("K-2").size(), count);
     EXPECT_EQ(refusalOf(takeOff("K-2", LotLeaves::Returned, "no")), Code::LotClosed);
+}
+
+TEST_P(LotCare, WhatIsGoneIsKnownByHowItWent) {
+    const StringArticleId k = *string("K").id;
+    const auto gone = [&] { return *read([&](Transaction& t) { return closedLots(t, k); }); };
+    const auto before = gone().size();
+    ASSERT_TRUE(takeOff("K-2", LotLeaves::ThrownAway, "frayed"));
+    ASSERT_TRUE(takeOff("K-7", LotLeaves::Returned, "wrong colour"));
+    const auto two = gone();
+    ASSERT_EQ(two.size(), before + 2);
+    EXPECT_EQ(two[0].lot.tag, "K-7") << "of two that went in one moment the later one first";
+    EXPECT_EQ(two[0].how, MovementReason::Returned);
+    EXPECT_EQ(two[1].lot.tag, "K-2");
+    EXPECT_EQ(two[1].how, MovementReason::ThrownAway);
+    EXPECT_EQ(two[1].owner, "");
+    EXPECT_FALSE(two[1].lot.isOpen());
+    ASSERT_TRUE(backToLast("K-7"));
+    EXPECT_EQ(gone().size(), before + 1);
+    EXPECT_EQ(refusalOf(read([](Transaction& t) { return closedLots(t, StringArticleId::of(987'654)); })),
+              Code::NotFound);
 }
 
 TEST_P(LotCare, CutsThatWerePlannedThereArePlannedElsewhere) {

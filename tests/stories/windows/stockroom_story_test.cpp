@@ -10,6 +10,7 @@
 #include "ui/presenter/person_presenter.h"
 #include "ui/presenter/racket_presenter.h"
 #include "ui/presenter/stockroom_presenter.h"
+#include "ui/stockroom/closed_lots_page.h"
 #include "ui/stockroom/correct_strip.h"
 #include "ui/stockroom/delivery_sheet.h"
 #include "ui/stockroom/keep_strip.h"
@@ -201,6 +202,31 @@ TEST_F(AtTheShelf, ADeliveryOfThreeReelsAndABoxIsReceived) {
     ASSERT_TRUE(saysSoon(QStringLiteral("taken back: nothing of it is on the shelf.")));
     EXPECT_EQ(lots(), before);
     EXPECT_TRUE(m_ledger->check().empty());
+}
+
+TEST_F(AtTheShelf, TheLifeOfALotThatIsGoneOpensFromTheListOfThem) {
+    press(Qt::Key_T); // K-2, the first on the first board
+    press(Qt::Key_Return);
+    ASSERT_TRUE(saysSoon(QStringLiteral("K-2 is thrown away")));
+    press(Qt::Key_G);
+    ClosedLotsPage& page = *stockroom().closedLots();
+    ASSERT_TRUE(becomes([&] { return page.list()->hasFocus() && page.list()->model()->rowCount() > 0; }));
+    EXPECT_TRUE(page.title().startsWith(QStringLiteral("Gone: K ")));
+    EXPECT_TRUE(page.list()->currentIndex().data().toString().startsWith(QStringLiteral("K-2 · ")));
+    press(Qt::Key_Return);
+    LifePage& life = *stockroom().lifePage();
+    ASSERT_TRUE(becomes([&] { return life.isVisible() && life.lines()->hasFocus(); }));
+    const auto* lines = life.lines()->model();
+    EXPECT_TRUE(lines->index(lines->rowCount() - 1, LotStoryModel::What)
+                    .data()
+                    .toString()
+                    .contains(QStringLiteral("thrown away")))
+        << lines->index(lines->rowCount() - 1, LotStoryModel::What).data().toString().toStdString();
+    m_shift->noteChange(); // somebody wrote: what is read stays in view
+    press(Qt::Key_Escape);
+    ASSERT_TRUE(becomes([&] { return page.list()->hasFocus(); }));
+    press(Qt::Key_Escape);
+    EXPECT_TRUE(becomes([&] { return stockroom().shelf()->hasFocus(); }));
 }
 
 TEST_F(AtTheShelf, AnEndIsThrownAwayWithItsReasonAndComesBack) {

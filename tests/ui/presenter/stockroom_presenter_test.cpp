@@ -4,6 +4,7 @@
 #include "ui/text/ahead_words.h"
 #include "ui/text/lot_words.h"
 #include "ui/text/stock_words.h"
+#include "ui/text/stockroom_words.h"
 
 #include <algorithm>
 
@@ -46,6 +47,32 @@ TEST_F(Stockroom, SaysWhatRunsShort) {
     EXPECT_TRUE(onTheShelf("L").runningShort());
     EXPECT_TRUE(orderNowText(stockroom.shelf()).startsWith(QStringLiteral("▼ Order now: L Larkspun 130, likely out ")))
         << orderNowText(stockroom.shelf()).toStdString();
+}
+
+TEST_F(Stockroom, LotsThatAreGoneAreKeptUpToDateWhileTheyAreLookedAt) {
+    stockroom.lookAtClosed(string("K"));
+    const auto before = stockroom.closed().size();
+    stockroom.takeOff(*lot("K-2").id, desk::LotLeaves::ThrownAway, QStringLiteral("frayed"));
+    ASSERT_EQ(stockroom.closed().size(), before + 1);
+    EXPECT_EQ(stockroom.closed().front().lot.tag, "K-2");
+    EXPECT_EQ(closedLotText(stockroom.closed().front()), QStringLiteral("thrown away · batch A22"));
+    const auto readsOfAChange = [this] {
+        const int reads = runner.reads;
+        shift.noteChange();
+        return runner.reads - reads;
+    };
+    const int whileLookedAt = readsOfAChange();
+    std::vector<std::string> opened;
+    QObject::connect(&stockroom, &StockroomPresenter::closedLifeRead,
+                     [&](const desk::LotLife& life) { opened.push_back(life.lot.tag); });
+    runner.held = true;
+    stockroom.openClosed(*lot("K-2").id);
+    stockroom.leaveClosed();
+    runner.release();
+    EXPECT_TRUE(opened.empty()) << "left before it was read";
+    stockroom.openClosed(*lot("K-2").id);
+    EXPECT_EQ(opened, std::vector<std::string>{"K-2"});
+    EXPECT_EQ(readsOfAChange(), whileLookedAt - 1) << "nobody looks at them any more";
 }
 
 TEST_F(Stockroom, AReelIsReceivedOnceUnderTheNextTag) {
