@@ -311,8 +311,9 @@ void IntakeSheet::repeatLast(bool asStrung) {
     }
     const auto which = asStrung ? IntakePresenter::Repeat::AsStrung : IntakePresenter::Repeat::AsAsked;
     if (!m_intake.canRepeat(which)) {
-        m_racketLine.note->setProblem(asStrung ? tr("nothing was ever strung on this racket here")
-                                               : tr("there is no last time for this racket"));
+        m_racketLine.note->setProblem(
+            asStrung ? tr("nothing was ever strung on this racket here")
+                     : tr("there is no last time for this racket: choose its string and tensions"));
         return;
     }
     m_intake.repeatLast(which);

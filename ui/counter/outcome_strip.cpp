@@ -49,8 +49,9 @@ OutcomeStrip::OutcomeStrip(QWidget* parent)
     m_log->setDefault(true);
 
     auto* grid = new QGridLayout(this);
-    grid->setContentsMargins(0, 6, 0, 0);
+    grid->setContentsMargins(0, 4, 0, 0);
     grid->setHorizontalSpacing(20);
+    grid->setVerticalSpacing(1); // the sheet above it may need every line of a small screen
     grid->addWidget(m_head, 0, 0, 4, 1);
     grid->addWidget(m_plan, 0, 1, 2, 1, Qt::AlignBottom);
     grid->addWidget(m_why, 2, 1, 2, 1, Qt::AlignTop);

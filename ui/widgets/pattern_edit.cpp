@@ -7,7 +7,7 @@ namespace rw::ui {
 
 PatternEdit::PatternEdit(QWidget* parent)
     : ValueEdit(parent) {
-    setPlaceholderText(tr("16 × 19"));
+    setPlaceholderText(tr("as 16 × 19"));
 }
 
 Result<Pattern> PatternEdit::value() const {

@@ -15,6 +15,8 @@
 #include "ui/widgets/tension_edit.h"
 
 #include <QAbstractItemModel>
+#include <QScrollArea>
+#include <QScrollBar>
 
 namespace rw::ui::test {
 namespace {
@@ -68,6 +70,21 @@ protected:
         ASSERT_EQ(jobsSheet().chosen()->id, id);
     }
 };
+
+// Its smallest window is 1280 by 800: the price, the promise and the button stay in view with the line of the yes too.
+TEST_F(AboveTheMark, TheWholeSheetIsInViewWhenTheLineIsThere) {
+    ASSERT_EQ(m_window->size(), QSize(1280, 800));
+    jun();
+    press(Qt::Key_F5);
+    sheet().mainsTension()->setFocus(Qt::OtherFocusReason);
+    press(Qt::Key_A, Qt::ControlModifier);
+    type("28");
+    previewed();
+    ASSERT_TRUE(becomes([&] { return sheet().agreed()->isVisible(); }));
+    auto* page = counter().findChild<QScrollArea*>();
+    EXPECT_TRUE(becomes([&] { return page->verticalScrollBar()->maximum() == 0; }))
+        << page->verticalScrollBar()->maximum() << " pixels are out of view";
+}
 
 // Scenario 4, through the windows and by keyboard alone.
 TEST_F(AboveTheMark, OneNumberIsReadBackAndTheYesIsOfThisJob) {

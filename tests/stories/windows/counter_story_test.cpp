@@ -232,6 +232,32 @@ TEST_F(Counter, F5TakesThePersonWhoIsMarkedFurtherDownTheListToo) {
     EXPECT_EQ(sheet().personNote()->text().indexOf(QStringLiteral("✕")), -1);
 }
 
+TEST_F(Counter, F5SaysSoOfATwinThatWasNeverStrungHere) {
+    petra();
+    type("aldermoor 98");
+    ASSERT_TRUE(becomes([&] { return sheet().racketFinder()->highlighted().has_value(); }));
+    press(Qt::Key_Down);
+    press(Qt::Key_Down); // after her two: another one, which becomes C
+    press(Qt::Key_Return);
+    ASSERT_TRUE(
+        becomes([&] { return counter().racket().picked() && counter().racket().picked()->racket.mark == "C"; }));
+    press(Qt::Key_F5);
+    EXPECT_TRUE(sheet().racketNote()->text().startsWith(QStringLiteral("✕ there is no last time for this racket")))
+        << sheet().racketNote()->text().toStdString();
+
+    press(Qt::Key_N, Qt::ControlModifier);
+    petra();
+    ASSERT_TRUE(becomes([&] { return sheet().racketFinder()->highlighted().has_value(); }));
+    press(Qt::Key_Down);
+    press(Qt::Key_Down); // A, B, and the one that never was here
+    press(Qt::Key_F5);
+    ASSERT_TRUE(counter().racket().picked());
+    EXPECT_EQ(counter().racket().picked()->racket.mark, "C");
+    EXPECT_TRUE(sheet().racketNote()->isVisible());
+    EXPECT_TRUE(sheet().racketNote()->text().startsWith(QStringLiteral("✕ there is no last time for this racket")))
+        << sheet().racketNote()->text().toStdString();
+}
+
 TEST_F(Counter, F5WithNobodyPickedSaysWhatComesFirst) {
     press(Qt::Key_F5);
     EXPECT_TRUE(sheet().personNote()->text().startsWith(QStringLiteral("✕ ")));
