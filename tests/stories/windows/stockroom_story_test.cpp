@@ -165,12 +165,12 @@ TEST_F(AtTheShelf, ADeliveryOfThreeReelsAndABoxIsReceived) {
     type("110");
     tab();
     type("A41");
-    tab(2);
+    tab(3);
     type("l"); // the blank line
     EXPECT_EQ(sheet.rows(), 3U);
     tab(4);
     type("140");
-    tab(3);
+    tab(4);
     type("k");
     tab();
     type("12");
@@ -180,8 +180,8 @@ TEST_F(AtTheShelf, ADeliveryOfThreeReelsAndABoxIsReceived) {
     type("12");
     tab();
     type("9");
-    tab(3); // batch, tag, and past the blank line's string
-    tab(7);
+    tab(4); // batch, weight, tag, and past the blank line's string
+    tab(8);
     type("Northgate String Company");
     tab();
     type("15");
