@@ -28,6 +28,16 @@ Result<Stepped> step(Transaction& ledger, JobId id, JobEventKind kind, JobState 
     return jobOf(ledger, id).map([&](Job job) { return Stepped{before->state, std::move(job)}; });
 }
 
+/// What was promised to the job was free for others meanwhile: it asks for it anew.
+void promiseAgain(Transaction& ledger, const Job& job, const By& by) {
+    for (const JobPiece& piece : job.pieces) {
+        if (piece.source != PieceSource::CustomersSet && !piece.isCut() && !piece.pinned) {
+            ledger.jobs().plan(*piece.id, std::nullopt, piece.planned, false);
+        }
+    }
+    replanStringsOf(ledger, job, by.at);
+}
+
 bool endsWithLine(const std::string& note, const std::string& line) {
     return note == line || note.ends_with('\n' + line);
 }
@@ -68,7 +78,7 @@ Result<Job> resumeJob(Transaction& ledger, const JobStep& command) {
         return tl::unexpected(done.error());
     }
     if (done->from == JobState::Withdrawn) {
-        replanStringsOf(ledger, done->job, command.by.at); // its string was free for others meanwhile
+        promiseAgain(ledger, done->job, command.by);
     }
     return jobOf(ledger, command.job);
 }

@@ -220,8 +220,9 @@ TEST_P(Bench, ACutFromALotThatOthersInsistOnMovesNobody) {
     ConfirmCut command = cutting(job, PieceRole::Mains, metres(6.2));
     command.lot = lot("K-7").id;
     ASSERT_TRUE(cut(command));
-    for (const WaitingCut& waiting : look([&](Transaction& t) { return t.lots().waitingCuts(*string("K").id); })) {
-        EXPECT_EQ(waiting.lot, lot("K-7").id);
+    const Lot k7 = lot("K-7");
+    for (const WaitingCut& waiting : look([&](Transaction& t) { return t.lots().waitingCuts(k7.article); })) {
+        EXPECT_EQ(waiting.lot, k7.id);
         EXPECT_TRUE(waiting.pinned);
     }
 }
