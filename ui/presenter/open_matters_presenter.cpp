@@ -41,7 +41,7 @@ void OpenMattersPresenter::pay(const Payment& payment) {
 }
 
 void OpenMattersPresenter::giveBack(const Payment& payment) {
-    if (m_acting || !somebodyWorks()) {
+    if (!mayAct()) {
         return;
     }
     act([command = desk::GiveBack{payment.requestKey, payment.job, payment.amount, payment.way.toStdString(), by()}](
