@@ -24,21 +24,13 @@ void AskedForNonePresenter::refresh() {
 void AskedForNonePresenter::begin() { m_requestKey = newRequestKey(); }
 
 void AskedForNonePresenter::writeDown(StringArticleId string) {
-    if (m_writing || !somebodyWorks()) {
+    if (!mayAct()) {
         return;
     }
-    m_writing = true;
     const desk::AskedForNone asked{m_requestKey, string, by()};
-    write([asked](desk::Transaction& ledger) { return desk::askedForNone(ledger, asked); },
-          [this](const Result<StringArticle>& done) {
-              m_writing = false;
-              if (!done) {
-                  Q_EMIT refused(done.error());
-                  return;
-              }
-              Q_EMIT wroteDown(*done);
-          },
-          [this] { m_writing = false; });
+    writeOnce([asked](desk::Transaction& ledger) { return desk::askedForNone(ledger, asked); },
+              [this](const StringArticle& done) { Q_EMIT wroteDown(done); },
+              [this](const Refusal& why) { Q_EMIT refused(why); });
 }
 
 } // namespace rw::ui

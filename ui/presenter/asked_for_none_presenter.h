@@ -34,7 +34,6 @@ Q_SIGNALS:
 private:
     std::vector<desk::ShelfString> m_strings;
     std::string m_requestKey;
-    bool m_writing = false;
 };
 
 } // namespace rw::ui

@@ -8,20 +8,11 @@ WeighInPresenter::WeighInPresenter(DeskRunner& runner, Shift& shift, QObject* pa
 
 template<class UseCase, class Done>
 void WeighInPresenter::act(UseCase useCase, Done done) {
-    if (m_acting || !somebodyWorks()) {
-        return;
+    if (mayAct()) {
+        writeOnce(
+            [useCase = std::move(useCase), who = by()](desk::Transaction& ledger) { return useCase(ledger, who); },
+            std::move(done), [this](const Refusal& why) { Q_EMIT refused(why); });
     }
-    m_acting = true;
-    write([useCase = std::move(useCase), who = by()](desk::Transaction& ledger) { return useCase(ledger, who); },
-          [this, done = std::move(done)](auto result) {
-              m_acting = false;
-              if (!result) {
-                  Q_EMIT refused(result.error());
-                  return;
-              }
-              done(*result);
-          },
-          [this] { m_acting = false; });
 }
 
 void WeighInPresenter::start() {

@@ -46,14 +46,13 @@ Q_SIGNALS:
     void refused(const Refusal& why);
 
 private:
-    /// Writes, unless something is being written: what was pressed twice is done once. Tells of a refusal.
+    /// Writes once, and tells of a refusal. `useCase`: Result<T>(desk::Transaction&, const By&).
     template<class UseCase, class Done>
     void act(UseCase useCase, Done done);
     void setSheet(desk::StockTakeSheet sheet);
 
     desk::StockTakeSheet m_sheet;
     std::optional<desk::TakeBack::Booked> m_last;
-    bool m_acting = false;
 };
 
 } // namespace rw::ui
