@@ -32,6 +32,7 @@ public:
 
     void takeKeyboard() { m_list->takeKeyboard(); }
     [[nodiscard]] QListView* list() const { return m_list->list(); }
+    [[nodiscard]] MoneyEdit* paid() const { return m_paid; }
     [[nodiscard]] QComboBox* way() const { return m_way; }
     [[nodiscard]] QLineEdit* takenBy() const { return m_takenBy; }
     [[nodiscard]] bool isOpen() const;

@@ -29,6 +29,7 @@ public:
     void showAhead(const desk::ShelfString& string); ///< precondition: somebody looked ahead
     [[nodiscard]] AheadView* aheadView() const { return m_ahead; }
     [[nodiscard]] QString words() const { return m_words->text(); }
+    [[nodiscard]] QListView* lines() const { return m_lines; }
 
 private:
     Shift& m_shift;
