@@ -89,7 +89,7 @@ Result<std::vector<PersonFound>> listPeople(Transaction& ledger, std::string_vie
     std::map<FrameModelId, FrameModel> frames; // most people have one of a few
     for (Customer& customer : ledger.customers().find(text, atMost)) {
         if (people.empty()) {
-            auto first = withRackets(ledger, std::move(customer), ledger.lots().open());
+            auto first = withRackets(ledger, std::move(customer), shelvesOf(ledger));
             if (!first) {
                 return tl::unexpected(first.error());
             }
