@@ -119,14 +119,14 @@ void StockroomStation::makeKeys() {
     m_newKey = addKey(tr("A &new string"), {QKeySequence(Qt::Key_N)}, [this] { openNewString(); });
     m_editKey = addKey(tr("&Edit a string"), {QKeySequence(Qt::Key_E)}, [this] { openString(); });
     m_weighKey = addKey(tr("We&igh-in"), {QKeySequence(Qt::Key_W)}, [this] { openWeighIn(); });
-    m_bookKey = addCommand(tr("Book it &as weighed"), {QKeySequence(Qt::Key_B)}, [this] {
+    m_bookKey = addCommand(tr("Book it a&s weighed"), {QKeySequence(Qt::Key_B)}, [this] {
         if (const auto* line = m_weighIn->current()) {
             m_weighing->book(*line->weighing.id);
         }
     });
     m_printKey = addKey(tr("&Print the stock-take"), {QKeySequence(Qt::Key_P)},
                         [this] { Q_EMIT sheetWanted(m_weighing->sheet()); });
-    m_endKey = addCommand(tr("Finish the &stock-take"), {QKeySequence(Qt::Key_F)}, [this] { m_weighing->end(); });
+    m_endKey = addCommand(tr("&Done: end the stock-take"), {QKeySequence(Qt::Key_D)}, [this] { m_weighing->end(); });
     m_takeBackKey =
         addCommand(tr("Take back the &last step"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] { takeBack(); });
     m_copyKey = addKey(tr("Cop&y what stands there"), {QKeySequence(Qt::CTRL | Qt::Key_C)}, [this] { copy(); });

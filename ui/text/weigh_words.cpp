@@ -171,7 +171,7 @@ QString weighFirstText() {
 }
 
 QString weighNextText() {
-    return WeighWords::tr("Tab goes to the lines: B books what was weighed on one, P prints the sheet to sign, F ends "
+    return WeighWords::tr("Tab goes to the lines: B books what was weighed on one, P prints the sheet to sign, D ends "
                           "the stock-take.");
 }
 

@@ -114,7 +114,7 @@ TEST_F(AtTheScale, TheSheetIsPrintedAndTheStockTakeEndedAndGoneOnWithAfterAPause
     press(Qt::Key_W);
     ASSERT_TRUE(becomes([&] { return lines() == 1; })) << "it goes on where it was left";
     toTheLines();
-    press(Qt::Key_F);
+    press(Qt::Key_D);
     ASSERT_TRUE(saysSoon(QStringLiteral("The stock-take is ended.")));
     EXPECT_EQ(lines(), 1) << "it stays in view to be printed";
     EXPECT_TRUE(page().progress().contains(QStringLiteral("ended Thu 12 Mar 11:00 by ")));
