@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/widgets/application_look.h"
 
+#include "ui/widgets/label_reading.h"
 #include "ui/widgets/look.h"
 
 #include <QApplication>
@@ -30,6 +31,7 @@ void lookLikeReelwright(QApplication& application, const Palette& palette) {
     font.setPointSizeF(std::max(font.pointSizeF(), kSmallestText));
     QApplication::setFont(font);
     application.setStyleSheet(styleSheet(palette));
+    letLabelsBeRead();
 }
 
 } // namespace rw::ui

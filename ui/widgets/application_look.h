@@ -10,7 +10,8 @@ namespace rw::ui {
 /// The desktop's own colours are dark ones.
 [[nodiscard]] bool wantsDark(const QApplication& application);
 
-/// Gives every window the program's colours, lines and a text size that is read standing up.
+/// Gives every window the program's colours, lines and a text size that is read standing up, and lets every label be
+/// read out.
 void lookLikeReelwright(QApplication& application, const Palette& palette);
 
 } // namespace rw::ui
