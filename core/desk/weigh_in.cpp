@@ -317,7 +317,7 @@ Result<WeighIn> bookWeighing(Transaction& ledger, const BookWeighing& command) {
     if (lot->length + change == kNothing) {
         ledger.lots().close(weighing->lot, command.by.at);
     }
-    replanLot(ledger, weighing->lot);
+    replanString(ledger, lot->article, command.by.at);
     return keptWeighIn(ledger, *ledger.weighings().get(command.weighing));
 }
 
