@@ -7,6 +7,7 @@
 #include "ui/text/job_words.h"
 #include "ui/text/need_words.h"
 #include "ui/text/plan_words.h"
+#include "ui/text/queue_words.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/words.h"
 
@@ -76,7 +77,7 @@ CardWords::Cut cutWords(const desk::CardPiece& piece, const QLocale& locale) {
     }
     cut.careful = piece.fit != Fit::Fits;
     cut.source = (piece.lot->kind == LotKind::Remnant ? Card::tr("off remnant %1: %2") : Card::tr("off %1: %2"))
-                     .arg(lot, fitText(piece.fit, piece.leavesOnLot, locale));
+                     .arg(lot, cutReasonText(piece.fit, piece.leavesOnLot, piece.why, locale));
     return cut;
 }
 

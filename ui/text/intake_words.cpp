@@ -4,8 +4,8 @@
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
 #include "ui/text/plan_words.h"
+#include "ui/text/queue_words.h"
 #include "ui/text/sentences.h"
-#include "ui/text/stock_words.h"
 #include "ui/text/words.h"
 
 #include <QCoreApplication>
@@ -30,7 +30,8 @@ QString pieceProposalText(const desk::PieceProposal& piece, length::StandsOn hea
         return IntakeWords::tr("%1, %2: no open lot of %3 holds it").arg(length, from, fromUtf8(piece.article.name));
     }
     QString words = IntakeWords::tr("%1 off %2, %3: %4")
-                        .arg(length, fromUtf8(piece.lot->tag), from, fitText(piece.fit, piece.leavesOnLot, locale));
+                        .arg(length, fromUtf8(piece.lot->tag), from,
+                             cutReasonText(piece.fit, piece.leavesOnLot, piece.why, locale));
     if (piece.cameShortAt) {
         words += IntakeWords::tr(" (%1 came short on this frame)").arg(lengthText(*piece.cameShortAt, locale));
     }

@@ -225,6 +225,17 @@ TEST(CardWords, OnlyAForcedSideWarns) {
     EXPECT_EQ(cardWords(card, english()).shortSideFrom.toStdString(), "the frame forces it: groove in the strip");
 }
 
+TEST(CardWords, TheReelIsNamedWithItsReason) {
+    using Reason = stock::QueueReason;
+    desk::JobCard card = samples::petra();
+    const Length left = card.pieces[0].leavesOnLot;
+    card.pieces[0].why = {.left = Reason{.kind = Reason::Kind::LeavesUseful, .leaves = left, .later = 1, .whole = true},
+                          .onTheMachine = true};
+    EXPECT_EQ(cardWords(card, english()).cuts[0].source.toStdString(),
+              "off L-3: leaves 37.9 m: one more job later; on the machine already");
+    EXPECT_FALSE(cardWords(card, english()).cuts[0].careful);
+}
+
 TEST(CardWords, WithoutAReelTheCardSaysSo) {
     desk::JobCard card = samples::petra();
     card.pieces[0].lot.reset();
