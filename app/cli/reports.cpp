@@ -7,6 +7,7 @@
 #include "ui/text/format.h"
 #include "ui/text/job_words.h"
 #include "ui/text/plan_words.h"
+#include "ui/text/queue_words.h"
 #include "ui/text/stock_words.h"
 #include "ui/text/stockroom_words.h"
 #include "ui/text/words.h"
@@ -95,9 +96,10 @@ QStringList stockLines(const desk::ShelfString& string, const Reader& reader) {
     const QLocale& locale = reader.locale;
     QStringList lines;
     lines << words(string.article.code) + QStringLiteral("  ") + articleText(string.article, locale);
-    lines << QStringLiteral("   %1; %2, about %3 each")
+    lines << QStringLiteral("   %1; %2, about %3 each; %4")
                  .arg(ui::holdingText(string.holding, locale), ui::jobsFreeText(string),
-                      ui::aboutLengthText(static_cast<double>(string.perJob.millimetres()), locale));
+                      ui::aboutLengthText(static_cast<double>(string.perJob.millimetres()), locale),
+                      ui::usableText(string, locale));
     if (string.runningShort()) {
         lines << QStringLiteral("   ") + warning(ui::runningShortText(string));
     }
@@ -195,7 +197,7 @@ QStringList intakeLines(const desk::IntakePreview& preview, const TensionPair& a
             lines << QStringLiteral("  ") + warning(QStringLiteral("no reel holds it"));
             continue;
         }
-        const QString fit = ui::fitText(piece.fit, piece.leavesOnLot, locale);
+        const QString fit = printable(ui::cutReasonText(piece.fit, piece.leavesOnLot, piece.why, locale));
         lines << QStringLiteral("  off %1 with everything promised there: %2")
                      .arg(words(piece.lot->tag), piece.fit == Fit::Fits ? fit : warning(fit));
     }

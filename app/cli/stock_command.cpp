@@ -54,6 +54,8 @@ std::string asJson(const std::vector<desk::ShelfString>& strings) {
             .whole(string.holding.promised.millimetres())
             .key("freeMm")
             .whole(string.holding.free().millimetres())
+            .key("usableMm")
+            .whole(string.usable.millimetres())
             .key("perJobMm")
             .whole(string.perJob.millimetres())
             .key("wholeJobsFree")

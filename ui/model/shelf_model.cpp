@@ -74,7 +74,7 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
     }
     const auto& string = stringAt(index.row());
     if (index.column() == 0) {
-        QStringList facts{boardTitle(string), holdingText(string.holding)};
+        QStringList facts{boardTitle(string), holdingText(string.holding), usableText(string)};
         if (string.runningShort()) {
             facts << runningShortText(string);
         }

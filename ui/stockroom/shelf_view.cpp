@@ -82,7 +82,7 @@ void ShelfDelegate::paintLabel(QPainter* painter, const QStyleOptionViewItem& op
         bold.setBold(true);
         line(QStringLiteral("▼ ") + runningShortText(string), bold, palette.accent);
     } else {
-        line(jobsFreeText(string), option.font, palette.ink);
+        line(QStringLiteral("%1 · %2").arg(jobsFreeText(string), usableText(string)), option.font, palette.ink);
     }
     if (string.ahead) {
         line(boardAheadText(*string.ahead), option.font, palette.ink);

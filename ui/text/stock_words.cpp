@@ -42,6 +42,13 @@ QString jobsFreeText(const desk::ShelfString& string) {
     return StockWords::tr("%1 free").arg(jobsText(std::max<std::int64_t>(0, string.wholeJobsFree)));
 }
 
+QString usableText(const desk::ShelfString& string, const QLocale& locale) {
+    const Length tenth = Length::fromMillimetres(100); // nobody knows the next jobs to the centimetre
+    const Length usable = tenth * string.usable.wholeTimes(tenth);
+    return usable.isPositive() ? StockWords::tr("about %1 usable").arg(heldText(usable, locale))
+                               : StockWords::tr("nothing usable");
+}
+
 QString jobsText(std::int64_t jobs) {
     return jobs == 1 ? StockWords::tr("1 job") : StockWords::tr("%1 jobs").arg(QString::number(jobs));
 }

@@ -27,6 +27,9 @@ namespace rw::ui {
 /// "3 jobs free": what is promised is not counted.
 [[nodiscard]] QString jobsFreeText(const desk::ShelfString& string);
 
+/// "about 24.3 m usable": what is free without the ends that will likely be scrap; "nothing usable".
+[[nodiscard]] QString usableText(const desk::ShelfString& string, const QLocale& locale = QLocale());
+
 /// "1 job", "3 jobs".
 [[nodiscard]] QString jobsText(std::int64_t jobs);
 

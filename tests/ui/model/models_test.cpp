@@ -131,8 +131,8 @@ TEST_F(Models, TheShelfIsOneBoardAString) {
     ASSERT_EQ(model.rowCount(), 4);
     EXPECT_EQ(model.columnCount(), 4); // the label, and K's three reels
     EXPECT_EQ(said(model, 1),
-              QStringLiteral("L Larkspun 130, natural; 48.7 m left, 32.4 m promised, 16.3 m free; running short: 1 "
-                             "whole job free; order now"));
+              QStringLiteral("L Larkspun 130, natural; 48.7 m left, 32.4 m promised, 16.3 m free; about 14.9 m "
+                             "usable; running short: 1 whole job free; order now"));
     EXPECT_EQ(model.index(2, 1).data().toString(),
               QStringLiteral("T-1: 27.6 m left, nothing promised: 2 jobs; a third would be 0.3 m short: batch 2204"));
     EXPECT_EQ(model.lotAt(model.index(2, 2)), nullptr);

@@ -61,6 +61,9 @@ TEST(StockWords, RunningShortIsSaidOnlyWhenItIs) {
     shelf.wholeJobsFree = -1;
     EXPECT_EQ(said(runningShortText(shelf)), "running short: no whole job free") << "more is promised than is there";
     EXPECT_EQ(said(jobsFreeText(shelf)), "0 jobs free");
+    EXPECT_EQ(said(usableText(shelf, kEnglish)), "nothing usable");
+    shelf.usable = mm(24'319);
+    EXPECT_EQ(said(usableText(shelf, kEnglish)), "about 24.3 m usable");
 }
 
 } // namespace
