@@ -143,11 +143,15 @@ const std::vector<Command>& commands() {
          always,
          runDraw},
         {"plan",
-         "which reel each piece of a queue is best cut off, for a shop that is in no ledger",
-         "The file is one JSON object with the lots, the pieces and how often each length is wanted. The plan places "
-         "as many pieces as it can and then loses the least string in the long run. The keys are listed in the guide, "
-         "page \"Command line\".",
-         {{"--input", "FILE.json", "the request; - reads standard input", true}, kJson},
+         "which reel each piece of the queue is cut off, and why",
+         "Of a ledger: every job that waits for string, as it is planned, and what is to be said of the reels. Of a shop "
+         "that is in no ledger the file is one JSON object with the lots, the pieces and how often each length is "
+         "wanted. The plan places as many pieces as it can and then loses the least string in the long run. The keys are "
+         "listed in the guide, page \"Command line\".",
+         {{"--ledger", "L", "the path of a ledger file, or a postgresql:// address"},
+          {"--input", "FILE.json", "the request of a shop without one; - reads standard input"},
+          kNow,
+          kJson},
          never,
          runPlan},
         {"forecast",

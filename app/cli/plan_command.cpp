@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
 #include "app/cli/file_input.h"
+#include "app/cli/plan_of_ledger.h"
 #include "app/cli/reports.h"
 #include "app/cli/text_table.h"
 #include "core/exchange/plan_json.h"
@@ -37,6 +38,16 @@ QStringList assignmentLines(const stock::QueuePlan& plan, const exchange::PlanRe
 } // namespace
 
 Result<Answer> runPlan(const Given& given) {
+    if (given.has("--ledger") && given.has("--input")) {
+        return refuse(Code::ImpossibleValue,
+                      {{"key", "--input"}, {"text", "given with --ledger"}, {"expected", "one of the two"}});
+    }
+    if (given.has("--ledger")) {
+        return planOfLedger(given);
+    }
+    if (!given.has("--input")) {
+        return refuse(Code::Missing, {{"what", "option --ledger or --input"}});
+    }
     const auto bytes = readInput(given.value("--input"));
     if (!bytes) {
         return tl::unexpected(bytes.error());

@@ -12,8 +12,39 @@ using stock::QueueReason;
 using Kind = QueueReason::Kind;
 using Shape = JsonText::Shape;
 
-/// The kinds as files know them; they stay as they are when sentences change.
-std::string_view kindName(Kind kind) {
+bool tellsWhatIsLeft(Kind kind) {
+    return kind != Kind::FitsNowhere && kind != Kind::OpensSealed && kind != Kind::TimeWasUp;
+}
+
+void writeLabel(JsonText& out, const Label& label) {
+    if (label.isNumber) {
+        out.whole(std::stoll(label.text));
+    } else {
+        out.text(label.text);
+    }
+}
+
+void writeReason(JsonText& out, const QueueReason& reason, const PlanRequest& request, const std::string& sentence) {
+    out.beginObject(Shape::Line);
+    out.key("kind").text(queueReasonKindText(reason.kind));
+    if (reason.piece) {
+        writeLabel(out.key("piece"), request.pieceNames[*reason.piece]);
+    }
+    if (reason.lot) {
+        writeLabel(out.key("lot"), request.lotNames[*reason.lot]);
+    }
+    if (tellsWhatIsLeft(reason.kind)) {
+        out.key("leavesMm").whole(reason.leaves.millimetres());
+    }
+    if (tellsWhatIsLeft(reason.kind) && reason.kind != Kind::MeasureFirst) {
+        out.key("likelyLostMm").thousandths(reason.lostMm);
+    }
+    out.key("sentence").text(sentence);
+    out.endObject();
+}
+} // namespace
+
+std::string_view queueReasonKindText(QueueReason::Kind kind) {
     switch (kind) {
     case Kind::FitsNowhere:
         return "fits-nowhere";
@@ -34,38 +65,6 @@ std::string_view kindName(Kind kind) {
     }
     return {};
 }
-
-bool tellsWhatIsLeft(Kind kind) {
-    return kind != Kind::FitsNowhere && kind != Kind::OpensSealed && kind != Kind::TimeWasUp;
-}
-
-void writeLabel(JsonText& out, const Label& label) {
-    if (label.isNumber) {
-        out.whole(std::stoll(label.text));
-    } else {
-        out.text(label.text);
-    }
-}
-
-void writeReason(JsonText& out, const QueueReason& reason, const PlanRequest& request, const std::string& sentence) {
-    out.beginObject(Shape::Line);
-    out.key("kind").text(kindName(reason.kind));
-    if (reason.piece) {
-        writeLabel(out.key("piece"), request.pieceNames[*reason.piece]);
-    }
-    if (reason.lot) {
-        writeLabel(out.key("lot"), request.lotNames[*reason.lot]);
-    }
-    if (tellsWhatIsLeft(reason.kind)) {
-        out.key("leavesMm").whole(reason.leaves.millimetres());
-    }
-    if (tellsWhatIsLeft(reason.kind) && reason.kind != Kind::MeasureFirst) {
-        out.key("likelyLostMm").thousandths(reason.lostMm);
-    }
-    out.key("sentence").text(sentence);
-    out.endObject();
-}
-} // namespace
 
 std::string planToJson(const stock::QueuePlan& plan, const PlanRequest& request, std::span<const QueueReason> reasons,
                        std::span<const std::string> sentences) {

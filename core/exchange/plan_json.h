@@ -37,6 +37,9 @@ struct PlanRequest {
 /// without shares.
 [[nodiscard]] Result<PlanRequest> planRequestFromJson(std::string_view utf8);
 
+/// "leaves-useful": a reason's kind as files know it, which stays as it is when sentences change.
+[[nodiscard]] std::string_view queueReasonKindText(stock::QueueReason::Kind kind);
+
 /// Writes a plan: assignments [{piece, lot}] in the order of the pieces with null for no lot, deltaMm, proven, why; one
 /// line feed at the end. `sentences` are those of the reasons.
 [[nodiscard]] std::string planToJson(const stock::QueuePlan& plan, const PlanRequest& request,

@@ -137,7 +137,7 @@ TEST(PlanCommand, AHostileRequestIsRefusedByName) {
         EXPECT_EQ(sentence.find('\x1b'), std::string::npos);
     }
     EXPECT_THAT(refusalOf(kPlan, QByteArray(3 << 20, '[')), HasSubstr("1 MB"));
-    EXPECT_THAT(refusalOf({QStringLiteral("plan"), QStringLiteral("--json")}), HasSubstr("--input is missing"));
+    EXPECT_THAT(refusalOf({QStringLiteral("plan"), QStringLiteral("--json")}), HasSubstr("--ledger or --input is missing"));
     EXPECT_THAT(refusalOf({QStringLiteral("plan"), QStringLiteral("--input"), QStringLiteral("/no/such.json")}),
                 HasSubstr("/no/such.json"));
 }
