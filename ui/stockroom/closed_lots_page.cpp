@@ -29,6 +29,9 @@ ClosedLotsPage::ClosedLotsPage(QWidget* parent)
     m_list->setModel(&m_lots);
     m_list->setItemDelegate(new RowDelegate(m_list));
     m_list->setEditTriggers(QAbstractItemView::NoEditTriggers);
+    for (QWidget* place : QList<QWidget*>{this, m_list}) {
+        place->setAccessibleName(tr("Lots that are gone")); // until the string is known
+    }
     setFocusPolicy(Qt::StrongFocus); // while there is no list the keys around it work all the same
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &ClosedLotsPage::moved);
 }
