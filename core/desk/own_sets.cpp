@@ -25,7 +25,9 @@ Length together(const std::vector<Need>& needs) {
 class Judge {
 public:
     Judge(const Intake& intake, const IntakeDraft& draft)
-        : m_request(
+        : m_intake(intake)
+        , m_draft(draft)
+        , m_request(
               requestFor(intake.frame, intake.mainsArticle, intake.crossesArticle, draft.tensions, intake.settings)) {
         m_request.experience = experienceFor(intake.told, *intake.frame.id, intake.mainsArticle.material,
                                              intake.crossesArticle.material, {});
@@ -42,8 +44,11 @@ public:
     /// What does better than a set that is meant for the whole bed and is not surely enough for it.
     void lookForBetter(const length::CutPlan& wish, OwnSet& set) {
         if (wish.method == Method::TwoPiece) {
-            m_request.method = Method::OnePiece;
-            consider(set, SetAdvice::OnePiece, length::planCut(m_request));
+            // By the route that the counter would take, which is the one whose cuts have told something.
+            IntakeDraft inOne = m_draft;
+            inOne.method = Method::OnePiece;
+            inOne.route = std::nullopt;
+            consider(set, SetAdvice::OnePiece, planIntake(m_intake, inOne).map(&PlannedIntake::plan));
         }
         m_request.method = Method::TwoPiece;
         m_request.ends.crossesStartClamped = true;
@@ -68,6 +73,8 @@ private:
         }
     }
 
+    const Intake& m_intake;
+    const IntakeDraft& m_draft;
     length::CutRequest m_request;
 };
 } // namespace
