@@ -5,6 +5,7 @@
 #include "core/customers/people_index.h"
 #include "core/customers/search_key.h"
 #include "tests/core/desk/fake_own_cuts.h"
+#include "tests/core/desk/fake_price_lists.h"
 #include "tests/core/desk/fake_reports.h"
 #include "tests/core/desk/fake_supply.h"
 #include "tests/core/desk/fake_weighings.h"
@@ -402,44 +403,6 @@ std::optional<LotId> FakeLots::lastCutOn(MachineId machine) {
     }
     return std::nullopt;
 }
-
-class FakePriceLists final : public PriceLists {
-public:
-    explicit FakePriceLists(Rows& rows)
-        : m_rows(rows) {}
-    void add(const PriceList& list) override {
-        if (std::ranges::find(m_rows.priceLists, list.validFrom, &PriceList::validFrom) != m_rows.priceLists.end()) {
-            throw LedgerGuard("price list");
-        }
-        m_rows.priceLists.push_back(list);
-        m_rows.priceLists.back().id = ++m_rows.lastId;
-    }
-    void replaceLines(const PriceList& list) override {
-        PriceList& stored = *std::ranges::find(m_rows.priceLists, list.id, &PriceList::id);
-        stored.lines = list.lines;
-        stored.taxRule = list.taxRule;
-    }
-    void remove(std::int64_t list) override {
-        std::erase_if(m_rows.priceLists, [&](const PriceList& stored) { return stored.id == list; });
-    }
-    std::optional<PriceList> validOn(CivilDate date) override {
-        std::optional<PriceList> valid;
-        for (const PriceList& list : m_rows.priceLists) {
-            if (list.validFrom <= date && (!valid || list.validFrom > valid->validFrom)) {
-                valid = list;
-            }
-        }
-        return valid;
-    }
-    std::vector<PriceList> all() override {
-        std::vector<PriceList> all = m_rows.priceLists;
-        std::ranges::sort(all, std::greater<>(), &PriceList::validFrom);
-        return all;
-    }
-
-private:
-    Rows& m_rows;
-};
 
 class FakeShop final : public Shop {
 public:
