@@ -54,16 +54,20 @@ PeopleIndex& KnownPeople::now(Connection& connection) {
         return m_index;
     }
     std::set<std::int64_t> changed;
+    std::int64_t last = m_seen;
     {
         Statement statement(connection, "list_customer_changes");
         statement.bind(":seen", m_seen);
         statement.run();
         while (statement.next()) {
-            m_seen = statement.integer("id");
+            last = statement.integer("id");
             changed.insert(statement.integer("customer_id"));
-            m_isSure = false;
         }
     }
+    if (changed.empty()) {
+        return m_index;
+    }
+    m_isSure = false;
     if (changed.size() > kMostOneByOne) {
         readAll(connection);
         return m_index;
@@ -71,6 +75,7 @@ PeopleIndex& KnownPeople::now(Connection& connection) {
     for (const std::int64_t id : changed) {
         readAgain(connection, CustomerId::of(id));
     }
+    m_seen = last; // not before: what could not be read is read the next time
     return m_index;
 }
 
@@ -84,12 +89,14 @@ void KnownPeople::takeBack() {
 
 void KnownPeople::readAll(Connection& connection) {
     m_isSure = false;
+    m_seen = kNothing; // until all is read
     m_index.clear();
-    m_seen = lastChange(connection);
+    const std::int64_t last = lastChange(connection);
     Statement statement(connection, "list_search_keys");
     forEachPerson(statement, [this](CustomerId id, const std::string& key, const std::vector<std::string>& digits) {
         m_index.add(id, key, digits);
     });
+    m_seen = last;
 }
 
 void KnownPeople::readAgain(Connection& connection, CustomerId id) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "core/sql/repositories/known_people.h"
 
+#include "core/base/world_error.h"
 #include "tests/sql/engines.h"
 #include "tests/sql/ledgers.h"
 
@@ -96,6 +97,21 @@ TEST_P(KnownPeopleTest, AWholeAddressBookThatWasAddedElsewhereIsKnown) {
     }
     EXPECT_THAT(foundAt(here(), "100599"), ElementsAre("Person 599"));
     EXPECT_THAT(foundAt(here(), "person 42"), testing::SizeIs(16)) << "six that end in it, and 420 to 429";
+}
+
+TEST_P(KnownPeopleTest, WhatCouldNotBeReadIsReadTheNextTime) {
+    const auto raw = place().connect();
+    const auto whileBroken = [&](auto work) {
+        raw->execute("ALTER TABLE contact RENAME COLUMN digits TO digits_gone");
+        EXPECT_THROW(work(), WorldError);
+        raw->execute("ALTER TABLE contact RENAME COLUMN digits_gone TO digits");
+    };
+    addAt(there(), "Petra Lindobi");
+    whileBroken([&] { (void)foundAt(here(), "lindobi"); }); // of everybody
+    EXPECT_THAT(foundAt(here(), "lindobi"), ElementsAre("Petra Lindobi"));
+    addAt(there(), "Tomas Ferreday");
+    whileBroken([&] { (void)foundAt(here(), "ferreday"); }); // of what is new
+    EXPECT_THAT(foundAt(here(), ""), ElementsAre("Petra Lindobi", "Tomas Ferreday"));
 }
 
 TEST_P(KnownPeopleTest, OneLetterWrongIsForgivenInTheLedgerToo) {
