@@ -154,21 +154,6 @@ TEST_P(GuardsTest, WhatWasAskedForInVainIsAFact) {
     }
 }
 
-TEST_P(GuardsTest, TailsAreToldOfWhatWasCutAndStayTold) {
-    const auto tailsOf = [](const std::string& attempt, const std::string& low, const std::string& high) {
-        return "INSERT INTO tails (attempt_id, part, low_mm, high_mm, at, staff_id, station) VALUES (" + attempt +
-               ", 'piece', " + low + ", " + high + ", 1, 1, 'bench')";
-    };
-    EXPECT_EQ(guard(tailsOf("2", "380", "380")), "tails_after_cut") << "the crosses hang on their reel";
-    EXPECT_NE(guard(tailsOf("1", "380", "370")), "");
-    EXPECT_NE(guard(tailsOf("1", "-1", "370")), "");
-    write(connection(), {tailsOf("1", "380", "380")});
-    EXPECT_EQ(guard("UPDATE tails SET low_mm = 0"), "tails_append_only");
-    EXPECT_EQ(guard("DELETE FROM tails"), "tails_append_only");
-    EXPECT_EQ(guard(onSqlite() ? "INSERT OR REPLACE INTO tails SELECT * FROM tails" : "TRUNCATE tails CASCADE"),
-              "tails_append_only");
-}
-
 TEST_P(GuardsTest, AnUpsertIsAnUpdate) {
     const std::string sql = "INSERT INTO charge (job_id, line, kind, amount_minor, tax_hundredths_percent, currency, "
                             "at, staff_id) VALUES (1, 1, 'labour', 1, 0, 'GBP', 1, 1) "
