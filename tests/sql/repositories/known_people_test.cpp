@@ -114,6 +114,17 @@ TEST_P(KnownPeopleTest, WhatCouldNotBeReadIsReadTheNextTime) {
     EXPECT_THAT(foundAt(here(), ""), ElementsAre("Petra Lindobi", "Tomas Ferreday"));
 }
 
+TEST_P(KnownPeopleTest, TheNumberOfAChangeStaysWhatItWas) {
+    addAt(here(), "Petra Lindobi");
+    const auto raw = place().connect();
+    EXPECT_THROW(raw->execute("UPDATE customer_change SET id = id + 1"), LedgerGuard);
+    EXPECT_THROW(raw->execute("DELETE FROM customer_change"), LedgerGuard);
+    EXPECT_THROW(raw->execute(onSqlite() ? "REPLACE INTO customer_change SELECT id, customer_id FROM customer_change"
+                                         : "TRUNCATE customer_change"),
+                 LedgerGuard);
+    EXPECT_EQ(raw->scalar("SELECT count(*) FROM customer_change"), "1");
+}
+
 TEST_P(KnownPeopleTest, OneLetterWrongIsForgivenInTheLedgerToo) {
     addAt(here(), "Zoë Ångström");
     EXPECT_THAT(foundAt(here(), "angstrim"), ElementsAre("Zoë Ångström"));
