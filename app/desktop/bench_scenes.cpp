@@ -17,7 +17,6 @@
 #include <QApplication>
 #include <QKeyEvent>
 
-#include <algorithm>
 #include <cassert>
 
 namespace rw::desktop {
@@ -121,9 +120,9 @@ std::vector<Scene> otherStationScenes() {
         {QStringLiteral("bench-beside-another"), true,
          [](ui::MainWindow& window) {
              atTheBench(window);
-             auto& presenter = window.bench()->presenter();
-             presenter.select(std::ranges::find(presenter.queue(), JobState::Logged, &desk::JobLine::state)->id);
-             presenter.take();
+             auto* queue = window.bench()->queue();
+             queue->setCurrentIndex(queue->model()->index(0, 0)); // promised first, and on no machine
+             window.bench()->presenter().take();
              return static_cast<QWidget*>(&window);
          }},
         {QStringLiteral("counter-give-back"), true,

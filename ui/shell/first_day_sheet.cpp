@@ -75,8 +75,8 @@ FirstDaySheet::FirstDaySheet(ShellPresenter& shell, Shift& shift, QWidget* paren
     m_labourLine.note->setNote(tr("for one racket, without the string"));
     m_ownLine.note->setNote(tr("labour when the customer brings the string; blank: the same"));
     m_rushLine.note->setNote(tr("what a rush costs more; blank: nothing"));
-    m_openLine.note->setNote(tr("Enter goes on from line to line, Ctrl+Enter opens at once. All of it can be changed "
-                                "later in Books; strings and reels come next, in the stockroom."));
+    m_openLine.note->setNote(tr("Enter goes on from line to line, Ctrl+Enter opens at once. All but the currency can be "
+                                "changed later in Books; strings and reels come next, in the stockroom."));
     m_labourLine.note->watch(m_labour);
     m_ownLine.note->watch(m_ownString);
     m_rushLine.note->watch(m_rush);

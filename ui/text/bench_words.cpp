@@ -90,8 +90,7 @@ QString takeText(const QString& machine, const std::optional<std::int64_t>& lyin
 }
 
 QString takeAllTheSameText(const QString& machine, std::int64_t other) {
-    return BenchWords::tr("%1 lies on %2 already. Enter again takes this one too.")
-        .arg(QString::number(other), machine);
+    return BenchWords::tr("take it on %1 beside %2 all the same").arg(machine, QString::number(other));
 }
 
 QString cutAllTheSameText(std::int64_t other, std::int64_t mine) {

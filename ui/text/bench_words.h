@@ -22,7 +22,8 @@ namespace rw::ui {
 /// "take it on Bench B", "take it on Bench A, where 2122 lies already", "cut 10.8 m off L-3 for one piece", "say what
 /// was strung".
 [[nodiscard]] QString takeText(const QString& machine, const std::optional<std::int64_t>& lyingThere = std::nullopt);
-/// "2122 lies on Bench A already. Enter again takes this one too."; the same beside a cut for job `mine`.
+/// "take it on Bench A beside 2122 all the same", once that was said. "2122 lies on this machine too. Enter again cuts
+/// for 2121.", beside a cut.
 [[nodiscard]] QString takeAllTheSameText(const QString& machine, std::int64_t other);
 [[nodiscard]] QString cutAllTheSameText(std::int64_t other, std::int64_t mine);
 [[nodiscard]] QString cutText(const desk::CardPiece& piece, const QLocale& locale = QLocale());

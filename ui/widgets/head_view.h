@@ -17,7 +17,7 @@ public:
     explicit HeadView(QWidget* parent = nullptr);
 
     void setPlan(const std::optional<length::CutPlan>& plan);
-    [[nodiscard]] QSize sizeHint() const override { return {170, 200}; }
+    [[nodiscard]] QSize sizeHint() const override { return {170, 188}; }
     [[nodiscard]] QSize minimumSizeHint() const override { return {120, 140}; }
 
 protected:

@@ -7,7 +7,7 @@ namespace rw::ui {
 
 PatternEdit::PatternEdit(QWidget* parent)
     : ValueEdit(parent) {
-    setPlaceholderText(tr("as 16 × 19"));
+    setPlaceholderText(tr("pattern"));
 }
 
 Result<Pattern> PatternEdit::value() const {

@@ -79,8 +79,12 @@ TEST_F(AboveTheMark, TheWholeSheetIsInViewWhenTheLineIsThere) {
     sheet().mainsTension()->setFocus(Qt::OtherFocusReason);
     press(Qt::Key_A, Qt::ControlModifier);
     type("28");
+    press(Qt::Key_Tab);
+    press(Qt::Key_A, Qt::ControlModifier);
+    type("30");
     previewed();
     ASSERT_TRUE(becomes([&] { return sheet().agreed()->isVisible(); }));
+    ASSERT_TRUE(sheet().tensionNote()->text().contains(QLatin1Char('\n'))) << "as much as the margin can hold";
     auto* page = counter().findChild<QScrollArea*>();
     EXPECT_TRUE(becomes([&] { return page->verticalScrollBar()->maximum() == 0; }))
         << page->verticalScrollBar()->maximum() << " pixels are out of view";
