@@ -42,6 +42,11 @@ std::vector<Scene> counterScenes() {
              findPerson(window, QStringLiteral("417"));
              return &window;
          }},
+        {QStringLiteral("counter-rackets-here"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             findPerson(window, QStringLiteral("castelmere")); // both of his are here
+             return &window;
+         }},
         {QStringLiteral("counter-as-last-time"), true,
          [](ui::MainWindow& window) -> QWidget* {
              petraAsLastTime(window);

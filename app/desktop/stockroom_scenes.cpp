@@ -56,6 +56,13 @@ std::vector<Scene> stockroomScenes() {
              window.stockroom()->openTakeOff();
              return &window;
          }},
+        {QStringLiteral("stockroom-gone"), true,
+         [](ui::MainWindow& window) -> QWidget* {
+             window.goTo(QStringLiteral("stockroom"));
+             window.stockroom()->lookAhead(); // at a reel of it
+             window.stockroom()->openClosed();
+             return &window;
+         }},
         {QStringLiteral("stockroom-keeping"), true,
          [](ui::MainWindow& window) -> QWidget* {
              window.goTo(QStringLiteral("stockroom"));
