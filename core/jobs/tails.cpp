@@ -63,14 +63,14 @@ Result<std::optional<Tails>> partFromText(std::string_view part, Length headLeng
     const auto words = tailsInWords(small, headLength);
     const auto tails = words ? words : measuredTails(part);
     if (!tails) {
-        return notTails(part, "centimetres, a hand, two hands, a head length, more, or - where nothing is told");
+        return notTails(part, "cm, a hand, two hands, a head length, more, or -");
     }
     return tails;
 }
 
 Result<std::vector<TailsOf>> ofTwoPieces(std::string_view text, const std::vector<std::optional<Tails>>& parts) {
     if (parts.size() == 1 && parts.front()) {
-        return notTails(text, "the mains' tails, then the crosses', as 38 / 25; - for what is not told");
+        return notTails(text, "the mains' and the crosses', as 38 / 25");
     }
     std::vector<TailsOf> tails;
     constexpr std::array kRoles = {PieceRole::Mains, PieceRole::Crosses};
@@ -91,7 +91,7 @@ Result<std::vector<TailsOf>> ofOnePiece(std::string_view text, const std::vector
         return tails;
     }
     if (parts.back() && !parts.front()) {
-        return notTails(text, "the short side's tail too, as 30 / 45, or one length for both together");
+        return notTails(text, "the short side's too, as 30 / 45");
     }
     if (parts.front()) {
         tails.push_back({PieceRole::Whole, true, *parts.front()});

@@ -29,8 +29,10 @@ FinishStrip::FinishStrip(QWidget* parent)
     m_words->setPlaceholderText(tr("words worth remembering"));
     m_tails->setMaxLength(80);
     m_line = m_sheet->addLine(tr("Strung"), {m_mains, m_crosses});
-    m_tailsLine = m_sheet->addLine(tr("Tails"), m_tails);
-    m_sheet->addLine(tr("Note"), m_words);
+    // On one line: there is no room for a third.
+    m_tails->setAccessibleName(tr("Tails"));
+    m_words->setAccessibleName(tr("Note"));
+    m_tailsLine = m_sheet->addLine(tr("Tails, note"), {m_tails, m_words});
     m_line.note->watch(m_mains);
     m_line.note->watch(m_crosses);
     setTabOrder(m_mains, m_crosses);

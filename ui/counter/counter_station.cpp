@@ -115,6 +115,10 @@ void CounterStation::makeKeys() {
     m_intakeKeys << addKey(tr("Wh&y this length"), {QKeySequence(Qt::Key_F4)}, [this] {
         auto* outcome = m_intakeSheet->outcome();
         outcome->setWhyShown(!outcome->isWhyShown());
+        if (auto* scroll = qobject_cast<QScrollArea*>(m_pages->widget(Intake)); outcome->isWhyShown()) {
+            QMetaObject::invokeMethod(
+                scroll, [scroll, outcome] { scroll->ensureWidgetVisible(outcome->reasons()); }, Qt::QueuedConnection);
+        }
     });
     addKey(tr("&History"), {QKeySequence(Qt::Key_F6)}, [this] { wantHistory(true); });
     addKey(tr("Of this &person"), {QKeySequence(Qt::SHIFT | Qt::Key_F6)}, [this] { wantHistory(false); });

@@ -34,6 +34,7 @@ OutcomeStrip::OutcomeStrip(QWidget* parent)
     , m_head(new HeadView(this))
     , m_plan(words(this, tr("Cut plan")))
     , m_why(quiet(words(this, tr("Why"))))
+    , m_reasons(quiet(words(this, tr("Why this length"))))
     , m_price(words(this, tr("Price")))
     , m_charges(quiet(words(this, tr("Charges"))))
     , m_promise(words(this, tr("Promise")))
@@ -63,6 +64,8 @@ OutcomeStrip::OutcomeStrip(QWidget* parent)
     last->addWidget(m_needed, 1);
     last->addWidget(m_log);
     grid->addLayout(last, 3, 2);
+    grid->addWidget(m_reasons, 4, 0, 1, 3);
+    m_reasons->hide();
     grid->setColumnMinimumWidth(0, 170);
     grid->setColumnStretch(1, 6);
     grid->setColumnStretch(2, 5);
@@ -77,9 +80,9 @@ void OutcomeStrip::show(const desk::IntakePreview& preview, Instant now, const Q
                                            : pieceProposalText(piece, preview.plan.hoop.standsOn));
     }
     m_plan->setText(plan.join(QLatin1Char('\n')));
-    m_route = routeName(preview.plan);
-    m_reasons = whyLines(preview);
-    showWhy();
+    m_why->setText(routeName(preview.plan));
+    m_reasons->setText(whyLines(preview).join(QLatin1Char('\n')));
+    fitReasons();
     m_price->setText(moneyText(preview.quote.total));
     QStringList bill{chargesText(preview.quote.charges), taxInsideText(preview.quote)};
     bill.removeAll(QString());
@@ -91,9 +94,9 @@ void OutcomeStrip::show(const desk::IntakePreview& preview, Instant now, const Q
 void OutcomeStrip::showNothing(const QString& why) {
     m_head->setPlan(std::nullopt);
     m_plan->setText(why);
-    m_route.clear();
-    m_reasons.clear();
-    showWhy();
+    m_why->clear();
+    m_reasons->clear();
+    fitReasons();
     m_price->clear();
     m_charges->clear();
     m_promise->clear();
@@ -102,15 +105,18 @@ void OutcomeStrip::showNothing(const QString& why) {
 
 void OutcomeStrip::setWhyShown(bool shown) {
     m_whyShown = shown;
-    showWhy();
+    fitReasons();
 }
 
-void OutcomeStrip::showWhy() {
-    QStringList lines{m_route};
-    if (m_whyShown) {
-        lines << m_reasons;
-    }
-    m_why->setText(lines.join(QLatin1Char('\n')));
+void OutcomeStrip::fitReasons() {
+    m_reasons->setVisible(m_whyShown && !m_reasons->text().isEmpty());
+    // A sheet that scrolls asks for the least height, and what wraps is higher than that.
+    m_reasons->setMinimumHeight(m_reasons->heightForWidth(width()));
+}
+
+void OutcomeStrip::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitReasons();
 }
 
 void OutcomeStrip::setStillNeeded(const QString& needed) { m_needed->setText(needed); }

@@ -5,7 +5,6 @@
 
 #include <QLabel>
 #include <QPushButton>
-#include <QStringList>
 #include <QTimeZone>
 #include <QWidget>
 
@@ -29,26 +28,28 @@ public:
     /// The numbers belong to what was typed before the last change.
     void setThinking(bool thinking);
 
-    /// Under the plan, why it cuts as much as it does.
+    /// Across the foot, why the plan cuts as much as it does.
     void setWhyShown(bool shown);
     [[nodiscard]] bool isWhyShown() const { return m_whyShown; }
 
     [[nodiscard]] QPushButton* logButton() const { return m_log; }
     [[nodiscard]] QString planText() const { return m_plan->text(); }
-    [[nodiscard]] QString whyWords() const { return m_why->text(); }
+    [[nodiscard]] QLabel* reasons() const { return m_reasons; }
     [[nodiscard]] QString priceText() const { return m_price->text(); }
     [[nodiscard]] QString promiseWords() const { return m_promise->text(); }
     [[nodiscard]] QString needed() const { return m_needed->text(); }
 
-private:
-    void showWhy();
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
-    QStringList m_reasons;
-    QString m_route;
+private:
+    void fitReasons();
+
     bool m_whyShown = false;
     HeadView* m_head;
     QLabel* m_plan;
     QLabel* m_why;
+    QLabel* m_reasons;
     QLabel* m_price;
     QLabel* m_charges;
     QLabel* m_promise;

@@ -115,7 +115,7 @@ QString tailsHintText(Method method) {
 }
 
 QString tailsNoteText() {
-    return BenchWords::tr("what was cut off, if you look: 38 / 25, or a hand; the next cuts learn from it");
+    return BenchWords::tr("tails if you look: 38 / 25, or a hand");
 }
 
 QString nodText(const desk::CardChange& change, const TensionPair& asked, const QLocale& locale) {
