@@ -45,7 +45,7 @@ Row rowOf(const desk::WeighIn& line, const QLocale& locale) {
 Row header() {
     return {StockTakePaper::tr("tag"),       StockTakePaper::tr("string"),      StockTakePaper::tr("scale"),
             StockTakePaper::tr("by weight"), StockTakePaper::tr("by the book"), StockTakePaper::tr("difference"),
-            StockTakePaper::tr("so")};
+            StockTakePaper::tr("found")};
 }
 
 /// One sheet, scaled to millimetres.

@@ -85,7 +85,7 @@ QVariant WeighInModel::headerData(int section, Qt::Orientation orientation, int 
     case Change:
         return tr("difference");
     case State:
-        return tr("so");
+        return tr("found");
     default:
         return QString();
     }

@@ -110,7 +110,7 @@ void WeighInPage::start(const QString& tag) {
     for (MassEdit* edit : {m_gross, m_empty, m_fresh}) {
         edit->setValue(std::nullopt);
     }
-    m_note->clearAll();
+    m_note->setProblem({});
     (tag.isEmpty() ? static_cast<QWidget*>(m_tag) : m_gross)->setFocus(Qt::OtherFocusReason);
 }
 

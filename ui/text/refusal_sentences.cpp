@@ -342,6 +342,10 @@ QString sentenceFor(const Refusal& refusal, const QLocale& locale) {
         if (facts.has("kind")) {
             return missingPrice(facts);
         }
+        if (facts.thing() == QLatin1String("empty spool")) {
+            return Sentences::tr("Neither the empty spool nor the reel when new was ever weighed: type what one of "
+                                 "them weighs.");
+        }
         return Sentences::tr("The %1 is missing.").arg(facts.thing());
     case Code::TooLong:
         if (facts.has("most")) {

@@ -2,7 +2,6 @@
 #include "ui/text/weigh_words.h"
 
 #include "ui/text/format.h"
-#include "ui/text/lot_words.h"
 #include "ui/text/stockroom_words.h"
 
 #include <QCoreApplication>
@@ -91,7 +90,8 @@ QString weighVerdictText(const desk::WeighIn& in, const QLocale& locale) {
 }
 
 QString weighedChangeText(const desk::WeighIn& in, const QLocale& locale) {
-    return lengthChangeText(Length::fromMillimetres(std::llround(in.finding.differenceMm)), locale);
+    const QString by = metres(std::abs(in.finding.differenceMm), 1, locale);
+    return (in.finding.differenceMm < 0 ? QStringLiteral("−") : QStringLiteral("+")) + by;
 }
 
 QString weighCausesText(const desk::WeighIn& in, const QLocale& locale) {
