@@ -111,7 +111,7 @@ TEST(BadInput, WordsThatAreNoCommandLine) {
     const auto refused = [](const char* words) {
         return refusalOf(QString::fromUtf8(words).split(QLatin1Char(' '), Qt::SkipEmptyParts));
     };
-    EXPECT_THAT(refused("stok"), HasSubstr("day, check, demo, stock, history, books, learn, export, card, cut"));
+    EXPECT_THAT(refused("stok"), HasSubstr("day, check, demo, stock, order, weigh, history, books, learn, export, card, cut"));
     EXPECT_THAT(refused("stock"), HasSubstr("--ledger is missing"));
     EXPECT_THAT(refused("stock --ledger"), HasSubstr("value of --ledger is missing"));
     EXPECT_THAT(refused("stock --legder x"), HasSubstr("--legder"));
