@@ -12,6 +12,8 @@
 
 #include <QGridLayout>
 
+#include <algorithm>
+
 namespace rw::ui {
 
 namespace {
@@ -111,7 +113,7 @@ void OutcomeStrip::setWhyShown(bool shown) {
 void OutcomeStrip::fitReasons() {
     m_reasons->setVisible(m_whyShown && !m_reasons->text().isEmpty());
     // A sheet that scrolls asks for the least height, and what wraps is higher than that.
-    m_reasons->setMinimumHeight(m_reasons->heightForWidth(width()));
+    m_reasons->setMinimumHeight(std::max(0, m_reasons->heightForWidth(width()))); // -1 for no words
 }
 
 void OutcomeStrip::resizeEvent(QResizeEvent* event) {
