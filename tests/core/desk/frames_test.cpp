@@ -116,7 +116,11 @@ TEST_P(Frames, AJobThatWaitsCanStillBeLaid) {
 }
 
 TEST_P(Frames, TheCardOfAStrungJobOpensOnACorrectedFrame) {
-    const RacketSummary racket = racketOf("Lindobi", "Aldermoor 98", "A");
+    FrameModel fresh; // of which nothing waits
+    fresh.name = "Fennel Prow 102";
+    const AddRacket add{"hers", *personCalled("Lindobi").customer.id, *keep(fresh)->id, ""};
+    ASSERT_TRUE(write([&](Transaction& t) { return addRacket(t, add); }));
+    const RacketSummary racket = racketOf("Lindobi", fresh.name);
     IntakeDraft draft = draftFor(racket, "K", "K", "52", "52");
     draft.method = Method::OnePiece;
     draft.route = "plain-2";
@@ -124,7 +128,7 @@ TEST_P(Frames, TheCardOfAStrungJobOpensOnACorrectedFrame) {
     ASSERT_TRUE(take(*job.id));
     ASSERT_TRUE(cut(cutting(*job.id, PieceRole::Whole, metres(11.2))));
     ASSERT_TRUE(finish(*job.id, job.asked));
-    FrameModel turned = frame("Aldermoor 98");
+    FrameModel turned = frame(fresh.name);
     turned.pattern.mainsStart = HoopEnd::Throat;
     ASSERT_TRUE(keep(turned));
     const auto opened = read([&](Transaction& t) { return jobCard(t, *job.id, std::nullopt); });
