@@ -92,13 +92,12 @@ TEST_F(Days, TodayIsNotCountedYet) {
 }
 
 TEST_F(Days, ADayIsADayOfTheShop) {
-    set(setting::kTimeZone,
-        "Pacific/Auckland"); // thirteen hours before UTC in March: there it is past midnight already
+    set(setting::kTimeZone, "Pacific/Auckland"); // thirteen hours before UTC in March: there it is midnight just now
     const auto k = string("K");
-    wantedDaysAgo(k, {30, 12});
-    const double before = onShelf("K").ahead->jobsPerDay;
-    wanted(k, kToday - hours(1)); // 23:00 of the day before there
-    EXPECT_GT(onShelf("K").ahead->jobsPerDay, before);
+    wantedDaysAgo(k, {20});
+    wanted(k, kToday - hours(23)); // of the day before in UTC, of yesterday there
+    const double a = 0.5 + std::pow(kFading, 19) + 1;
+    EXPECT_NEAR(onShelf("K").ahead->jobsPerDay, a / (0.5 / (2.0 / 20) + remembered(20)), 1e-12);
 }
 
 TEST_F(Days, AStringThatNobodyEverWantedIsOnRequest) {
