@@ -100,6 +100,11 @@ bool OrderDraft::isPriced() const {
     return std::ranges::all_of(lines, [](const OrderLine& line) { return line.priceEach.has_value(); });
 }
 
+std::optional<Money> OrderDraft::together() const {
+    const auto sum = goods();
+    return sum && shipping ? std::optional(*sum + *shipping) : sum;
+}
+
 std::string_view becauseText(Because because) { return kBecause.text(because); }
 
 Result<std::vector<OrderDraft>> orderDrafts(Transaction& ledger, Instant now) {

@@ -32,7 +32,8 @@ struct OrderDraft {
 
     /// Of the lines whose price is known.
     [[nodiscard]] std::optional<Money> goods() const;
-    [[nodiscard]] bool isPriced() const; ///< every line is
+    [[nodiscard]] bool isPriced() const;                 ///< every line is
+    [[nodiscard]] std::optional<Money> together() const; ///< with the shipping, where that is known
 };
 
 /// A draft for each supplier where something runs short, by name, the unknown one last: who sent a string's newest lot

@@ -67,8 +67,11 @@ void OrderPage::fill() {
             from.clear(); // said once
         }
         if (m_showsPaid) {
-            rows.push_back(
-                {{QString(), QString(), QString(), orderSumText(draft), QString(), money(draft.goods())}, true});
+            const QString none;
+            if (draft.goods() && draft.shipping && draft.shipping->minor() > 0) {
+                rows.push_back({{none, none, none, lastShippingText(), none, money(draft.shipping)}});
+            }
+            rows.push_back({{none, none, none, togetherText(draft), none, money(draft.together())}, true});
         }
     }
     m_table->setVisible(!rows.empty());

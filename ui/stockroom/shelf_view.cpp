@@ -20,7 +20,7 @@ namespace {
 constexpr int kLowestBoard = 104; ///< height of one board with what stands on it
 constexpr int kHighestBoard = 150;
 constexpr int kBoardEdge = 5; ///< the board itself
-constexpr int kLabelWidth = 366;
+constexpr int kLabelWidth = 436; ///< what to do and both days on one line
 constexpr int kLotWidth = 118;
 } // namespace
 

@@ -110,7 +110,7 @@ void StockroomStation::makeKeys() {
     const QList<QKeySequence> enter{QKeySequence(Qt::Key_Return), QKeySequence(Qt::Key_Enter)};
     m_receiveKey = addKey(tr("&Receive string"), {QKeySequence(Qt::Key_R)}, [this] { openReceive(); });
     m_lifeKey = addKey(tr("Its &whole life"), enter, [this] { openLife(); });
-    m_aheadKey = addKey(tr("Forec&ast of the string"), {QKeySequence(Qt::Key_F)}, [this] { lookAhead(); });
+    m_aheadKey = addKey(tr("Forec&ast"), {QKeySequence(Qt::Key_F)}, [this] { lookAhead(); });
     m_closedKey = addKey(tr("&Gone lots of it"), {QKeySequence(Qt::Key_G)}, [this] { openClosed(); });
     m_correctKey = addKey(tr("&Correct a reel"), {QKeySequence(Qt::Key_C)}, [this] { openCorrect(); });
     m_takeOffKey = addKey(tr("&Throw away or give back"), {QKeySequence(Qt::Key_T)}, [this] { openTakeOff(); });

@@ -32,6 +32,9 @@ QString whatToDo(const desk::ShelfString& string, const QLocale& locale) {
     if (ahead.onRequest) {
         return AheadWords::tr("On request: nobody wants it often enough to keep it. Order it when somebody asks.");
     }
+    if (ahead.runningShort && ahead.jobsLeft == 0) {
+        return AheadWords::tr("Order now: none is left.");
+    }
     if (!ahead.isKnown()) {
         return ahead.runningShort ? AheadWords::tr("Order now: fewer are left than the shop always wants.") : QString();
     }
@@ -45,6 +48,22 @@ QString whatToDo(const desk::ShelfString& string, const QLocale& locale) {
     QString order = orderAtText(ahead.s, ahead.service, locale);
     order[0] = order[0].toUpper();
     return order + QLatin1Char('.');
+}
+/// When it runs out, as a sentence; "" where that cannot be told.
+QString outSentence(const desk::StringAhead& ahead, const QLocale& locale) {
+    if (ahead.jobsLeft > 0) {
+        QString out = likelyOutText(ahead, locale);
+        if (!out.isEmpty()) {
+            out[0] = out[0].toUpper();
+            out += QLatin1Char('.');
+        }
+        return out;
+    }
+    const auto& likely = ahead.runOut.p50;
+    return !likely                  ? QString()
+           : isToday(likely, ahead) ? AheadWords::tr("The next job finds none, likely today.")
+                                    : AheadWords::tr("The next job finds none, likely on %1.")
+                                          .arg(dayToComeText(*likely, ahead.today, locale));
 }
 } // namespace
 
@@ -61,6 +80,9 @@ QString dayToComeText(CivilDate day, CivilDate today, const QLocale& locale) {
 QString likelyOutText(const desk::StringAhead& ahead, const QLocale& locale) {
     if (!ahead.isKnown() || !ahead.runOut.p10) {
         return {};
+    }
+    if (ahead.jobsLeft == 0) {
+        return AheadWords::tr("none left");
     }
     const auto word = [&](const std::optional<CivilDate>& day) {
         return isToday(day, ahead) ? AheadWords::tr("today") : dayToComeText(*day, ahead.today, locale);
@@ -92,11 +114,7 @@ QStringList aheadSentences(const desk::ShelfString& string, const QLocale& local
     QStringList lines{whatToDo(string, locale)};
     if (ahead.isKnown()) {
         lines << AheadWords::tr("%1; %2.").arg(jobsFreeText(string), demandText(ahead.jobsPerDay, locale));
-        QString out = likelyOutText(ahead, locale);
-        if (!out.isEmpty()) {
-            out[0] = out[0].toUpper();
-            lines << out + QLatin1Char('.');
-        }
+        lines << outSentence(ahead, locale);
     } else {
         lines << AheadWords::tr("When it runs out can be told once jobs of a day or more are in the ledger.");
     }

@@ -15,7 +15,8 @@ namespace rw::ui {
 /// "20 May"; "20 May 2027" when that is more than ten months from `today`.
 [[nodiscard]] QString dayToComeText(CivilDate day, CivilDate today, const QLocale& locale = QLocale());
 
-/// "likely out 20 May, could be 2 May"; "could be out 2 May, likely far later"; "" where nothing can be told.
+/// "likely out 20 May, could be 2 May"; "could be out 2 May, likely far later"; "none left"; "" where nothing can be
+/// told.
 [[nodiscard]] QString likelyOutText(const desk::StringAhead& ahead, const QLocale& locale = QLocale());
 /// "order now", "order at 5 jobs", "on request"; "" where nothing can be told and nothing runs short.
 [[nodiscard]] QString whenToOrderText(const desk::StringAhead& ahead);

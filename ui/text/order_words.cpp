@@ -78,6 +78,14 @@ QString orderSumText(const desk::OrderDraft& draft, const QLocale& locale) {
                : sum;
 }
 
+QString lastShippingText() { return OrderWords::tr("shipping, as the last time"); }
+
+QString togetherText(const desk::OrderDraft& draft) {
+    return !draft.goods()     ? OrderWords::tr("nobody knows what it costs")
+           : draft.isPriced() ? OrderWords::tr("together")
+                              : OrderWords::tr("together, where it is known");
+}
+
 QString orderLetterText(const std::vector<desk::OrderDraft>& drafts, const QLocale& locale) {
     QStringList paragraphs;
     for (const desk::OrderDraft& draft : drafts) {

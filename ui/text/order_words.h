@@ -19,6 +19,9 @@ namespace rw::ui {
 [[nodiscard]] QString supplierText(const desk::OrderDraft& draft);
 /// "£220.00, and shipping, £9.00 the last time"; what is not known is said.
 [[nodiscard]] QString orderSumText(const desk::OrderDraft& draft, const QLocale& locale = QLocale());
+[[nodiscard]] QString lastShippingText(); ///< beside what the last parcel's shipping was
+/// "together"; "together, where it is known"; "nobody knows what it costs": beside the sum.
+[[nodiscard]] QString togetherText(const desk::OrderDraft& draft);
 
 /// The drafts for a letter, without prices: a paragraph for each supplier, a line for each string.
 [[nodiscard]] QString orderLetterText(const std::vector<desk::OrderDraft>& drafts, const QLocale& locale = QLocale());

@@ -80,6 +80,9 @@ TEST_F(Ordering, WhatToOrderIsReadCopiedAndSaved) {
     EXPECT_EQ(cell(0, 2), QStringLiteral("2 reels of 100 m"));
     EXPECT_TRUE(cell(0, 3).startsWith(QStringLiteral("2 jobs left, likely out "))) << cell(0, 3).toStdString();
     EXPECT_EQ(cell(0, 4), QStringLiteral("£58.00"));
+    EXPECT_EQ(cell(1, 3), QStringLiteral("shipping, as the last time"));
+    EXPECT_EQ(cell(2, 3), QStringLiteral("together"));
+    EXPECT_EQ(cell(2, 5), QStringLiteral("£120.50"));
 
     press(Qt::Key_C, Qt::ControlModifier);
     const QString letter = QGuiApplication::clipboard()->text();

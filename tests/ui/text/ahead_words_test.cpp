@@ -46,6 +46,8 @@ TEST(AheadWords, SayTheLikelyDayAndTheEarlyOne) {
     left.runOut.p50 = left.today;
     EXPECT_EQ(said(likelyOutText(left, kEnglish)), "likely out today");
     EXPECT_EQ(said(likelyOutText({}, kEnglish)), "") << "nothing is known";
+    left.jobsLeft = 0;
+    EXPECT_EQ(said(likelyOutText(left, kEnglish)), "none left");
 }
 
 TEST(AheadWords, ABoardSaysWhatToDo) {
@@ -74,6 +76,12 @@ TEST(AheadWords, AtLengthWhyAndHowOften) {
     left.jobsLeft = 6;
     EXPECT_EQ(said(aheadSentences(shelf(left), kEnglish).front()),
               "Order now: fewer are left than the shop always wants, though they would last.");
+    left.jobsLeft = 0;
+    EXPECT_EQ(
+        said(aheadSentences(shelf(left), kEnglish).join(QLatin1Char('|'))),
+        "Order now: none is left.|0 jobs free; about 1.8 jobs a week.|The next job finds none, likely on 20 May.");
+    left.runOut.p50 = left.today;
+    EXPECT_EQ(said(aheadSentences(shelf(left), kEnglish).back()), "The next job finds none, likely today.");
     left.onRequest = true;
     for (const desk::StringAhead& each : {left, ahead(), desk::StringAhead{}}) {
         for (const QString& sentence : aheadSentences(shelf(each), kEnglish)) {

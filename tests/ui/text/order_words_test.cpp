@@ -54,11 +54,17 @@ TEST(OrderWords, SayWhy) {
 TEST(OrderWords, SayWhatItCostsAsFarAsThatIsKnown) {
     desk::OrderDraft draft{.supplier = "Northgate", .lines = {line("L", 2), line("K", 1)}, .shipping = pounds(900)};
     EXPECT_EQ(said(orderSumText(draft, kEnglish)), "£330.00, and shipping, £9.00 the last time");
+    EXPECT_EQ(said(togetherText(draft)), "together");
+    EXPECT_EQ(draft.together(), pounds(33900));
     draft.lines.back().priceEach.reset();
     draft.shipping.reset();
     EXPECT_EQ(said(orderSumText(draft, kEnglish)), "£220.00 and what nobody knows the price of");
+    EXPECT_EQ(said(togetherText(draft)), "together, where it is known");
+    EXPECT_EQ(draft.together(), pounds(22000));
     draft.lines.front().priceEach.reset();
     EXPECT_EQ(said(orderSumText(draft, kEnglish)), "nobody knows what it costs");
+    EXPECT_EQ(said(togetherText(draft)), "nobody knows what it costs");
+    EXPECT_FALSE(draft.together());
 }
 
 TEST(OrderWords, ALetterHasAParagraphForEachSupplierAndNoPrice) {
