@@ -125,7 +125,7 @@ void CounterStation::makeKeys() {
     addKey(tr("The &rack"), {QKeySequence(Qt::Key_F8)}, [this] { showRack(); });
     addKey(tr("&Unpaid"), {QKeySequence(Qt::Key_F7)}, [this] { showUnpaid(); });
     addKey(tr("&To be strung"), {QKeySequence(Qt::Key_F9)}, [this] { showToBeStrung(); });
-    addKey(tr("Asked for, ha&d none"), {QKeySequence(Qt::Key_F4)}, [this] { showAskedForNone(); });
+    addKey(tr("Asked for, ha&d none"), {QKeySequence(Qt::Key_F3)}, [this] { showAskedForNone(); });
     m_rackKeys = {addCommand(tr("Bring &back the last"), {QKeySequence(Qt::CTRL | Qt::Key_Z)}, [this] {
         if (!m_rack->bringBack()) {
             Q_EMIT said(nothingToBringBackText());

@@ -42,6 +42,9 @@ void OrderPage::show(const std::vector<desk::OrderDraft>& drafts, bool known) {
     m_drafts = drafts;
     m_known = known;
     fill();
+    if (hasFocus()) {
+        enter(); // there are lines to be at now
+    }
 }
 
 void OrderPage::setShowsPaid(bool shows) {

@@ -149,6 +149,8 @@ void StockroomStation::connectShelf() {
             m_presenter->select(lot != nullptr ? lot->lot.id : std::nullopt);
             if (lot == nullptr) {
                 showLife(); // from one string to another no lot changes
+            } else {
+                enableKeys(); // at once: a key that is pressed before the life is read is meant for this lot
             }
         }
     });

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
+#include "core/desk/delivery.h"
 #include "tests/stories/windows/at_the_window.h"
 #include "ui/counter/counter_station.h"
 #include "ui/counter/none_sheet.h"
 #include "ui/presenter/stockroom_presenter.h"
 #include "ui/stockroom/ahead_view.h"
+#include "ui/stockroom/correct_strip.h"
 #include "ui/stockroom/life_strip.h"
 #include "ui/stockroom/order_page.h"
 #include "ui/stockroom/shelf_view.h"
@@ -23,8 +25,6 @@ namespace {
 
 class Ordering : public AtTheWindow {
 protected:
-    explicit Ordering(Shop shop = Shop::Stocked)
-        : AtTheWindow(shop) {}
     void goToTheStockroom() {
         press(Qt::Key_3, Qt::ControlModifier);
         ASSERT_TRUE(becomes([&] { return stockroom().presenter().isLoaded() && stockroom().isVisible(); }));
@@ -74,7 +74,7 @@ TEST_F(Ordering, WhatToOrderIsReadCopiedAndSaved) {
     press(Qt::Key_O);
     OrderPage& page = *stockroom().orderPage();
     ASSERT_TRUE(becomes([&] { return page.isVisible() && !page.isEmpty(); }));
-    EXPECT_TRUE(page.lines()->hasFocus());
+    EXPECT_TRUE(becomes([&] { return page.lines()->hasFocus(); }));
     EXPECT_EQ(cell(0, 0), QStringLiteral("Fennimore"));
     EXPECT_EQ(cell(0, 1), QStringLiteral("T Tarnweave 120, red"));
     EXPECT_EQ(cell(0, 2), QStringLiteral("2 reels of 100 m"));
@@ -123,7 +123,7 @@ TEST_F(Ordering, WhatCameIsNotOrderedAgain) {
 
 TEST_F(Ordering, WhatWasAskedForInVainIsWrittenDownAtTheCounter) {
     const int before = timesAskedFor("T");
-    press(Qt::Key_F4);
+    press(Qt::Key_F3);
     NoneSheet& sheet = *m_window->counter()->askedForNone();
     ASSERT_TRUE(becomes([&] { return sheet.isVisible() && sheet.string()->count() == 5; }));
     EXPECT_TRUE(sheet.string()->hasFocus());
@@ -137,33 +137,51 @@ TEST_F(Ordering, WhatWasAskedForInVainIsWrittenDownAtTheCounter) {
     EXPECT_EQ(timesAskedFor("T"), before + 1);
     EXPECT_FALSE(sheet.isVisible()) << "back to taking in";
 
-    press(Qt::Key_F4); // somebody else asks
+    press(Qt::Key_F3); // somebody else asks
     ASSERT_TRUE(becomes([&] { return sheet.isVisible(); }));
     EXPECT_EQ(sheet.string()->currentText(), QString());
     type("t");
     press(Qt::Key_Return);
     ASSERT_TRUE(becomes([&] { return timesAskedFor("T") == before + 2; }));
-    press(Qt::Key_F4);
+    press(Qt::Key_F3);
     press(Qt::Key_Escape);
     EXPECT_FALSE(sheet.isVisible());
     EXPECT_EQ(timesAskedFor("T"), before + 2);
     EXPECT_TRUE(m_ledger->check().empty());
 }
 
-class NothingToOrder : public Ordering {
-protected:
-    NothingToOrder()
-        : Ordering(Shop::Empty) {}
-};
-
-TEST_F(NothingToOrder, SaysSo) {
+TEST_F(Ordering, NothingRunsShortAndThatIsSaid) {
+    const auto filled = desk::inTransaction(*m_ledger, desk::Access::Write, [](desk::Transaction& t) {
+        desk::ReceiveDelivery parcel{.requestKey = "enough",
+                                     .supplier = "Fennimore",
+                                     .lines = {},
+                                     .shipping = Money::zero(Currency::pounds()),
+                                     .by = {*t.shop().staff().front().id, "stockroom", kThursday}};
+        for (const StringArticle& article : t.strings().all()) {
+            parcel.lines.push_back({.article = *article.id,
+                                    .count = 3,
+                                    .nominal = metres(200),
+                                    .priceEach = Money::fromMinor(11000, Currency::pounds())});
+        }
+        return desk::receiveDelivery(t, parcel);
+    });
+    ASSERT_TRUE(filled);
     goToTheStockroom();
+    EXPECT_EQ(stockroom().runningShort(), QString());
     press(Qt::Key_O);
     OrderPage& page = *stockroom().orderPage();
     ASSERT_TRUE(becomes([&] { return page.isVisible() && !page.words().isEmpty(); }));
     EXPECT_TRUE(page.words().startsWith(QStringLiteral("Nothing runs short"))) << page.words().toStdString();
     press(Qt::Key_Escape);
     EXPECT_FALSE(page.isVisible());
+}
+
+// A key belongs to the reel that the arrows have just reached, whether its life is read yet or not.
+TEST_F(Ordering, TheKeysOfAReelWorkAtOnce) {
+    goToTheStockroom();
+    press(Qt::Key_F);
+    press(Qt::Key_C);
+    EXPECT_TRUE(stockroom().correctStrip()->isVisible());
 }
 
 } // namespace
