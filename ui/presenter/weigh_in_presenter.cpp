@@ -16,7 +16,9 @@ void WeighInPresenter::act(UseCase useCase, Done done) {
 }
 
 void WeighInPresenter::start() {
-    m_sheet = {};
+    if (!isGoingOn()) {
+        setSheet({});
+    }
     refresh();
 }
 

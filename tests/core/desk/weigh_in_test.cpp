@@ -43,8 +43,9 @@ protected:
     }
     void spool(std::string_view tag, SpoolWeight what, const ScaleReading& reading) {
         const LotId id = *lot(tag).id;
+        const By who = at(0);
         ASSERT_TRUE(write([&](Transaction& t) -> Result<int> {
-            t.weighings().setSpoolWeight(id, what, reading, at(0));
+            t.weighings().setSpoolWeight(id, what, reading, who);
             return 0;
         }));
     }
@@ -68,7 +69,8 @@ protected:
         ASSERT_TRUE(write([&](Transaction& t) { return takeBack(t, command); }));
     }
     StockTakeId stockTake(int minutes = 0) {
-        return *write([&](Transaction& t) -> Result<StockTakeId> { return goOnWithStockTake(t, at(minutes)); });
+        const By who = at(minutes);
+        return *write([&](Transaction& t) -> Result<StockTakeId> { return goOnWithStockTake(t, who); });
     }
     StockTakeSheet sheet() {
         return *read([](Transaction& t) { return stockTakeSheet(t); });
@@ -138,7 +140,8 @@ TEST_P(WeighIns, AJobThatNobodyBookedIsFoundAndBooked) {
     EXPECT_EQ(last.change.millimetres(), std::llround(in->weighing.weighedMm.value) - 60'000);
     EXPECT_EQ(last.words, "a job of Tuesday");
     EXPECT_EQ(done->weighing.booked, last.id);
-    const auto life = read([&](Transaction& t) { return lotLife(t, *lot("K-7").id); });
+    const LotId k7Id = *lot("K-7").id;
+    const auto life = read([&](Transaction& t) { return lotLife(t, k7Id); });
     EXPECT_EQ(life->onScale.at(*last.id), grams(233)) << "beside its weights";
     EXPECT_EQ(lot("K-7").length.millimetres(), std::llround(in->weighing.weighedMm.value));
     const auto count = movements("K-7").size();
@@ -202,7 +205,8 @@ TEST_P(WeighIns, WhatCannotBeIsRefusedAndLeavesNothing) {
 }
 
 TEST_P(WeighIns, LookingWritesNothing) {
-    ASSERT_TRUE(read([&](Transaction& t) { return wouldWeigh(t, k7(252)); }));
+    const WeighLot command = k7(252);
+    ASSERT_TRUE(read([&](Transaction& t) { return wouldWeigh(t, command); }));
     EXPECT_EQ(refusalOf(weighed(on("K-7", 252))), Code::Missing);
 }
 
@@ -339,7 +343,8 @@ TEST_P(WeighIns, AStockTakeKeepsTheLastWeighingOfEachLotAndWhatIsStillToDo) {
 TEST_P(WeighIns, AStockTakeThatHasEndedTakesNothingMore) {
     const StockTakeId begun = stockTake();
     const auto end = [&](int minutes) {
-        return *write([&](Transaction& t) { return endStockTake(t, begun, at(minutes)); });
+        const By who = at(minutes);
+        return *write([&](Transaction& t) { return endStockTake(t, begun, who); });
     };
     EXPECT_FALSE(end(9).take->isGoingOn());
     EXPECT_EQ(end(10).take->ended, at(9).at) << "ended twice";

@@ -79,7 +79,7 @@ TEST_F(AtTheScale, AFindingIsExplainedBookedAndTakenBack) {
     ASSERT_TRUE(becomes([&] { return cell(0, WeighInModel::State) == QStringLiteral("● booked"); }));
     EXPECT_LT(lot("K-7").length, metres(49));
     press(Qt::Key_Z, Qt::ControlModifier);
-    ASSERT_TRUE(saysSoon(QStringLiteral("K-7 is on the shelf again with 60 m.")));
+    ASSERT_TRUE(saysSoon(QStringLiteral("K-7 is on the shelf with 60 m, as before.")));
     EXPECT_EQ(lot("K-7").length, metres(60));
     ASSERT_TRUE(becomes([&] { return cell(0, WeighInModel::State) == QStringLiteral("▲ look"); }));
 }
