@@ -33,7 +33,7 @@ def wait_for(look, what):
             found = None  # it is not there, or no more
         if found:
             return found
-        time.sleep(0.02)
+        time.sleep(0.1)
     raise SystemExit(f"never came: {what}")
 
 
