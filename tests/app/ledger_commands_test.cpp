@@ -55,6 +55,27 @@ TEST_P(LedgerCommands, StockIsWhatTheReelsHold) {
     EXPECT_THAT(on("stock").out, HasSubstr("2 jobs; a third would be 0.3 m short"));
 }
 
+TEST_P(LedgerCommands, ThePlanIsTheQueueAsItStands) {
+    const QJsonArray strings = json("plan")[QStringLiteral("strings")].toArray();
+    ASSERT_EQ(strings.size(), 3); // nobody waits for T
+    const QJsonObject kestrelline = strings[0].toObject();
+    EXPECT_EQ(kestrelline[QStringLiteral("code")].toString().toStdString(), "K");
+    EXPECT_TRUE(kestrelline[QStringLiteral("proven")].toBool());
+    ASSERT_EQ(kestrelline[QStringLiteral("cuts")].toArray().size(), 5);
+    const QJsonObject first = kestrelline[QStringLiteral("cuts")][0].toObject();
+    EXPECT_EQ(first[QStringLiteral("job")].toInt(), 2120);
+    EXPECT_EQ(first[QStringLiteral("lengthMm")].toInt(), 11200);
+    EXPECT_EQ(first[QStringLiteral("lot")].toString().toStdString(), "K-7");
+    EXPECT_TRUE(first[QStringLiteral("pinned")].toBool());
+    const QJsonObject why = kestrelline[QStringLiteral("why")][0].toObject();
+    EXPECT_EQ(why[QStringLiteral("kind")].toString().toStdString(), "leaves-scrap");
+    EXPECT_EQ(why[QStringLiteral("leavesMm")].toInt(), 4000);
+    const std::string text = on("plan").out;
+    EXPECT_THAT(text, HasSubstr("2120 one piece  11.2 m  off K-7  chosen by hand"));
+    EXPECT_THAT(text, HasSubstr("2122 one piece  10.8 m  off L-3  begun"));
+    EXPECT_THAT(text, HasSubstr("K-7: leaves 4 m: too short to keep"));
+}
+
 TEST_P(LedgerCommands, TheForecastAndTheStockAgree) {
     const QStringList then{QStringLiteral("--now"), QStringLiteral("2026-03-12T11:00")};
     const QJsonArray stock = json("stock", then)[QStringLiteral("strings")].toArray();
