@@ -181,7 +181,7 @@ TEST_F(Ordering, TheKeysOfAReelWorkAtOnce) {
     goToTheStockroom();
     press(Qt::Key_F);
     press(Qt::Key_C);
-    EXPECT_TRUE(stockroom().correctStrip()->isVisible());
+    EXPECT_TRUE(stockroom().findChild<CorrectStrip*>()->isVisible());
 }
 
 } // namespace
