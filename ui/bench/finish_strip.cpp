@@ -26,7 +26,7 @@ FinishStrip::FinishStrip(QWidget* parent)
     m_mains->setAccessibleName(tr("Mains as strung"));
     m_crosses->setAccessibleName(tr("Crosses as strung"));
     m_words->setMaxLength(2000);
-    m_words->setPlaceholderText(tr("words worth remembering"));
+    m_words->setPlaceholderText(tr("words to keep"));
     m_tails->setMaxLength(80);
     m_line = m_sheet->addLine(tr("Strung"), {m_mains, m_crosses});
     // On one line: there is no room for a third.

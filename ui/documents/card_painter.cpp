@@ -241,11 +241,11 @@ void CardPainter::words(const QRectF& column) {
     std::vector<Paragraph> paragraphs = {{m_words.strung, 5, true, 3},
                                          {m_words.note, 5, true, kNoteLines},
                                          {m_words.inspection, kSmall, false, 4},
-                                         {m_words.needs, kSmall, false, 2},
                                          {m_words.routeName, kSmall, true, 3}};
     for (const QString& arm : m_words.route) {
         paragraphs.push_back({arm, kSmall, false, 9});
     }
+    paragraphs.push_back({m_words.needs, kSmall, false, 2}); // the first to go where there is no room
     // As large as fits, down to what can still be read at arm's length.
     for (const double size : {1.0, 0.9, 0.8, 0.7, kSmallest}) {
         std::vector<std::pair<QRectF, std::pair<QString, const Paragraph*>>> lines;

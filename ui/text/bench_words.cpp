@@ -111,7 +111,7 @@ QString finishText() { return BenchWords::tr("say what was strung"); }
 
 QString tailsHintText(Method method) {
     return method == Method::TwoPiece ? BenchWords::tr("mains / crosses, cm")
-                                      : BenchWords::tr("short side / long side, cm");
+                                      : BenchWords::tr("short / long, cm");
 }
 
 QString tailsNoteText() {
