@@ -32,7 +32,7 @@ ClosedLotsPage::ClosedLotsPage(QWidget* parent)
     for (QWidget* place : QList<QWidget*>{this, m_list}) {
         place->setAccessibleName(tr("Lots that are gone")); // until the string is known
     }
-    setFocusPolicy(Qt::StrongFocus); // while there is no list the keys around it work all the same
+    setFocusPolicy(Qt::ClickFocus); // while there is no list the keys around it work all the same
     connect(m_list->selectionModel(), &QItemSelectionModel::currentChanged, this, &ClosedLotsPage::moved);
 }
 
