@@ -221,7 +221,7 @@ TEST_P(CheckRowsTest, TailsOfNothingOrOfMoreThanThereWas) {
     EXPECT_THAT(findingsAfter({more, none}),
                 ElementsAre("tails are shorter than the cut that they came off: job 2120, mains, attempt 1: tails of "
                             "6200 mm off a cut of 6200 mm",
-                            "tails are shorter than the cut that they came off: job 2120, crosses, attempt 2: tails "
+                            "tails are shorter than the cut that they came off: job 2120, crosses, attempt 1: tails "
                             "are told of, and it was never cut"));
 }
 

@@ -32,7 +32,7 @@ public:
 /// A test that runs on both engines: TEST_P(Name, ...) with Name derived from this, and ON_BOTH_ENGINES(Name).
 class OnEngine : public testing::TestWithParam<Dialect> {
 protected:
-    /// Where the test stands: an empty place, unless it chose another before.
+    /// Where the test stands: an empty place, unless it chose another before. Made when first asked for, by one thread.
     [[nodiscard]] Place& place();
     void standIn(std::unique_ptr<Place> place) { m_place = std::move(place); }
     /// A connection to a database with every migration, in which place() then stands.

@@ -77,6 +77,7 @@ TEST_P(OpenLedgerTest, AnOpenLedgerStopsWhenANewerProgramChangesTheSchema) {
 
 TEST_P(OpenLedgerTest, TwoWhoMakeItAtOnceOpenTheSameOne) {
     constexpr int kStations = 4;
+    const std::string address = place().address();
     std::vector<std::string> errors(kStations);
     {
         std::vector<std::jthread> stations;
@@ -84,7 +85,7 @@ TEST_P(OpenLedgerTest, TwoWhoMakeItAtOnceOpenTheSameOne) {
         for (int station = 0; station < kStations; ++station) {
             stations.emplace_back([&, station] {
                 try {
-                    auto ledger = openLedger(*LedgerAddress::parse(place().address()));
+                    auto ledger = openLedger(*LedgerAddress::parse(address));
                     if (!ledger) {
                         errors[static_cast<std::size_t>(station)] = ledger.error().text("reason");
                         return;
