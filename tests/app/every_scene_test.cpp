@@ -12,7 +12,9 @@
 #include "ui/shell/main_window.h"
 
 #include <QAbstractButton>
+#include <QAction>
 #include <QApplication>
+#include <QFile>
 #include <QLabel>
 #include <QStackedWidget>
 #include <QTemporaryDir>
@@ -20,7 +22,9 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <utility>
 
 namespace rw::desktop {
 
@@ -30,17 +34,34 @@ namespace {
 
 constexpr Instant kThursday = std::chrono::sys_days(std::chrono::year(2026) / 3 / 12) + std::chrono::hours(11);
 
+std::unique_ptr<desk::Ledger> openAt(const QString& file) {
+    return std::move(*sql::openLedger(*sql::LedgerAddress::parse(file.toStdString())));
+}
+
+/// The demo shop, stocked once for all scenes.
+QString stockedFile() {
+    static const QTemporaryDir folder;
+    static const QString file = [] {
+        const QString made = folder.filePath(QStringLiteral("stocked.sqlite"));
+        const auto stocked =
+            desk::inTransaction(*openAt(made), desk::Access::Write, [](desk::Transaction& transaction) {
+                return desk::stockDemoShop(transaction, kThursday);
+            });
+        EXPECT_TRUE(stocked.has_value());
+        return made;
+    }();
+    return file;
+}
+
 /// Each state of the windows that pictures are drawn of, at the smallest size the program is made for.
 class EveryScene : public testing::TestWithParam<Scene> {
 protected:
     void SetUp() override {
         const QString file = m_folder.filePath(QStringLiteral("shop.sqlite"));
-        m_ledger = std::move(*sql::openLedger(*sql::LedgerAddress::parse(file.toStdString())));
         if (GetParam().stocked) {
-            ASSERT_TRUE(desk::inTransaction(*m_ledger, desk::Access::Write, [](desk::Transaction& transaction) {
-                            return desk::stockDemoShop(transaction, kThursday);
-                        }).has_value());
+            ASSERT_TRUE(QFile::copy(stockedFile(), file));
         }
+        m_ledger = openAt(file);
         if (GetParam().before) {
             ASSERT_TRUE(desk::inTransaction(*m_ledger, desk::Access::Write, GetParam().before).has_value());
         }
@@ -84,6 +105,11 @@ protected:
         return stops;
     }
 
+    void expectThatTabFollowsTheReading();
+    void expectThatWhateverTakesTheKeyboardHasAName();
+    void expectThatNoWordsAreCutOff();
+    void expectThatAKeyMeansOneThing();
+
     ui::test::OnlyKnownWarnings m_warnings;
     QTemporaryDir m_folder;
     FixedClock m_clock{kThursday};
@@ -103,7 +129,7 @@ bool isReadAfter(const QRect& next, const QRect& before) {
     return sameLine ? next.left() > before.left() : next.top() > before.top() || next.left() >= before.right();
 }
 
-TEST_P(EveryScene, TabFollowsTheReading) {
+void EveryScene::expectThatTabFollowsTheReading() {
     const auto stops = tabStops();
     for (std::size_t i = 1; i < stops.size(); ++i) {
         EXPECT_TRUE(isReadAfter(placeOf(*stops[i]), placeOf(*stops[i - 1])))
@@ -111,7 +137,7 @@ TEST_P(EveryScene, TabFollowsTheReading) {
     }
 }
 
-TEST_P(EveryScene, WhateverTakesTheKeyboardHasAName) {
+void EveryScene::expectThatWhateverTakesTheKeyboardHasAName() {
     for (const QWidget* widget : tabStops()) {
         const auto* button = qobject_cast<const QAbstractButton*>(widget);
         EXPECT_TRUE(!widget->accessibleName().isEmpty() || (button != nullptr && !button->text().isEmpty()))
@@ -119,7 +145,7 @@ TEST_P(EveryScene, WhateverTakesTheKeyboardHasAName) {
     }
 }
 
-TEST_P(EveryScene, NoWordsAreCutOff) {
+void EveryScene::expectThatNoWordsAreCutOff() {
     for (const QLabel* label : m_shown->findChildren<QLabel*>()) {
         if (!label->isVisible() || label->text().isEmpty()) {
             continue;
@@ -136,6 +162,30 @@ TEST_P(EveryScene, NoWordsAreCutOff) {
             EXPECT_LE(button->minimumSizeHint().width(), button->width()) << button->text().toStdString();
         }
     }
+}
+
+// Of two that share a key neither is done: Qt calls it ambiguous.
+void EveryScene::expectThatAKeyMeansOneThing() {
+    std::map<std::pair<const QObject*, QString>, QString> meanings;
+    for (const QAction* action : m_window->findChildren<QAction*>()) {
+        const auto* workplace = qobject_cast<const QWidget*>(action->parent());
+        if (workplace == nullptr || !workplace->isVisible() || !action->isEnabled()) {
+            continue;
+        }
+        for (const QKeySequence& key : action->shortcuts()) {
+            const auto [other, isFirst] = meanings.try_emplace({workplace, key.toString()}, action->text());
+            EXPECT_TRUE(isFirst) << key.toString().toStdString() << " is " << other->second.toStdString() << " and "
+                                 << action->text().toStdString();
+        }
+    }
+}
+
+// One test, since putting the window together takes longer than looking at it.
+TEST_P(EveryScene, CanBeReadAndWorkedByKeyboard) {
+    expectThatTabFollowsTheReading();
+    expectThatWhateverTakesTheKeyboardHasAName();
+    expectThatNoWordsAreCutOff();
+    expectThatAKeyMeansOneThing();
 }
 
 std::string asIdentifier(const testing::TestParamInfo<Scene>& info) {

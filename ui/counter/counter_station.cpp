@@ -112,7 +112,7 @@ void CounterStation::makeKeys() {
         addKey(tr("As &strung then"), {QKeySequence(Qt::SHIFT | Qt::Key_F5)},
                [this] { m_intakeSheet->repeatLast(true); }),
     };
-    m_intakeKeys << addKey(tr("Wh&y this length"), {QKeySequence(Qt::Key_F3)}, [this] {
+    m_intakeKeys << addKey(tr("Wh&y this length"), {QKeySequence(Qt::Key_F4)}, [this] {
         auto* outcome = m_intakeSheet->outcome();
         outcome->setWhyShown(!outcome->isWhyShown());
         if (auto* scroll = qobject_cast<QScrollArea*>(m_pages->widget(Intake)); outcome->isWhyShown()) {

@@ -95,11 +95,11 @@ TEST_F(LearningStory, ToldAtTheBenchTheyAreKnownEverywhere) {
     ASSERT_TRUE(becomes([&] { return counter.intakePresenter().preview().has_value(); }));
     const auto* reasons = counter.intake()->outcome()->reasons();
     EXPECT_FALSE(reasons->isVisible());
-    press(Qt::Key_F3);
+    press(Qt::Key_F4);
     EXPECT_TRUE(reasons->isVisible());
     EXPECT_THAT(reasons->text().toStdString(), HasSubstr("of the shop's own"));
     EXPECT_THAT(reasons->text().toStdString(), HasSubstr("as last time; the model's own cut is"));
-    press(Qt::Key_F3);
+    press(Qt::Key_F4);
     EXPECT_FALSE(reasons->isVisible());
 
     press(Qt::Key_4, Qt::ControlModifier);
