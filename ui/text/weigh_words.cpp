@@ -11,6 +11,8 @@
 namespace rw::ui {
 
 namespace {
+constexpr double kShownMm = 100; ///< the last place that is shown of a weighed length
+
 struct WeighWords {
     Q_DECLARE_TR_FUNCTIONS(WeighWords)
 };
@@ -91,6 +93,9 @@ QString weighVerdictText(const desk::WeighIn& in, const QLocale& locale) {
 
 QString weighedChangeText(const desk::WeighIn& in, const QLocale& locale) {
     const QString by = metres(std::abs(in.finding.differenceMm), 1, locale);
+    if (std::abs(in.finding.differenceMm) < kShownMm / 2) {
+        return by; // nothing has no sign
+    }
     return (in.finding.differenceMm < 0 ? QStringLiteral("−") : QStringLiteral("+")) + by;
 }
 

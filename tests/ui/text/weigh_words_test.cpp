@@ -44,6 +44,8 @@ TEST(WeighWords, NoFindingIsSaidToo) {
     EXPECT_EQ(said(weighVerdictText(right, kEnglish)), "The book is right, as far as a scale can tell.");
     EXPECT_EQ(said(weighCausesText(right, kEnglish)), "");
     EXPECT_EQ(said(weighStateText(right)), "✓ right");
+    EXPECT_EQ(said(weighedChangeText(right, kEnglish)), "+0.1 m");
+    EXPECT_EQ(said(weighedChangeText(weighIn(59'970), kEnglish)), "0.0 m") << "nothing has no sign";
     right.weighing.whenNewMm = stock::Estimate{199'200, 700};
     right.spoolOf = "K-3";
     right.owner = "Petra Lindobi";
