@@ -209,7 +209,7 @@ TEST_P(LedgerCommands, EverythingIsExported) {
     const QTemporaryDir folder;
     const QString out = folder.filePath(QStringLiteral("new/books"));
     const QJsonArray files = json("export", {QStringLiteral("--out"), out})[QStringLiteral("files")].toArray();
-    EXPECT_EQ(files.size(), 11);
+    EXPECT_EQ(files.size(), 12);
     const auto connection = place().connect();
     for (const QJsonValue& each : files) {
         const QString path = each.toObject()[QStringLiteral("file")].toString();
