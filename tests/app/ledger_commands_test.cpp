@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/cli.h"
-#include "tests/sql/engines.h"
+#include "tests/app/demo_ledger.h"
 
 #include <QFile>
 #include <QJsonArray>
@@ -19,11 +19,8 @@ using testing::HasSubstr;
 class LedgerCommands : public sql::test::OnEngine {
 protected:
     void SetUp() override {
+        standIn(demoLedger().copy(GetParam()));
         m_ledger = QString::fromStdString(place().address());
-        const Outcome demo = cli({QStringLiteral("demo"), QStringLiteral("--ledger"), m_ledger, QStringLiteral("--now"),
-                                  QStringLiteral("2026-03-12T10:05")});
-        ASSERT_EQ(demo.code, 0) << demo.err;
-        EXPECT_THAT(demo.out, HasSubstr("Harbour Lane Strings"));
     }
 
     Outcome on(const char* command, QStringList more = {}) {

@@ -1,6 +1,6 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "tests/app/cli.h"
-#include "tests/sql/engines.h"
+#include "tests/app/demo_ledger.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
@@ -19,12 +19,8 @@ using testing::HasSubstr;
 class WeighCommand : public sql::test::OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
+        standIn(demoLedger().copy(GetParam()));
         m_ledger = QString::fromStdString(place().address());
-        ASSERT_EQ(cli({QStringLiteral("demo"), QStringLiteral("--ledger"), m_ledger, QStringLiteral("--now"),
-                       QStringLiteral("2026-03-12T10:05")})
-                      .code,
-                  0);
     }
     QStringList words(const char* gross, const QStringList& more) {
         return QStringList{QStringLiteral("weigh"),   QStringLiteral("--ledger"), m_ledger,

@@ -25,7 +25,6 @@ constexpr Instant kNow = std::chrono::sys_days(std::chrono::year(2026) / 3 / 12)
 class LargeShop : public sql::test::OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
         ASSERT_TRUE(desk::inTransaction(*sql::test::mustOpen(place().address()), desk::Access::Write,
                                         [](desk::Transaction& work) { return desk::stockDemoShop(work, kNow); }));
         m_connection = place().connect();

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/sql/engines.h"
+#include "tests/sql/pattern.h"
 #include "tests/sql/small_shop.h"
 
 #include <gtest/gtest.h>
@@ -9,9 +9,8 @@ namespace rw::sql::test {
 class TailsTest : public OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
-        m_connection = connectMigrated();
-        stockSmallShop(*m_connection);
+        standIn(smallShop().copy(GetParam()));
+        m_connection = place().connect();
     }
     [[nodiscard]] Connection& connection() { return *m_connection; }
     [[nodiscard]] std::string guard(std::string_view sql) { return guardAgainst(*m_connection, sql); }

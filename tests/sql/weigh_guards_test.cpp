@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
-#include "tests/sql/engines.h"
+#include "tests/sql/pattern.h"
 #include "tests/sql/small_shop.h"
 
 #include <gtest/gtest.h>
@@ -11,9 +11,8 @@ namespace rw::sql::test {
 class WeighGuardsTest : public OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
-        m_connection = connectMigrated();
-        stockSmallShop(*m_connection);
+        standIn(smallShop().copy(GetParam()));
+        m_connection = place().connect();
         write(
             *m_connection,
             {"INSERT INTO spool_weight (lot_id, what, weight_mg, step_mg, at, staff_id, station) "

@@ -16,7 +16,6 @@ namespace rw::sql::test {
 class KnownPeopleTest : public OnEngine {
 protected:
     void SetUp() override {
-        OnEngine::SetUp();
         m_here = mustOpen(place().address());
         m_there = mustOpen(place().address());
     }
