@@ -9,14 +9,17 @@
 
 namespace rw::ui::test {
 
-namespace {
-std::unique_ptr<desk::Ledger> open(const QTemporaryDir& folder) {
-    const QString path = folder.filePath(QStringLiteral("shop.sqlite"));
-    auto ledger = sql::openLedger(*sql::LedgerAddress::parse(path.toStdString()));
+std::unique_ptr<desk::Ledger> openOrLost(const std::string& address) {
+    auto ledger = sql::openLedger(*sql::LedgerAddress::parse(address));
     if (!ledger) {
         throw LedgerLost("the ledger of the test does not open");
     }
     return std::move(*ledger);
+}
+
+namespace {
+std::unique_ptr<desk::Ledger> open(const QTemporaryDir& folder) {
+    return openOrLost(folder.filePath(QStringLiteral("shop.sqlite")).toStdString());
 }
 } // namespace
 

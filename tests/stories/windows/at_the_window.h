@@ -16,6 +16,7 @@
 #include <gtest/gtest.h>
 
 #include <memory>
+#include <string>
 #include <string_view>
 
 namespace rw::ui::test {
@@ -24,6 +25,9 @@ namespace rw::ui::test {
 constexpr Instant kThursday = std::chrono::sys_days(std::chrono::year(2026) / 3 / 12) + std::chrono::hours(11);
 
 inline Length metres(double m) { return Length::fromMillimetres(static_cast<std::int64_t>(m * 1000 + 0.5)); }
+
+/// Opens a ledger as the desktop does: one that is refused is lost.
+[[nodiscard]] std::unique_ptr<desk::Ledger> openOrLost(const std::string& address);
 
 /// The desktop on a ledger file of its own, with the shop in it or empty. What the windows did is looked up by a
 /// second connection, as another station would see it.

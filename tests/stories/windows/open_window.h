@@ -13,7 +13,7 @@ namespace rw::ui::test {
 /// One window on a ledger that others have open too.
 struct OpenWindow {
     OpenWindow(const std::string& address, const Clock& clock)
-        : runner([address] { return std::move(*sql::openLedger(*sql::LedgerAddress::parse(address))); })
+        : runner([address] { return openOrLost(address); })
         , shift(clock) {
         QObject::connect(&shift, &Shift::ledgerChanged, [this] { ++changes; });
         window =
