@@ -71,8 +71,7 @@ TEST_F(Squash, OnePieceAndAFrameThatForcesItsSide) {
     logIt();
 
     dario();
-    press(Qt::Key_Down);
-    press(Qt::Key_Return); // racket B
+    press(Qt::Key_Return); // racket B: A is here, and stands after it
     string("t", "26", "26");
     EXPECT_TRUE(sheet().methodNote()->text().contains(QStringLiteral("matched with A")))
         << sheet().methodNote()->text().toStdString();
