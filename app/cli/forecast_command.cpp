@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
 #include "app/cli/file_input.h"
-#include "app/cli/now.h"
 #include "app/cli/reports.h"
+#include "app/cli/shelf_ahead.h"
 #include "app/cli/text_table.h"
-#include "core/desk/running_short.h"
 #include "core/exchange/forecast_json.h"
 #include "core/exchange/string_ahead_json.h"
 #include "ui/text/ahead_words.h"
@@ -69,10 +68,7 @@ Result<Answer> ofLedger(const Given& given) {
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto strings = shop->read([&](desk::Transaction& ledger) -> Result<std::vector<desk::ShelfString>> {
-        const auto now = nowIn(ledger, given.maybe("--now"));
-        return now ? desk::shelfAhead(ledger, *now) : tl::unexpected(now.error());
-    });
+    const auto strings = shelfAheadOf(*shop, given);
     if (!strings) {
         return tl::unexpected(strings.error());
     }

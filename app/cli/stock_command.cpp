@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "app/cli/commands.h"
-#include "app/cli/now.h"
 #include "app/cli/reports.h"
-#include "core/desk/running_short.h"
+#include "app/cli/shelf_ahead.h"
 #include "core/exchange/json_text.h"
 #include "core/exchange/string_ahead_json.h"
 
@@ -77,10 +76,7 @@ Result<Answer> runStock(const Given& given) {
     if (!shop) {
         return tl::unexpected(shop.error());
     }
-    const auto strings = shop->read([&](desk::Transaction& ledger) -> Result<std::vector<desk::ShelfString>> {
-        const auto now = nowIn(ledger, given.maybe("--now"));
-        return now ? desk::shelfAhead(ledger, *now) : tl::unexpected(now.error());
-    });
+    const auto strings = shelfAheadOf(*shop, given);
     if (!strings) {
         return tl::unexpected(strings.error());
     }
