@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/drawing/course_curve.h"
 
-#include "ui/drawing/paper_text.h"
+#include "ui/drawing/curve_words.h"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -13,7 +13,6 @@ namespace rw::ui {
 
 namespace {
 constexpr double kFlag = 7; ///< half its foot
-constexpr double kGap = 8;  ///< from a word to the line that it stands by
 constexpr double kLeastDays = 7;
 constexpr double kMostTimesLikely = 2;
 
@@ -28,8 +27,7 @@ public:
         , m_text{.height = curve.textHeight}
         , m_days(daysShown(curve))
         , m_most(std::max(static_cast<double>(curve.jobsLeft), curve.orderPoint)) {
-        const double label = std::max(m_text.width(curve.top), m_text.width(curve.bottom));
-        m_field = area.adjusted(label + kGap, m_text.height / 2, -1, -m_text.lineStep() - kGap);
+        m_field = curveField(area, m_text, curve.top, curve.bottom, 1);
         painter.setRenderHint(QPainter::Antialiasing);
     }
 
@@ -99,7 +97,7 @@ private:
         const double from = filled ? std::min(foot.x() - kFlag, m_field.right() - width)
                                    : std::max(m_field.left() + todayWidth(), foot.x() + kFlag - width);
         // Two days that are close have no room for both: the likely one is said.
-        if (!filled && from + width + kGap > x(m_curve.steps.back().likely) - kFlag && !m_curve.likely.isEmpty()) {
+        if (!filled && from + width + kCurveGap > x(m_curve.steps.back().likely) - kFlag && !m_curve.likely.isEmpty()) {
             return;
         }
         m_painter.setPen(m_palette.ink);
@@ -107,18 +105,14 @@ private:
         m_saidFrom = std::min(m_saidFrom, from);
     }
 
-    [[nodiscard]] double todayWidth() const { return m_text.width(m_curve.from) + kGap; }
+    [[nodiscard]] double todayWidth() const { return m_text.width(m_curve.from) + kCurveGap; }
 
     void drawWords() {
         m_painter.setPen(m_palette.softInk);
-        const auto beside = [&](double at, const QString& words) {
-            m_text.draw(m_painter, QRectF(m_field.left() - kGap - 400, at - m_text.height, 400, 2 * m_text.height),
-                        Qt::AlignRight | Qt::AlignVCenter, words);
-        };
         if (m_curve.jobsLeft > 0) {
-            beside(y(m_curve.jobsLeft), m_curve.top);
+            drawBesideCurve(m_painter, m_text, m_field, y(m_curve.jobsLeft), m_curve.top);
         }
-        beside(m_field.bottom(), m_curve.bottom);
+        drawBesideCurve(m_painter, m_text, m_field, m_field.bottom(), m_curve.bottom);
         if (m_field.left() + todayWidth() <= m_saidFrom) {
             m_text.draw(m_painter,
                         QRectF(m_field.left(), m_field.bottom() + kFlag + 1, m_field.width(), m_text.lineStep()),

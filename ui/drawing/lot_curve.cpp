@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/drawing/lot_curve.h"
 
-#include "ui/drawing/paper_text.h"
+#include "ui/drawing/curve_words.h"
 
 #include <QPainter>
 #include <QPainterPath>
@@ -13,7 +13,6 @@ namespace rw::ui {
 
 namespace {
 constexpr double kMark = 3.5; ///< half a measured square
-constexpr double kGap = 8;    ///< from a word to the line that it stands by
 
 class CurvePainter {
 public:
@@ -22,8 +21,7 @@ public:
         , m_curve(curve)
         , m_palette(palette)
         , m_text{.height = curve.textHeight} {
-        const double label = std::max(m_text.width(curve.top), m_text.width(curve.bottom));
-        m_field = area.adjusted(label + kGap, m_text.height / 2, -kMark - 1, -m_text.lineStep() - kGap);
+        m_field = curveField(area, m_text, curve.top, curve.bottom, kMark + 1);
         for (const LotCurve::Step& step : curve.steps) {
             m_most = std::max(m_most, step.left.metres());
         }
@@ -86,15 +84,9 @@ private:
 
     void drawWords() {
         m_painter.setPen(m_palette.softInk);
-        const auto beside = [&](double at, const QString& words) {
-            m_text.draw(m_painter, QRectF(m_field.left() - kGap - 400, at - m_text.height, 400, 2 * m_text.height),
-                        Qt::AlignRight | Qt::AlignVCenter, words);
-        };
-        beside(y(m_curve.nominal.metres()), m_curve.top);
-        beside(m_field.bottom(), m_curve.bottom);
-        const QRectF below(m_field.left(), m_field.bottom() + kGap / 2, m_field.width(), m_text.lineStep());
-        m_text.draw(m_painter, below, Qt::AlignLeft | Qt::AlignVCenter, m_curve.from);
-        m_text.draw(m_painter, below, Qt::AlignRight | Qt::AlignVCenter, m_curve.to);
+        drawBesideCurve(m_painter, m_text, m_field, y(m_curve.nominal.metres()), m_curve.top);
+        drawBesideCurve(m_painter, m_text, m_field, m_field.bottom(), m_curve.bottom);
+        drawBelowCurve(m_painter, m_text, m_field, m_curve.from, m_curve.to);
     }
 
     QPainter& m_painter;

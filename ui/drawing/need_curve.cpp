@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-3.0-or-later
 #include "ui/drawing/need_curve.h"
 
-#include "ui/drawing/paper_text.h"
+#include "ui/drawing/curve_words.h"
 
 #include <QPainter>
 #include <QPolygonF>
@@ -14,7 +14,6 @@ namespace rw::ui {
 namespace {
 constexpr double kMark = 3.5; ///< half a mark
 constexpr double kHook = 9;
-constexpr double kGap = 8; ///< from a word to the line that it stands by
 
 class NeedPainter {
 public:
@@ -24,8 +23,7 @@ public:
         , m_palette(palette)
         , m_range(needCurveRange(curve))
         , m_text{.height = curve.textHeight} {
-        const double label = std::max(m_text.width(curve.top), m_text.width(curve.bottom));
-        m_field = area.adjusted(label + kGap, m_text.height / 2, -kHook, -m_text.lineStep() - kGap);
+        m_field = curveField(area, m_text, curve.top, curve.bottom, kHook);
         painter.setRenderHint(QPainter::Antialiasing);
     }
 
@@ -106,15 +104,9 @@ private:
 
     void drawWords() {
         m_painter.setPen(m_palette.softInk);
-        const auto beside = [&](double at, const QString& words) {
-            m_text.draw(m_painter, QRectF(m_field.left() - kGap - 400, at - m_text.height, 400, 2 * m_text.height),
-                        Qt::AlignRight | Qt::AlignVCenter, words);
-        };
-        beside(m_field.top(), m_curve.top);
-        beside(m_field.bottom(), m_curve.bottom);
-        const QRectF below(m_field.left(), m_field.bottom() + kGap / 2, m_field.width(), m_text.lineStep());
-        m_text.draw(m_painter, below, Qt::AlignLeft | Qt::AlignVCenter, m_curve.from);
-        m_text.draw(m_painter, below, Qt::AlignRight | Qt::AlignVCenter, m_curve.to);
+        drawBesideCurve(m_painter, m_text, m_field, m_field.top(), m_curve.top);
+        drawBesideCurve(m_painter, m_text, m_field, m_field.bottom(), m_curve.bottom);
+        drawBelowCurve(m_painter, m_text, m_field, m_curve.from, m_curve.to);
     }
 
     QPainter& m_painter;
