@@ -79,15 +79,8 @@ LifePage::LifePage(Shift& shift, QWidget* parent)
     m_sum->setFont(bold);
     m_lines->setModel(&m_story);
     m_lines->setAccessibleName(tr("Everything that happened to it, oldest first"));
-    m_lines->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_lines->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_lines->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_lines->setTabKeyNavigation(false);
-    m_lines->setShowGrid(false);
-    m_lines->setWordWrap(false);
+    readByLines(*m_lines);
     m_lines->setFrameShape(QFrame::NoFrame);
-    m_lines->verticalHeader()->hide();
-    m_lines->horizontalHeader()->setHighlightSections(false);
     m_lines->horizontalHeader()->setStretchLastSection(true);
     m_lines->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     auto* layout = new QVBoxLayout(this);

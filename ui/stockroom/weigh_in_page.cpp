@@ -86,15 +86,8 @@ void WeighInPage::buildEntry() {
 void WeighInPage::buildLines() {
     m_lines->setModel(&m_model);
     m_lines->setAccessibleName(tr("What was weighed, the last first"));
-    m_lines->setSelectionBehavior(QAbstractItemView::SelectRows);
-    m_lines->setSelectionMode(QAbstractItemView::SingleSelection);
-    m_lines->setEditTriggers(QAbstractItemView::NoEditTriggers);
-    m_lines->setTabKeyNavigation(false);
-    m_lines->setShowGrid(false);
-    m_lines->setWordWrap(false);
+    readByLines(*m_lines);
     m_lines->setFrameShape(QFrame::NoFrame);
-    m_lines->verticalHeader()->hide();
-    m_lines->horizontalHeader()->setHighlightSections(false);
     m_lines->horizontalHeader()->setStretchLastSection(true);
     m_lines->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
     m_story->setMinimumHeight(kStoryLines * fontMetrics().lineSpacing());

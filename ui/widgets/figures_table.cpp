@@ -62,20 +62,13 @@ FiguresTable::FiguresTable(FiguresModel* figures, int wide, const QString& acces
     setModel(figures);
     setItemDelegate(new FigureDelegate(this));
     setAccessibleName(accessibleName);
-    setEditTriggers(QAbstractItemView::NoEditTriggers);
-    setSelectionBehavior(QAbstractItemView::SelectRows);
-    setSelectionMode(QAbstractItemView::SingleSelection);
-    setTabKeyNavigation(false);
-    setShowGrid(false);
-    setWordWrap(false);
+    readByLines(*this);
     connect(figures, &QAbstractItemModel::modelAboutToBeReset, this,
             [this] { m_row = std::max(0, currentIndex().row()); });
     connect(figures, &QAbstractItemModel::modelReset, this, &FiguresTable::keepRow);
     setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     setHorizontalScrollMode(QAbstractItemView::ScrollPerPixel);
     setVerticalScrollMode(QAbstractItemView::ScrollPerPixel);
-    verticalHeader()->hide();
-    horizontalHeader()->setHighlightSections(false);
     horizontalHeader()->setSectionsClickable(false);
     horizontalHeader()->setStyleSheet(
         QStringLiteral("QHeaderView { background: transparent; }"

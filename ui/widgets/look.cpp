@@ -2,7 +2,9 @@
 #include "ui/widgets/look.h"
 
 #include <QApplication>
+#include <QHeaderView>
 #include <QPainter>
+#include <QTableView>
 #include <QWidget>
 
 namespace rw::ui {
@@ -106,6 +108,17 @@ void quieten(QWidget& words) {
     QPalette quiet = words.palette();
     quiet.setColor(QPalette::WindowText, quiet.color(QPalette::PlaceholderText));
     words.setPalette(quiet);
+}
+
+void readByLines(QTableView& table) {
+    table.setSelectionBehavior(QAbstractItemView::SelectRows);
+    table.setSelectionMode(QAbstractItemView::SingleSelection);
+    table.setEditTriggers(QAbstractItemView::NoEditTriggers);
+    table.setTabKeyNavigation(false);
+    table.setShowGrid(false);
+    table.setWordWrap(false);
+    table.verticalHeader()->hide();
+    table.horizontalHeader()->setHighlightSections(false);
 }
 
 void paintPaper(QWidget& widget) {

@@ -7,6 +7,7 @@
 #include <QPalette>
 #include <QString>
 
+class QTableView;
 class QWidget;
 
 namespace rw::ui {
@@ -24,6 +25,9 @@ namespace rw::ui {
 
 /// Softer ink for words that stand beside what they are about.
 void quieten(QWidget& words);
+
+/// A table that is read line by line with the arrow keys; Tab leaves it, and nothing is written in it.
+void readByLines(QTableView& table);
 
 /// A sheet of paper with its edge, as large as the widget; from its paintEvent.
 void paintPaper(QWidget& widget);
