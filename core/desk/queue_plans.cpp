@@ -11,14 +11,6 @@ namespace rw::desk {
 namespace {
 using Overfull = QueuePlanOfString::Overfull;
 
-Length plannedOn(const std::vector<WaitingCut>& cuts, const Lot& lot) {
-    Length sum = Length::fromMillimetres(0);
-    for (const WaitingCut& cut : cuts) {
-        sum += cut.lot == lot.id ? cut.length : Length::fromMillimetres(0);
-    }
-    return sum;
-}
-
 QueuePlanOfString planOf(const StringArticle& article, StringQueue& queue, Instant now,
                          std::chrono::milliseconds limit) {
     QueuePlanOfString plan{.article = article, .cuts = queue.cuts(), .lots = {}, .reasons = {}, .overfull = {}};
@@ -27,7 +19,7 @@ QueuePlanOfString planOf(const StringArticle& article, StringQueue& queue, Insta
     std::vector<stock::QueueLot> lots;
     std::vector<double> uncertainties;
     for (const Lot& lot : queue.lots()) {
-        const Length planned = plannedOn(plan.cuts, lot);
+        const Length planned = queue.plannedOn(*lot.id);
         if (planned > lot.length) {
             plan.overfull.push_back({lot.tag, planned - lot.length});
         } else if (planned.isPositive() && lot.kind != LotKind::Packet) {

@@ -30,14 +30,6 @@ std::vector<WaitingCut> movable(const StringQueue& queue, JobId job, const Lot& 
     return cuts;
 }
 
-Length committed(const StringQueue& queue, LotId lot, JobId butFor) {
-    Length sum = kNothing;
-    for (const WaitingCut& cut : queue.cuts()) {
-        sum += cut.lot == lot && cut.job != butFor ? cut.length : kNothing;
-    }
-    return sum;
-}
-
 /// What a job's cuts lose where they are planned, in millimetres; nothing when a lot does not hold them.
 std::optional<double> lostBy(const std::vector<WaitingCut>& cuts, StringQueue& queue, Instant now) {
     std::map<std::optional<LotId>, Length> planned;
@@ -50,7 +42,7 @@ std::optional<double> lostBy(const std::vector<WaitingCut>& cuts, StringQueue& q
         if (!id || lot == queue.lots().end()) {
             return std::nullopt;
         }
-        const stock::CutSource source = cutSource(*lot, committed(queue, *id, cuts.front().job), now);
+        const stock::CutSource source = cutSource(*lot, queue.plannedOn(*id, cuts.front().job), now);
         if (!source.fits(length)) {
             return std::nullopt;
         }

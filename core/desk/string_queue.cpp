@@ -57,6 +57,14 @@ const Lot* StringQueue::openLot(const std::optional<LotId>& id) const {
     return !id || lot == m_lots.end() ? nullptr : &*lot;
 }
 
+Length StringQueue::plannedOn(LotId lot, const std::optional<JobId>& butFor) const {
+    Length sum = kNothing;
+    for (const WaitingCut& cut : m_cuts) {
+        sum += cut.lot == lot && cut.job != butFor ? cut.length : kNothing;
+    }
+    return sum;
+}
+
 /// Which cuts stay where they are: the pinned, then what the bench has begun and what is planned on a packet, by
 /// promise, while the lot holds them.
 std::vector<bool> StringQueue::fixedCuts() const {

@@ -20,6 +20,9 @@ public:
     [[nodiscard]] const std::vector<WaitingCut>& cuts() const { return m_cuts; }
     [[nodiscard]] const std::vector<Lot>& lots() const { return m_lots; }
 
+    /// Of the cuts, but for those of one job.
+    [[nodiscard]] Length plannedOn(LotId lot, const std::optional<JobId>& butFor = std::nullopt) const;
+
     struct Replanned {
         std::vector<WaitingCut> moved; ///< what should be planned otherwise, as it should be
         bool proven = true;            ///< no plan is better by what is worth moving a job for
