@@ -46,14 +46,6 @@ Result<void> checkOpen(const std::vector<SettingText>& kept, WeekHours week) {
     }
     return {};
 }
-
-/// Asked only when somebody would change where the numbers begin.
-bool hasJobs(Transaction& ledger) {
-    return !ledger.jobs()
-                .inStates({JobState::Logged, JobState::OnTheMachine, JobState::Strung, JobState::Collected,
-                           JobState::Waiting, JobState::Withdrawn})
-                .empty();
-}
 } // namespace
 
 Result<std::vector<SettingText>> settingTexts(Transaction& ledger) {
@@ -81,7 +73,7 @@ Result<void> changeSettings(Transaction& ledger, const std::vector<SettingChange
         if (now != change.before && now != *kept) {
             return refuse(Code::ChangedMeanwhile, {{"what", change.name}, {"mine", *kept}, {"theirs", now}});
         }
-        if (change.name == setting::kFirstJobNumber && now != *kept && hasJobs(ledger)) {
+        if (change.name == setting::kFirstJobNumber && now != *kept && ledger.jobs().hasAny()) {
             return refuse(Code::ImpossibleValue, {{"key", change.name},
                                                   {"text", change.value},
                                                   {"expected", std::string("set before the first job is logged")}});

@@ -152,6 +152,7 @@ public:
     /// The caller has looked for the request key before; a key met twice all the same is a LedgerGuard.
     virtual JobId add(const Job& job, const By& by) = 0;
     [[nodiscard]] virtual std::optional<Job> get(JobId id) = 0;
+    [[nodiscard]] virtual bool hasAny() = 0; ///< in whatever state
     [[nodiscard]] virtual std::optional<JobId> byNumber(std::int64_t number) = 0;
     [[nodiscard]] virtual std::optional<JobId> byRequestKey(std::string_view key) = 0;
     /// Jobs in any of `states`, by promise (those without one last), then number.

@@ -77,6 +77,12 @@ std::optional<Job> SqlJobs::get(JobId id) {
     return job;
 }
 
+bool SqlJobs::hasAny() {
+    Statement statement(m_connection, "get_first_job");
+    statement.run();
+    return statement.next();
+}
+
 std::optional<JobId> SqlJobs::byNumber(std::int64_t number) {
     Statement statement(m_connection, "get_job_by_number");
     statement.bind(":number", number);

@@ -14,6 +14,7 @@ public:
 
     JobId add(const Job& job, const By& by) override;
     [[nodiscard]] std::optional<Job> get(JobId id) override;
+    [[nodiscard]] bool hasAny() override;
     [[nodiscard]] std::optional<JobId> byNumber(std::int64_t number) override;
     [[nodiscard]] std::optional<JobId> byRequestKey(std::string_view key) override;
     [[nodiscard]] std::vector<desk::JobLine> inStates(const std::vector<JobState>& states) override;

@@ -18,6 +18,7 @@ public:
         : m_rows(rows) {}
     JobId add(const Job& job, const By& by) override;
     std::optional<Job> get(JobId id) override;
+    bool hasAny() override { return !m_rows.jobs.empty(); }
     std::optional<JobId> byNumber(std::int64_t number) override;
     std::optional<JobId> byRequestKey(std::string_view key) override;
     std::vector<JobLine> inStates(const std::vector<JobState>& states) override;
